@@ -1,0 +1,28 @@
+/**
+ * A list of ranked grid points, best first: three numbers for each, in one flat array
+ * [score, system, point, score, system, point, ...]. `system` is the combinatorial rank of the
+ * element system, `point` the number of the grid point inside it. A score of NaN means that the
+ * ranked quantity has no value there; such points stand last.
+ */
+export type RankedPoints = Float64Array;
+export const numbersPerRankedPoint = 3;
+
+/**
+ * What scoring found, of bounded size. One chunk's outcome and a whole search's have the same
+ * form; packages/engine merges them, in any order.
+ *
+ * - `points`, `passed`: grid points scored, and those that meet every limit.
+ * - `passedEach`: passes of each limit alone, in the order of the specification's limits.
+ * - `outside`: for a limited quantity, how many points have no value of it; only where not 0.
+ * - `best`: the best `keep` points that pass.
+ * - `bestOfSystems`: the best `keepPerSystem` of each system, of the 100,000 best systems; grouped
+ *   by system, the systems in the order of their best point.
+ */
+export interface Outcome {
+  points: number;
+  passed: number;
+  passedEach: number[];
+  outside: Record<string, number>;
+  best: RankedPoints;
+  bestOfSystems: RankedPoints;
+}

@@ -1,0 +1,40 @@
+/** A wish for one quantity: the best is high, low, or nearest to a target. */
+export type Preference = 'high' | 'low' | { target: number };
+
+/** One entry of a ranking. The anchors (from, to or within) are there exactly when several entries are combined. */
+export interface RankEntry {
+  quantity: string;
+  prefer: Preference;
+  from?: number;
+  to?: number;
+  within?: number;
+  weight?: number;
+  shape?: number;
+}
+
+export interface Limit {
+  quantity: string;
+  min?: number;
+  max?: number;
+}
+
+/** Amounts in at.%; `each` overrides min and max for single elements. */
+export interface GridFractions {
+  step: number;
+  min: number;
+  max: number;
+  each: Record<string, { min?: number; max?: number }>;
+}
+
+/** A checked search specification with every default filled in. */
+export interface SearchSpecification {
+  version: 1;
+  name: string;
+  elements: { pool: string[]; require: string[]; forbid: string[] };
+  components: { min: number; max: number };
+  fractions: 'equimolar' | GridFractions;
+  limits: Limit[];
+  rank: RankEntry[];
+  keep: number;
+  keepPerSystem: number;
+}

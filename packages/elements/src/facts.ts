@@ -1,0 +1,1 @@
+export type { Facts } from '@tiegel/contract';

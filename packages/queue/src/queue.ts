@@ -1,0 +1,38 @@
+import type { Chunk, Outcome, Plan } from '@tiegel/contract';
+
+/** A chunk on its way to a worker. `attempt` counts dispatches of this chunk; `cutOff` is the score that a kept point must reach, null while fewer than `keep` are known. */
+export interface Task {
+  searchId: string;
+  chunk: Chunk;
+  attempt: number;
+  cutOff: number | null;
+}
+
+/** What became of a task. `failed` means that scoring threw; the dispatcher decides whether to try again. */
+export type Report =
+  | { kind: 'done'; searchId: string; ordinal: number; outcome: Outcome; scoringSeconds: number }
+  | { kind: 'stopped'; searchId: string; ordinal: number }
+  | { kind: 'failed'; searchId: string; ordinal: number; reason: string };
+
+/**
+ * How chunks reach workers. Two adapters keep this promise and share one conformance suite: the
+ * threads of this process, and BullMQ on Redis with worker processes anywhere. The queue only
+ * carries work: losing all of it loses nothing, for the ledger dispatches unfinished chunks anew.
+ * A report may come twice or not at all; it never comes for a chunk that was not scored whole.
+ */
+export interface ChunkQueue {
+  /** Makes a search's plan known to the workers; again is harmless. Rejects when the carrier is out of reach. */
+  announce(searchId: string, plan: Plan): Promise<void>;
+  /** Hands a task over. Rejects, without having taken it, when the carrier is out of reach. */
+  send(task: Task): Promise<void>;
+  /** The one collector of reports. */
+  onReport(listener: (report: Report) => void): void;
+  /** Called whenever tasks sent and not yet reported may have been lost (the carrier came back empty). */
+  onLoss(listener: () => void): void;
+  /** Scoring threads present now, over all workers; 0 when there is none. */
+  workers(): Promise<number>;
+  /** Stops scoring the search's chunks soon (each is then reported as stopped, or not at all) and forgets its plan. */
+  withdraw(searchId: string): Promise<void>;
+  /** Ends at once and within a bounded time, whatever state the carrier is in. */
+  close(): Promise<void>;
+}

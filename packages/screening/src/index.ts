@@ -1,0 +1,3 @@
+export * from './expression.ts';
+export * from './program.ts';
+export * from './quantity.ts';

@@ -1,0 +1,44 @@
+import type { Candidate, CandidatePage, CandidateQuery, SearchView, Size } from '@tiegel/contract';
+import type { PriceList } from '@tiegel/elements';
+
+/** What an export starts with: it says all that a result depends on. */
+export interface ExportHead {
+  search: SearchView;
+  /** ids of the quantity columns, in order */
+  columns: readonly string[];
+}
+
+/**
+ * The life of every search in this process: the one thing that api and cli speak to. A request
+ * is a specification as it came (unchecked JSON); what is wrong with it is thrown as a
+ * ProblemError that carries every fault with its JSON pointer.
+ */
+export interface Searches {
+  /** Checks, and counts systems and points exactly, with an estimate of the time on the workers present. */
+  size(request: unknown): Promise<Size>;
+  /** Checks, plans and starts. The same idempotency key returns the search that it made first. */
+  submit(request: unknown, options?: { idempotencyKey?: string }): Promise<{ id: string; created: boolean }>;
+  /** Newest first. */
+  list(): SearchView[];
+  /** Throws search/unknown. */
+  view(id: string): SearchView;
+  pause(id: string): SearchView;
+  resume(id: string): SearchView;
+  cancel(id: string): SearchView;
+  /** Throws search/unknown, search/not-finished while nothing is stored yet, request/invalid for an unknown quantity or key. */
+  candidates(id: string, query: CandidateQuery): CandidatePage;
+  /** One kept candidate by its canonical composition (see formatComposition of packages/elements). */
+  candidate(id: string, composition: string): Candidate;
+  /** Streams the kept candidates that the query selects, in its order, without holding them. */
+  export(id: string, query: CandidateQuery): { head: ExportHead; rows: Iterable<Candidate> };
+  /** Calls back on each change of a search (progress at most twice a second); returns how to stop. `sequence` grows by one each time a view changes and survives a restart. */
+  watch(id: string, listener: (view: SearchView, sequence: number) => void): () => void;
+  /** Resolves when the search is done, cancelled or failed. */
+  finished(id: string): Promise<SearchView>;
+  /** The price list in force; searches keep the one that they were planned with. */
+  prices(): PriceList | null;
+  /** Replaces the price list from here on. */
+  replacePrices(list: PriceList): void;
+  /** Stops dispatching, waits for the store, leaves unfinished searches to be resumed at the next start. */
+  close(): Promise<void>;
+}

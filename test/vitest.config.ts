@@ -1,0 +1,15 @@
+import { dirname } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)));
+
+export default defineConfig({
+  test: {
+    root,
+    include: ['packages/*/test/**/*.test.ts', 'services/*/test/**/*.test.ts', 'test/**/*.test.ts'],
+    // Flows, faults and browser tests start real processes; none of them asserts a time.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+  },
+});
