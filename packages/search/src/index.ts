@@ -1,1 +1,2 @@
-export * from './searches.ts';
+export { DEFAULT_MAX_POINTS, openSearches, type SearchesOptions } from './openSearches.ts';
+export type { ExportHead, Searches } from './searches.ts';

@@ -1,0 +1,1 @@
+export { openStore, type Store, type StoreOptions } from './openStore.ts';
