@@ -31,7 +31,7 @@ export interface Searches {
   candidate(id: string, composition: string): Candidate;
   /** Streams the kept candidates that the query selects, in its order, without holding them. */
   export(id: string, query: CandidateQuery): { head: ExportHead; rows: Iterable<Candidate> };
-  /** Calls back on each change of a search (progress at most twice a second); returns how to stop. `sequence` grows by one each time a view changes and survives a restart. */
+  /** Calls back at once with the search as it stands, then on each change (progress at most twice a second); returns how to stop. `sequence` grows by one each time a view changes and survives a restart. Throws search/unknown. */
   watch(id: string, listener: (view: SearchView, sequence: number) => void): () => void;
   /** Resolves when the search is done, cancelled or failed. */
   finished(id: string): Promise<SearchView>;
