@@ -6,6 +6,24 @@ export interface ProblemKind {
   remedy: string | ((values: never) => string);
 }
 
+interface Found {
+  place: string;
+  found: string;
+  right: string;
+}
+
+interface Length {
+  size: number;
+  of: string;
+  word: string;
+  bound: number;
+}
+
+/** How a sentence ends that names a near miss: `meant` is '' where nothing is near. */
+function orMeant(meant: string): string {
+  return meant === '' ? '.' : `: did you mean "${meant}"?`;
+}
+
 /**
  * The one table of errors: terminal, HTTP and docs derive from it. Codes are area/what. A text
  * says what is wrong and a remedy what would be right, each a whole sentence.
@@ -46,11 +64,67 @@ export const problems = {
       `"${alloy}" cannot be read at character ${place}: ${found}.`,
     remedy: 'Write element symbols with optional decimal amounts, for example Al7.69Co30.77Fe61.54.',
   },
+  'alloy/too-long': {
+    status: 400,
+    exit: 1,
+    text: ({ length, limit }: { length: number; limit: number }) =>
+      `The alloy is written with ${length} characters; at most ${limit} are read.`,
+    remedy: 'Write one alloy at a time, as in Al7.69Co30.77Fe61.54.',
+  },
+  'alloy/empty': {
+    status: 400,
+    exit: 1,
+    text: () => 'The alloy has no elements.',
+    remedy: 'Write element symbols with optional decimal amounts, for example Al7.69Co30.77Fe61.54.',
+  },
+  'alloy/repeated-element': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol, first, place }: { symbol: string; first: number; place: number }) =>
+      `${symbol} stands in the alloy twice, at characters ${first} and ${place}.`,
+    remedy: ({ symbol }: { symbol: string; first: number; place: number }) =>
+      `Write ${symbol} once, with its whole amount.`,
+  },
+  'alloy/amount': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol, amount, where }: { symbol: string; amount: string; where: string }) =>
+      `The amount of ${symbol}${where} is ${amount}, which is not possible.`,
+    remedy: ({ symbol }: { symbol: string; amount: string; where: string }) =>
+      `Give ${symbol} an amount above 0, of at most 15 characters, or leave it out.`,
+  },
+  'alloy/share-too-small': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol }: { symbol: string }) =>
+      `The share of ${symbol} is below 0.0000000005 at.% and would be printed as 0.`,
+    remedy: ({ symbol }: { symbol: string }) => `Leave ${symbol} out or give it a larger amount.`,
+  },
+  'element/unknown': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol, where }: { symbol: string; where: string; near: string }) =>
+      `"${symbol}"${where} is not the symbol of an element.`,
+    remedy: ({ near }: { symbol: string; where: string; near: string }) => `The nearest known: ${near}.`,
+  },
+  'element/no-data': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol, name, where }: { symbol: string; name: string; where: string }) =>
+      `There are no data of ${symbol}${where} (${name.toLowerCase()}).`,
+    remedy: 'Use the elements that "data elements" or GET /api/v1/elements lists.',
+  },
   'request/invalid': {
     status: 400,
     exit: 1,
     text: ({ what }: { what: string }) => `${what}.`,
     remedy: 'See the description of the request in /api/v1/openapi.json.',
+  },
+  'request/after-and-at': {
+    status: 400,
+    exit: 1,
+    text: () => 'A page cannot both follow a key (after) and begin at a row (at).',
+    remedy: 'Leave out one of the two.',
   },
   'request/content-type': {
     status: 415,
@@ -71,12 +145,6 @@ export const problems = {
     text: ({ limit }: { limit: number }) => `The body is larger than ${limit} bytes.`,
     remedy: 'Split the request into several smaller ones.',
   },
-  'request/unknown-name': {
-    status: 400,
-    exit: 1,
-    text: ({ name }: { name: string; near: string }) => `"${name}" means nothing here.`,
-    remedy: ({ near }: { name: string; near: string }) => near,
-  },
   'request/unknown-route': {
     status: 404,
     exit: 1,
@@ -88,13 +156,6 @@ export const problems = {
     exit: 1,
     text: ({ what }: { what: string }) => `The request cannot be read: ${what}.`,
     remedy: 'Send a request that follows HTTP, with percent signs in the address encoded as %25.',
-  },
-  'request/value': {
-    status: 400,
-    exit: 1,
-    text: ({ name, found }: { name: string; found: string; needed: string }) => `${name} is ${found}.`,
-    remedy: ({ name, needed }: { name: string; found: string; needed: string }) =>
-      `${name} must be ${needed}.`,
   },
   'request/wrong-method': {
     status: 405,
@@ -130,6 +191,162 @@ export const problems = {
     exit: 2,
     text: () => 'The server is stopping and takes nothing new.',
     remedy: 'Try again when it has started anew; nothing that was accepted is lost.',
+  },
+  'request/unknown-key': {
+    status: 400,
+    exit: 1,
+    text: ({ place, key, meant }: { place: string; key: string; meant: string; known: string }) =>
+      `${place} has the unknown key "${key}"${orMeant(meant)}`,
+    remedy: ({ known }: { place: string; key: string; meant: string; known: string }) =>
+      `Use only these keys: ${known}.`,
+  },
+  'request/missing-key': {
+    status: 400,
+    exit: 1,
+    text: ({ place }: { place: string; right: string }) => `${place} is missing.`,
+    remedy: ({ right }: { place: string; right: string }) => right,
+  },
+  'request/wrong-value': {
+    status: 400,
+    exit: 1,
+    text: ({ place, found }: { place: string; found: string; right: string }) =>
+      `${place} is ${found}, which is not possible here.`,
+    remedy: ({ right }: { place: string; found: string; right: string }) => right,
+  },
+  'request/out-of-range': {
+    status: 400,
+    exit: 1,
+    text: ({ place, found, word, bound }: Found & { word: string; bound: number }) =>
+      `${place} is ${found}; it must be ${word} ${bound}.`,
+    remedy: ({ right }: Found & { word: string; bound: number }) => right,
+  },
+  'request/length': {
+    status: 400,
+    exit: 1,
+    text: ({ place, size, of, word, bound }: { place: string; right: string } & Length) =>
+      `${place} has ${size} ${of}; it must have ${word} ${bound}.`,
+    remedy: ({ right }: { place: string; right: string } & Length) => right,
+  },
+  'request/more-faults': {
+    status: 400,
+    exit: 1,
+    text: ({ more }: { more: number }) => `There are ${more} more faults of this kind in the request.`,
+    remedy: 'Correct those named above and send the request again.',
+  },
+  'specification/not-available-yet': {
+    status: 400,
+    exit: 1,
+    text: ({ key }: { key: string }) => `"${key}" is not available yet.`,
+    remedy: ({ key }: { key: string }) => `Leave "${key}" out; a later release understands it.`,
+  },
+  'specification/version-unknown': {
+    status: 400,
+    exit: 1,
+    text: ({ version }: { version: string; newest: number }) =>
+      `The version of the specification is ${version}, which this release does not know.`,
+    remedy: ({ newest }: { version: string; newest: number }) =>
+      newest === 1 ? 'Write version 1.' : `Write a version from 1 to ${newest}.`,
+  },
+  'specification/name': {
+    status: 400,
+    exit: 1,
+    text: () => 'The name has a control character or half of a character in it.',
+    remedy: 'Write the name as one line of plain text.',
+  },
+  'specification/unknown-element': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol, meant }: { symbol: string; meant: string }) =>
+      `"${symbol}" is not the symbol of an element with data${orMeant(meant)}`,
+    remedy: 'Use the symbols that GET /api/v1/elements or "data elements" lists.',
+  },
+  'specification/duplicate-element': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol }: { symbol: string }) => `${symbol} is named twice in the same list.`,
+    remedy: ({ symbol }: { symbol: string }) => `Name ${symbol} once.`,
+  },
+  'specification/required-and-forbidden': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol }: { symbol: string }) => `${symbol} is both required and forbidden.`,
+    remedy: ({ symbol }: { symbol: string }) => `Take ${symbol} out of require or out of forbid.`,
+  },
+  'specification/unknown-quantity': {
+    status: 400,
+    exit: 1,
+    text: ({ id, meant }: { id: string; meant: string; known: string }) =>
+      `"${id}" is not a known quantity${orMeant(meant)}`,
+    remedy: ({ known }: { id: string; meant: string; known: string }) => `Use one of these: ${known}.`,
+  },
+  'specification/pool-too-small': {
+    status: 400,
+    exit: 1,
+    text: ({ min, pool }: { min: number; pool: number }) =>
+      `Alloys of at least ${min} elements are asked for, but the pool has ${pool} (require adds to it, forbid removes from it).`,
+    remedy: 'Add elements to the pool or ask for fewer components.',
+  },
+  'specification/too-many-required': {
+    status: 400,
+    exit: 1,
+    text: ({ required, max }: { required: number; max: number }) =>
+      `${required} elements are required, but an alloy may have at most ${max}.`,
+    remedy: 'Require fewer elements or allow more components.',
+  },
+  'specification/step': {
+    status: 400,
+    exit: 1,
+    text: ({ found }: { found: number; steps: string }) => `A step of ${found} at.% is not offered.`,
+    remedy: ({ steps }: { found: number; steps: string }) => `Use one of these steps: ${steps} (at.%).`,
+  },
+  'specification/bounds-crossed': {
+    status: 400,
+    exit: 1,
+    text: ({ what, min, max }: { what: string; min: number; max: number }) =>
+      `${what}: the lower bound ${min} is above the upper bound ${max}.`,
+    remedy: 'Lower the minimum or raise the maximum.',
+  },
+  'specification/bounds-between-steps': {
+    status: 400,
+    exit: 1,
+    text: ({ what, min, max, step }: { what: string; min: number; max: number; step: number }) =>
+      `${what}: no multiple of the step of ${step} at.% lies between ${min} and ${max} at.%.`,
+    remedy: 'Widen the bounds or take a finer step.',
+  },
+  'specification/limit-without-bound': {
+    status: 400,
+    exit: 1,
+    text: ({ what }: { what: string }) => `The limit on ${what} has neither min nor max.`,
+    remedy: 'Give it a min or a max or both.',
+  },
+  'specification/anchor-missing': {
+    status: 400,
+    exit: 1,
+    text: ({ key, what }: { key: string; what: string }) =>
+      `Several quantities are ranked together, and ${what} has no "${key}".`,
+    remedy:
+      'Give each entry the values between which it becomes desirable: from and to, or within for a target.',
+  },
+  'specification/anchor-idle': {
+    status: 400,
+    exit: 1,
+    text: ({ key, what }: { key: string; what: string }) =>
+      `"${key}" says nothing about ${what}: high and low take from and to, a target takes within.`,
+    remedy: ({ key }: { key: string; what: string }) => `Leave "${key}" out.`,
+  },
+  'specification/anchor-alone': {
+    status: 400,
+    exit: 1,
+    text: ({ key, what }: { key: string; what: string }) =>
+      `Candidates are ranked by ${what} alone, so "${key}" would change nothing.`,
+    remedy: ({ key }: { key: string; what: string }) => `Leave "${key}" out, or rank by several quantities.`,
+  },
+  'specification/anchors-crossed': {
+    status: 400,
+    exit: 1,
+    text: ({ what, from, to }: { what: string; from: number; to: number }) =>
+      `${what}: from is ${from}, which is not below to, ${to}.`,
+    remedy: 'Write the smaller value as from and the larger as to, for high and for low alike.',
   },
 } satisfies Record<string, ProblemKind>;
 
