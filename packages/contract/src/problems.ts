@@ -91,7 +91,7 @@ export const problems = {
     text: ({ symbol, amount, where }: { symbol: string; amount: string; where: string }) =>
       `The amount of ${symbol}${where} is ${amount}, which is not possible.`,
     remedy: ({ symbol }: { symbol: string; amount: string; where: string }) =>
-      `Give ${symbol} an amount above 0, of at most 15 characters, or leave it out.`,
+      `Give ${symbol} an amount above 0 and at most 1e15, or leave it out.`,
   },
   'alloy/share-too-small': {
     status: 400,
@@ -230,8 +230,8 @@ export const problems = {
   'request/more-faults': {
     status: 400,
     exit: 1,
-    text: ({ more }: { more: number }) => `There are ${more} more faults of this kind in the request.`,
-    remedy: 'Correct those named above and send the request again.',
+    text: ({ named }: { named: number }) => `There are more faults than the ${named} named here.`,
+    remedy: 'Correct these and send the request again.',
   },
   'specification/not-available-yet': {
     status: 400,
@@ -347,6 +347,56 @@ export const problems = {
     text: ({ what, from, to }: { what: string; from: number; to: number }) =>
       `${what}: from is ${from}, which is not below to, ${to}.`,
     remedy: 'Write the smaller value as from and the larger as to, for high and for low alike.',
+  },
+  'store/in-use': {
+    status: 503,
+    exit: 2,
+    text: ({ file }: { file: string }) => `The database ${file} is in use by another process.`,
+    remedy: 'Stop the other process, or name another file: a database has one writer.',
+  },
+  'store/newer': {
+    status: 500,
+    exit: 2,
+    text: ({ file, found, known }: { file: string; found: number; known: number }) =>
+      `The database ${file} has form ${found}; this release knows forms up to ${known}.`,
+    remedy: 'Start the release that wrote it, or a later one.',
+  },
+  'store/foreign': {
+    status: 500,
+    exit: 2,
+    text: ({ file }: { file: string }) => `${file} is not a database of searches.`,
+    remedy: 'Name another file; this one was left as it is.',
+  },
+  'store/unreachable': {
+    status: 500,
+    exit: 2,
+    text: ({ file, why }: { file: string; why: string }) => `The database ${file} cannot be opened: ${why}.`,
+    remedy: 'Name a file in a folder that this program may write to.',
+  },
+  'store/damaged': {
+    status: 500,
+    exit: 2,
+    text: ({ file, why }: { file: string; why: string }) => `The database ${file} is damaged: ${why}.`,
+    remedy: 'Stop the program, keep a copy of the file, and put a backup in its place.',
+  },
+  'store/full': {
+    status: 507,
+    exit: 2,
+    text: ({ file }: { file: string }) => `The database ${file} cannot grow: the disk or its quota is full.`,
+    remedy: 'Make room on the disk and resume; everything stored so far is kept.',
+  },
+  'store/busy': {
+    status: 503,
+    exit: 2,
+    text: ({ file }: { file: string }) => `Another program keeps the database ${file} locked.`,
+    remedy: 'Close that program and resume; everything stored so far is kept.',
+  },
+  'store/failed': {
+    status: 500,
+    exit: 2,
+    text: ({ file, why }: { file: string; why: string }) =>
+      `The database ${file} did not take what was written: ${why}.`,
+    remedy: 'Look at the disk and the rights of the file, and resume; everything stored so far is kept.',
   },
 } satisfies Record<string, ProblemKind>;
 
