@@ -1,2 +1,13 @@
+export { type Composition, compositionOf, type Measure } from './composition.ts';
+export * from './data/columns.ts';
+export type { DataSet, SourceCode, ValueSource } from './data/sources.ts';
+export { dataSets, sources } from './data/sources.ts';
+export * from './elementSymbol.ts';
+export * from './elementValue.ts';
 export * from './facts.ts';
+export * from './formatComposition.ts';
+export * from './pairEnthalpy.ts';
+export * from './parseAlloy.ts';
+export { atomicToWeightPercent, weightToAtomicPercent } from './percent.ts';
+export * from './periodicTable.ts';
 export * from './priceList.ts';

@@ -1,0 +1,59 @@
+import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { symbolFault } from './elementSymbol.ts';
+import { inPercent, weightToAtomicPercent } from './percent.ts';
+
+/** Shares by symbol, alphabetical, in at.%, 100 in all. */
+export type Composition = Record<string, number>;
+
+/** What the amounts of an alloy count. */
+export type Measure = 'atoms' | 'weight';
+
+/** Shares below this (at.%) would be printed as 0 with the nine decimals of a composition text. */
+const leastShare = 0.5e-9;
+
+/** Larger amounts are refused, so that no sum overflows. */
+const largestAmount = 1e15;
+
+/**
+ * Turns amounts of any total into at.%, symbols alphabetical.
+ * @param amounts by symbol, above 0; counted as `by` says
+ * @param pointer JSON pointer of the amounts in the request
+ * @throws ProblemError with every fault: alloy/empty, element/unknown, element/no-data,
+ *   alloy/amount, alloy/share-too-small
+ */
+export function compositionOf(
+  amounts: Readonly<Record<string, number>>,
+  { by = 'atoms', pointer = '' }: { by?: Measure; pointer?: string } = {},
+): Composition {
+  const pointerTo = (symbol: string): string =>
+    `${pointer}/${symbol.replaceAll('~', '~0').replaceAll('/', '~1')}`;
+  const faults = Object.keys(amounts).flatMap(
+    (symbol) =>
+      symbolFault(symbol, pointerTo(symbol)) ??
+      amountFault(symbol, amounts[symbol]!, pointerTo(symbol)) ??
+      [],
+  );
+  if (faults.length > 0) throw new ProblemError(faults);
+  return normalised(amounts, by, pointer);
+}
+
+/** What is wrong with an amount, null where it is above 0 and not too large; `where` as it is put behind the symbol. */
+export function amountFault(symbol: string, amount: number, pointer: string, where = ''): Fault | null {
+  if (amount > 0 && amount <= largestAmount) return null;
+  return fault('alloy/amount', { symbol, amount: String(amount), where }, pointer);
+}
+
+/** Amounts of known elements, each above 0, in at.%; throws alloy/empty and alloy/share-too-small. */
+export function normalised(
+  amounts: Readonly<Record<string, number>>,
+  by: Measure,
+  pointer: string,
+): Composition {
+  const composition = by === 'atoms' ? inPercent(amounts) : weightToAtomicPercent(amounts);
+  const faults = Object.keys(composition)
+    .filter((symbol) => composition[symbol]! < leastShare)
+    .map((symbol) => fault('alloy/share-too-small', { symbol }, pointer));
+  if (Object.keys(composition).length === 0) faults.push(fault('alloy/empty', {}, pointer));
+  if (faults.length > 0) throw new ProblemError(faults);
+  return composition;
+}
