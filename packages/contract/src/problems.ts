@@ -114,6 +114,13 @@ export const problems = {
       `There are no data of ${symbol}${where} (${name.toLowerCase()}).`,
     remedy: 'Use the elements that "data elements" or GET /api/v1/elements lists.',
   },
+  'quantity/unknown': {
+    status: 400,
+    exit: 1,
+    text: ({ id, near }: { id: string; near?: string }) =>
+      `There is no quantity "${id}"${near === undefined ? '.' : `: did you mean "${near}"?`}`,
+    remedy: 'Use an id that GET /api/v1/quantities lists.',
+  },
   'request/invalid': {
     status: 400,
     exit: 1,

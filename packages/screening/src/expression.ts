@@ -15,14 +15,13 @@ export type Expression =
   | { kind: 'entropy' }
   | { kind: 'least' | 'greatest'; of: ElementTerm }
   | { kind: 'leastPair' | 'greatestPair'; of: PairTerm }
-  | {
-      kind: 'add' | 'subtract' | 'multiply' | 'divide' | 'lesser' | 'greater';
-      left: Expression;
-      right: Expression;
-    }
-  | { kind: 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm'; of: Expression }
+  | { kind: BinaryKind; left: Expression; right: Expression }
+  | { kind: UnaryKind; of: Expression }
   | { kind: 'power'; of: Expression; exponent: number }
   | { kind: 'choose'; when: Comparison; then: Expression; otherwise: Expression | null };
+
+export type BinaryKind = 'add' | 'subtract' | 'multiply' | 'divide' | 'lesser' | 'greater';
+export type UnaryKind = 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm';
 
 /** `left operator right`; a comparison with a missing side is missing, and so is what it chooses. */
 export interface Comparison {
@@ -136,7 +135,7 @@ export const leastPair = (of: PairTerm): Expression => ({ kind: 'leastPair', of 
 export const greatestPair = (of: PairTerm): Expression => ({ kind: 'greatestPair', of });
 
 const binary =
-  (kind: 'add' | 'subtract' | 'multiply' | 'divide' | 'lesser' | 'greater') =>
+  (kind: BinaryKind) =>
   (left: Operand, right: Operand): Expression => ({
     kind,
     left: expressionOf(left),
@@ -151,7 +150,7 @@ export const lesser = binary('lesser');
 export const greater = binary('greater');
 
 const unary =
-  (kind: 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm') =>
+  (kind: UnaryKind) =>
   (of: Operand): Expression => ({ kind, of: expressionOf(of) });
 
 export const negate = unary('negate');
@@ -175,10 +174,16 @@ export function atMost(left: Operand, right: Operand): Comparison {
 
 /** `then` where the comparison holds, else `otherwise`. */
 export function choose(when: Comparison, then: Operand, otherwise: Operand): Expression {
-  return { kind: 'choose', when, then: expressionOf(then), otherwise: expressionOf(otherwise) };
+  return choice(when, expressionOf(then), expressionOf(otherwise));
 }
 
 /** A domain: `of` where the comparison holds, no value elsewhere. */
 export function within(when: Comparison, of: Operand): Expression {
-  return { kind: 'choose', when, then: expressionOf(of), otherwise: null };
+  return choice(when, expressionOf(of), null);
+}
+
+/** As `choose`; an `otherwise` of null is no value. */
+export function choice(when: Comparison, then: Expression, otherwise: Expression | null): Expression {
+  // biome-ignore lint/suspicious/noThenProperty: plain data, never awaited
+  return { kind: 'choose', when, then, otherwise };
 }

@@ -1,3 +1,5 @@
+import type { BinaryKind, UnaryKind } from './expression.ts';
+
 /**
  * One step of a bound program. `left`, `right`, `of`, `then` ... are numbers of earlier steps.
  *
@@ -17,8 +19,8 @@ export type Step =
   | { kind: 'entropy' }
   | { kind: 'least' | 'greatest'; coefficients: Float64Array }
   | { kind: 'leastPair' | 'greatestPair'; coefficients: Float64Array }
-  | { kind: 'add' | 'subtract' | 'multiply' | 'divide' | 'lesser' | 'greater'; left: number; right: number }
-  | { kind: 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm'; of: number }
+  | { kind: BinaryKind; left: number; right: number }
+  | { kind: UnaryKind; of: number }
   | { kind: 'power'; of: number; exponent: number }
   | {
       kind: 'choose';

@@ -1,0 +1,24 @@
+import type { Facts } from '@tiegel/contract';
+import { missingIn } from '@tiegel/elements';
+import { columnsOf } from './columnsOf.ts';
+import { quantityById } from './quantityById.ts';
+import type { Composition } from './valuesOf.ts';
+
+/** A value that is not known: of an element, or of a pair written 'Al-Ni'; `value` is the id of the column. */
+export interface MissingValue {
+  element: string;
+  value: string;
+}
+
+/**
+ * Why a quantity has no value for want of data: everything that it reads and that the facts lack
+ * for the elements present. Empty where nothing lacks.
+ * @throws ProblemError quantity/unknown
+ */
+export function missingFor(id: string, composition: Composition, facts: Facts): MissingValue[] {
+  const present = Object.keys(composition).filter((symbol) => composition[symbol]! > 0);
+  const { elements, pairs } = columnsOf(quantityById(id));
+  return [...elements, ...pairs].flatMap((value) =>
+    missingIn(facts, value, present).map((element) => ({ element, value })),
+  );
+}

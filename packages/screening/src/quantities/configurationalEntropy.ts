@@ -1,0 +1,30 @@
+import { constant, entropy, times } from '../expression.ts';
+import type { Quantity } from '../quantity.ts';
+
+/** The molar gas constant, J/(mol K); exact since 2019. @source CODATA 2018, NIST SP 961 */
+export const GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
+
+/**
+ * Configurational entropy ΔS (J/(mol K)) of an ideal, fully disordered solution:
+ *   ΔS = −R Σ cᵢ ln cᵢ,   c mole fractions; R ln n for n equal shares, 0 for a pure element.
+ * @source Boltzmann; as a measure of alloys Yeh et al., Adv. Eng. Mater. 6 (2004) 299
+ */
+export const configurationalEntropy: Quantity = {
+  id: 'configurationalEntropy',
+  name: 'Configurational entropy',
+  symbol: 'ΔS',
+  unit: 'J/(mol K)',
+  formula: times(constant(GAS_CONSTANT_J_PER_MOL_K, 'J/(mol K)'), entropy()),
+  notation: 'ΔS = −R Σ cᵢ ln cᵢ',
+  meaning:
+    'How much the mixing of the atoms alone favours one disordered solution; highest for equal shares.',
+  range: { min: 0 },
+  decimals: 3,
+  source: {
+    authors: 'Boltzmann; Yeh et al.',
+    year: 2004,
+    where: 'Adv. Eng. Mater. 6, 299',
+    checked: 'definition',
+  },
+  caution: 'It is that of an ideal solution: short-range order and second phases lower the real one.',
+};

@@ -1,0 +1,16 @@
+import { nearest, problem } from '@tiegel/contract';
+import { quantities } from './quantities/index.ts';
+import type { Quantity } from './quantity.ts';
+
+const byId = new Map(quantities.map((quantity) => [quantity.id, quantity]));
+
+/**
+ * The quantity with this id.
+ * @throws ProblemError quantity/unknown, with the id that was probably meant
+ */
+export function quantityById(id: string, pointer = ''): Quantity {
+  const found = byId.get(id);
+  if (found) return found;
+  const near = nearest(id, [...byId.keys()]);
+  throw problem('quantity/unknown', near === null ? { id } : { id, near }, pointer);
+}
