@@ -2,6 +2,7 @@ import type { Facts } from '@tiegel/contract';
 import type { Coefficients } from './coefficients.ts';
 import type { ElementTerm, Expression, PairTerm } from './expression.ts';
 import { fold } from './fold.ts';
+import { isBinary, isUnary } from './nodeKinds.ts';
 import type { Program, Step } from './program.ts';
 import { elementCoefficients, pairCoefficients } from './terms.ts';
 
@@ -34,38 +35,24 @@ export function bind(
   }
 
   function stepOf(expression: Expression): number {
+    if (isBinary(expression)) {
+      const { kind } = expression;
+      const [left, right] = [stepOf(expression.left), stepOf(expression.right)];
+      return place(`${kind} ${left} ${right}`, () => ({ kind, left, right }));
+    }
+    if (isUnary(expression)) {
+      const { kind } = expression;
+      const of = stepOf(expression.of);
+      return place(`${kind} ${of}`, () => ({ kind, of }));
+    }
     const { kind } = expression;
     switch (kind) {
       case 'constant':
-        return place(`constant ${signed(expression.value)}`, () => ({ kind, value: expression.value }));
+        return place(`${kind} ${signed(expression.value)}`, () => ({ kind, value: expression.value }));
       case 'condition':
         throw new Error('Conditions are numbers by now.');
       case 'entropy':
         return place(kind, () => ({ kind }));
-      case 'linear':
-      case 'pairs':
-      case 'least':
-      case 'greatest':
-      case 'leastPair':
-      case 'greatestPair':
-        return place(`${kind} ${JSON.stringify(expression.of)}`, () => sumStep(expression, facts));
-      case 'add':
-      case 'subtract':
-      case 'multiply':
-      case 'divide':
-      case 'lesser':
-      case 'greater': {
-        const [left, right] = [stepOf(expression.left), stepOf(expression.right)];
-        return place(`${kind} ${left} ${right}`, () => ({ kind, left, right }));
-      }
-      case 'negate':
-      case 'squareRoot':
-      case 'absolute':
-      case 'exponential':
-      case 'logarithm': {
-        const of = stepOf(expression.of);
-        return place(`${kind} ${of}`, () => ({ kind, of }));
-      }
       case 'power': {
         const { exponent } = expression;
         const of = stepOf(expression.of);
@@ -81,6 +68,8 @@ export function bind(
         // biome-ignore lint/suspicious/noThenProperty: plain data, never awaited
         return place(key, () => ({ kind, left, operator, right, then, otherwise }));
       }
+      default:
+        return place(`${kind} ${JSON.stringify(expression.of)}`, () => sumStep(expression, facts));
     }
   }
 

@@ -1,4 +1,5 @@
 import type { ElementTerm, Expression, PairTerm } from './expression.ts';
+import { isBinary, isUnary } from './nodeKinds.ts';
 import type { Quantity } from './quantity.ts';
 
 /** What a formula reads: ids of element columns and of pair columns, each once, in order of first use. */
@@ -14,13 +15,13 @@ export function columnsOf(quantity: Quantity): Columns {
 
   function readElementTerm(term: ElementTerm): void {
     if (term.kind === 'column') elements.add(term.column);
-    if ('left' in term) [term.left, term.right].forEach(readElementTerm);
+    if ('left' in term) for (const side of [term.left, term.right]) readElementTerm(side);
     if ('of' in term) readElementTerm(term.of);
   }
 
   function readPairTerm(term: PairTerm): void {
     if (term.kind === 'pairColumn') pairs.add(term.column);
-    if ('left' in term) [term.left, term.right].forEach(readPairTerm);
+    if ('left' in term) for (const side of [term.left, term.right]) readPairTerm(side);
     if ('of' in term) readElementTerm(term.of);
   }
 
@@ -29,13 +30,15 @@ export function columnsOf(quantity: Quantity): Columns {
       case 'linear':
       case 'least':
       case 'greatest':
-        return readElementTerm(expression.of);
+        readElementTerm(expression.of);
+        break;
       case 'pairs':
       case 'leastPair':
       case 'greatestPair':
-        return readPairTerm(expression.of);
+        readPairTerm(expression.of);
+        break;
       default:
-        operandsOf(expression).forEach(read);
+        for (const operand of operandsOf(expression)) read(operand);
     }
   }
 
@@ -43,28 +46,11 @@ export function columnsOf(quantity: Quantity): Columns {
   return { elements: [...elements], pairs: [...pairs] };
 }
 
-/** The expressions that one is made of, one level down. */
+/** The expressions that an operator works on, one level down; none for a sum. */
 function operandsOf(expression: Expression): Expression[] {
-  switch (expression.kind) {
-    case 'add':
-    case 'subtract':
-    case 'multiply':
-    case 'divide':
-    case 'lesser':
-    case 'greater':
-      return [expression.left, expression.right];
-    case 'negate':
-    case 'squareRoot':
-    case 'absolute':
-    case 'exponential':
-    case 'logarithm':
-    case 'power':
-      return [expression.of];
-    case 'choose': {
-      const { when, then, otherwise } = expression;
-      return [when.left, when.right, then, ...(otherwise ? [otherwise] : [])];
-    }
-    default:
-      return [];
-  }
+  if (isBinary(expression)) return [expression.left, expression.right];
+  if (isUnary(expression) || expression.kind === 'power') return [expression.of];
+  if (expression.kind !== 'choose') return [];
+  const { when, then, otherwise } = expression;
+  return [when.left, when.right, then, ...(otherwise ? [otherwise] : [])];
 }

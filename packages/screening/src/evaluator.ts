@@ -1,5 +1,6 @@
 import { binaryValue, holds, powerValue, unaryValue } from './arithmetic.ts';
 import { entropyTerm } from './entropyTerm.ts';
+import { isBinary, isUnary } from './nodeKinds.ts';
 import type { Program, Step } from './program.ts';
 
 /** Computes a program at one composition after another, without allocating. */
@@ -47,6 +48,16 @@ export function evaluator(program: Program): Evaluator {
 }
 
 function computeOf(step: Step): Compute {
+  if (isBinary(step)) {
+    const value = binaryValue[step.kind];
+    const { left, right } = step;
+    return (_, values) => value(values[left]!, values[right]!);
+  }
+  if (isUnary(step)) {
+    const value = unaryValue[step.kind];
+    const { of } = step;
+    return (_, values) => value(values[of]!);
+  }
   switch (step.kind) {
     case 'constant':
       return () => step.value;
@@ -62,25 +73,6 @@ function computeOf(step: Step): Compute {
     case 'leastPair':
     case 'greatestPair':
       return pairExtreme(step);
-    case 'add':
-    case 'subtract':
-    case 'multiply':
-    case 'divide':
-    case 'lesser':
-    case 'greater': {
-      const value = binaryValue[step.kind];
-      const { left, right } = step;
-      return (_, values) => value(values[left]!, values[right]!);
-    }
-    case 'negate':
-    case 'squareRoot':
-    case 'absolute':
-    case 'exponential':
-    case 'logarithm': {
-      const value = unaryValue[step.kind];
-      const { of } = step;
-      return (_, values) => value(values[of]!);
-    }
     case 'power':
       return (_, values) => powerValue(values[step.of]!, step.exponent);
     case 'choose':

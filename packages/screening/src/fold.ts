@@ -1,6 +1,7 @@
 import { binaryValue, holds, powerValue, unaryValue } from './arithmetic.ts';
 import { conditionValue } from './conditions.ts';
 import { choice, constant, type Expression } from './expression.ts';
+import { isBinary, isUnary } from './nodeKinds.ts';
 
 /**
  * The same formula with the conditions' numbers in place and all arithmetic on fixed numbers
@@ -8,30 +9,21 @@ import { choice, constant, type Expression } from './expression.ts';
  */
 export function fold(expression: Expression, conditions: Readonly<Record<string, number>>): Expression {
   const of = (inner: Expression) => fold(inner, conditions);
+  if (isBinary(expression)) {
+    const { kind } = expression;
+    const [left, right] = [of(expression.left), of(expression.right)];
+    return left.kind === 'constant' && right.kind === 'constant'
+      ? constant(binaryValue[kind](left.value, right.value))
+      : { kind, left, right };
+  }
+  if (isUnary(expression)) {
+    const { kind } = expression;
+    const inner = of(expression.of);
+    return inner.kind === 'constant' ? constant(unaryValue[kind](inner.value)) : { kind, of: inner };
+  }
   switch (expression.kind) {
     case 'condition':
       return constant(conditionValue(expression.name, conditions));
-    case 'add':
-    case 'subtract':
-    case 'multiply':
-    case 'divide':
-    case 'lesser':
-    case 'greater': {
-      const [left, right] = [of(expression.left), of(expression.right)];
-      return left.kind === 'constant' && right.kind === 'constant'
-        ? constant(binaryValue[expression.kind](left.value, right.value))
-        : { kind: expression.kind, left, right };
-    }
-    case 'negate':
-    case 'squareRoot':
-    case 'absolute':
-    case 'exponential':
-    case 'logarithm': {
-      const inner = of(expression.of);
-      return inner.kind === 'constant'
-        ? constant(unaryValue[expression.kind](inner.value))
-        : { kind: expression.kind, of: inner };
-    }
     case 'power': {
       const inner = of(expression.of);
       return inner.kind === 'constant'
@@ -46,16 +38,15 @@ export function fold(expression: Expression, conditions: Readonly<Record<string,
 }
 
 function foldChoice(
-  expression: Expression & { kind: 'choose' },
+  { when, then, otherwise }: Expression & { kind: 'choose' },
   of: (inner: Expression) => Expression,
 ): Expression {
-  const left = of(expression.when.left);
-  const right = of(expression.when.right);
-  const then = of(expression.then);
-  const otherwise = expression.otherwise && of(expression.otherwise);
+  const left = of(when.left);
+  const right = of(when.right);
   if (left.kind !== 'constant' || right.kind !== 'constant') {
-    return choice({ ...expression.when, left, right }, then, otherwise);
+    return choice({ ...when, left, right }, of(then), otherwise && of(otherwise));
   }
-  const chosen = holds(left.value, expression.when.operator, right.value);
-  return (chosen === null ? null : chosen ? then : otherwise) ?? constant(Number.NaN);
+  const chosen = holds(left.value, when.operator, right.value);
+  const taken = chosen === null ? null : chosen ? then : otherwise;
+  return taken === null ? constant(Number.NaN) : of(taken);
 }
