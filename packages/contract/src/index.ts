@@ -1,7 +1,13 @@
 export * from './facts.ts';
+export { faultsOf } from './faultsOf.ts';
+export { nearest } from './nearest.ts';
 export * from './outcome.ts';
 export * from './plan.ts';
 export * from './problem.ts';
 export * from './problems.ts';
+export * from './questionOf.ts';
 export * from './search.ts';
+export * from './searchSpecificationFor.ts';
+export { effectivePool } from './specification/elements.ts';
+export { partsOfBounds } from './specification/partsOfBounds.ts';
 export * from './specification.ts';

@@ -405,6 +405,19 @@ export const problems = {
       `The database ${file} did not take what was written: ${why}.`,
     remedy: 'Look at the disk and the rights of the file, and resume; everything stored so far is kept.',
   },
+  'queue/redis-url': {
+    status: 500,
+    exit: 1,
+    text: () => 'REDIS_URL is not an address of Redis.',
+    remedy:
+      'Write redis://:PASSWORD@HOST:PORT (rediss: for TLS), with special characters of the password as %XX.',
+  },
+  'queue/out-of-reach': {
+    status: 503,
+    exit: 2,
+    text: ({ place, why }: { place: string; why: string }) => `Redis at ${place} is out of reach: ${why}.`,
+    remedy: 'Start Redis or correct REDIS_URL; without REDIS_URL this machine scores by itself.',
+  },
 } satisfies Record<string, ProblemKind>;
 
 export type ProblemCode = keyof typeof problems;

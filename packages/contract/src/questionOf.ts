@@ -1,0 +1,98 @@
+import { effectivePool } from './specification/elements.ts';
+import type { GridFractions, Limit, RankEntry, SearchSpecification } from './specification.ts';
+
+/** How a quantity is called; `unit` is '' for a plain number. */
+export interface Named {
+  name: string;
+  unit: string;
+}
+
+/** Gives name and unit of a quantity by its id. */
+export type Lookup = (quantity: string) => Named;
+
+const numberWords = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** Names that keep their capital inside a sentence. */
+const eponyms = ['Allen', 'Pauling', 'Miedema', 'Pugh'];
+
+/**
+ * What a search asks, in one line of plain words: 'five or six of Al Cr Cu Fe Mn Mo Ni Ti V, with
+ * Cr Fe Ni, 5–35 at.% in steps of 5, density ≤ 8 g/cm³, lowest size mismatch'. Elements that
+ * are not in the effective pool do not occur.
+ */
+export function questionOf(specification: SearchSpecification, lookup: Lookup): string {
+  const { elements, components, fractions, limits, rank } = specification;
+  const pool = effectivePool(elements);
+  const phrases = [`${countInWords(components)} of ${pool.join(' ')}`];
+  if (elements.require.length > 0) phrases.push(`with ${[...elements.require].sort().join(' ')}`);
+  phrases.push(fractions === 'equimolar' ? 'in equal shares' : gridInWords(fractions, pool));
+  phrases.push(...limits.map((limit) => limitInWords(limit, lookup)));
+  phrases.push(rankInWords(rank, lookup));
+  return phrases.join(', ');
+}
+
+function countInWords({ min, max }: SearchSpecification['components']): string {
+  const [least, most] = [numberWords[min] ?? String(min), numberWords[max] ?? String(max)];
+  if (min === max) return least;
+  return max === min + 1 ? `${least} or ${most}` : `${least} to ${most}`;
+}
+
+function gridInWords({ step, min, max, each }: GridFractions, pool: readonly string[]): string {
+  const own = pool.flatMap((symbol) => {
+    const bounds = each[symbol];
+    return bounds ? [boundsInWords(symbol, bounds, '')] : [];
+  });
+  const all = `${shown(min)}–${shown(max)} at.% in steps of ${shown(step)}`;
+  return own.length > 0 ? `${all} (${own.join(', ')})` : all;
+}
+
+function limitInWords({ quantity, min, max }: Limit, lookup: Lookup): string {
+  const { unit } = lookup(quantity);
+  const bounds = { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) };
+  return boundsInWords(inSentence(quantity, lookup), bounds, unit);
+}
+
+function boundsInWords(what: string, { min, max }: { min?: number; max?: number }, unit: string): string {
+  const withUnit = unit === '' ? '' : ` ${typeset(unit)}`;
+  if (min === undefined) return `${what} ≤ ${shown(max!)}${withUnit}`;
+  if (max === undefined) return `${what} ≥ ${shown(min)}${withUnit}`;
+  return `${what} ${shown(min)} to ${shown(max)}${withUnit}`;
+}
+
+function rankInWords(rank: readonly RankEntry[], lookup: Lookup): string {
+  const [first] = rank;
+  if (rank.length === 1 && first) {
+    const name = inSentence(first.quantity, lookup);
+    if (typeof first.prefer === 'string') return `${first.prefer}est ${name}`;
+    return `${name} nearest to ${targetInWords(first.prefer.target, first.quantity, lookup)}`;
+  }
+  return `best balance of ${rank.map((entry) => wishInWords(entry, lookup)).join(', ')}`;
+}
+
+function wishInWords({ quantity, prefer }: RankEntry, lookup: Lookup): string {
+  const name = inSentence(quantity, lookup);
+  if (typeof prefer === 'string') return `${prefer} ${name}`;
+  return `${name} near ${targetInWords(prefer.target, quantity, lookup)}`;
+}
+
+function targetInWords(target: number, quantity: string, lookup: Lookup): string {
+  const { unit } = lookup(quantity);
+  return unit === '' ? shown(target) : `${shown(target)} ${typeset(unit)}`;
+}
+
+function inSentence(quantity: string, lookup: Lookup): string {
+  const { name } = lookup(quantity);
+  const [first = ''] = name.split(' ');
+  const keeps = eponyms.includes(first) || /\p{Lu}.*\p{Lu}/u.test(first);
+  return keeps ? name : name.charAt(0).toLowerCase() + name.slice(1);
+}
+
+/** A number with the minus sign of print. */
+function shown(value: number): string {
+  return String(value).replace('-', '−');
+}
+
+/** Units are plain text in data (g/cm3); here they are read by people. */
+function typeset(unit: string): string {
+  return unit.replace(/(?<=[a-z])2\b/g, '²').replace(/(?<=[a-z])3\b/g, '³');
+}

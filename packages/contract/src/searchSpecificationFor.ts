@@ -1,0 +1,75 @@
+import type { z } from 'zod';
+import { faultsOf, limited } from './faultsOf.ts';
+import { jsonPointer } from './jsonPointer.ts';
+import { nearest } from './nearest.ts';
+import { type Fault, fault, ProblemError } from './problem.ts';
+import { faultsBetween } from './specification/faultsBetween.ts';
+import { migrate } from './specification/migrate.ts';
+import { noticesOf } from './specification/noticesOf.ts';
+import { type Known, requestSchema, type SearchRequest } from './specification/requestSchema.ts';
+import { withDefaults } from './specification/withDefaults.ts';
+import type { SearchSpecification } from './specification.ts';
+
+/** Keys of the specification that a later release understands. */
+const laterKeys = ['conditions', 'lets', 'keptOnly', 'tally', 'front'];
+
+/** A specification that is right: complete, and in words what was ignored or rounded in it. */
+export interface Checked {
+  specification: SearchSpecification;
+  notices: string[];
+}
+
+export interface SpecificationCheck {
+  /** The form of a request, described place by place: OpenAPI is made from it. */
+  schema: z.ZodType<SearchRequest>;
+  /**
+   * Reads a request (JSON of any version, also none at all).
+   * @throws ProblemError with every fault, each with the JSON pointer of the key or value itself
+   */
+  check(request: unknown): Checked;
+}
+
+/**
+ * The check of search specifications, told what it must know: the quantities that may be limited
+ * or ranked, and the symbols of the elements that have data.
+ */
+export function searchSpecificationFor(known: Known): SpecificationCheck {
+  const schema = requestSchema(known);
+  return {
+    schema,
+    check(sent) {
+      const request = migrate(sent);
+      const faults = [
+        ...faultsOf(schema, request, (path, key) => unknownKey(path, key, known)),
+        ...between(schema, request),
+      ];
+      if (faults.length > 0) throw new ProblemError(limited(faults));
+      const specification = withDefaults(schema.parse(request));
+      return { specification, notices: noticesOf(specification) };
+    },
+  };
+}
+
+function between(schema: ReturnType<typeof requestSchema>, request: unknown): Fault[] {
+  if (typeof request !== 'object' || request === null) return [];
+  const { elements, components, fractions } = schema.shape;
+  const read = <Section>(section: z.ZodType<Section>, key: string): Section | null =>
+    section.safeParse(Object.getOwnPropertyDescriptor(request, key)?.value).data ?? null;
+  return faultsBetween({
+    elements: read(elements, 'elements'),
+    components: read(components, 'components'),
+    fractions: read(fractions, 'fractions'),
+  });
+}
+
+/** Two places where an unknown key is more than a slip: a key of a later release, and a symbol among the bounds. */
+function unknownKey(path: readonly PropertyKey[], key: string, known: Known): Fault | null {
+  if (path.length === 0 && laterKeys.includes(key)) {
+    return fault('specification/not-available-yet', { key }, `/${key}`);
+  }
+  if (jsonPointer(path) === '/fractions/each') {
+    const meant = nearest(key, known.elements) ?? '';
+    return fault('specification/unknown-element', { symbol: key, meant }, jsonPointer([...path, key]));
+  }
+  return null;
+}

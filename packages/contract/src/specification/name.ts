@@ -1,0 +1,13 @@
+import { z } from 'zod';
+import { report } from '../faultsOf.ts';
+
+const LONGEST_NAME = 200;
+
+/** The name of a search: one line of text. A line feed would break the head of an export, half a surrogate pair its encoding. */
+export const nameSchema = z
+  .string()
+  .max(LONGEST_NAME)
+  .check((payload) => {
+    if (/\p{Cc}/u.test(payload.value) || !payload.value.isWellFormed()) report(payload, 'specification/name');
+  })
+  .describe(`Write one line of at most ${LONGEST_NAME} characters.`);

@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import { report } from '../faultsOf.ts';
+import { nearest } from '../nearest.ts';
+import { componentsSchema } from './components.ts';
+import { elementsSchema } from './elements.ts';
+import { fractionsSchema } from './fractions.ts';
+import { limitsSchema } from './limits.ts';
+import { nameSchema } from './name.ts';
+import { rankSchema } from './rank.ts';
+
+export const MOST_KEPT = 1_000_000;
+export const MOST_KEPT_PER_SYSTEM = 20;
+const LONGEST_ID = 64;
+
+/** What the contract must know of the rest: ids of quantities that may be limited or ranked, and symbols with data. */
+export interface Known {
+  quantities: readonly { id: string }[];
+  elements: readonly string[];
+}
+
+/** The form of a search specification as it is sent. Each part's description says what would be right there. */
+export function requestSchema(known: Known) {
+  const quantity = quantitySchema(known.quantities.map(({ id }) => id));
+  return z
+    .strictObject({
+      version: z.literal(1).describe('Write 1, or leave it out.').exactOptional(),
+      name: nameSchema.exactOptional(),
+      elements: elementsSchema(known.elements),
+      components: componentsSchema,
+      fractions: fractionsSchema(known.elements),
+      limits: limitsSchema(quantity).exactOptional(),
+      rank: rankSchema(quantity),
+      keep: upTo(MOST_KEPT).exactOptional(),
+      keepPerSystem: upTo(MOST_KEPT_PER_SYSTEM).exactOptional(),
+    })
+    .describe('Write a search specification as a JSON object with elements, components, fractions and rank.');
+}
+
+export type SearchRequest = z.infer<ReturnType<typeof requestSchema>>;
+
+function upTo(most: number) {
+  return z.int().min(0).max(most).describe(`Write a whole number from 0 to ${most}.`);
+}
+
+function quantitySchema(ids: readonly string[]) {
+  return z
+    .string()
+    .max(LONGEST_ID)
+    .check((payload) => {
+      if (ids.includes(payload.value)) return;
+      const meant = nearest(payload.value, ids) ?? '';
+      report(payload, 'specification/unknown-quantity', { id: payload.value, meant, known: ids.join(', ') });
+    })
+    .describe('Write the id of a quantity, for example "density".')
+    .meta({ enum: [...ids] });
+}

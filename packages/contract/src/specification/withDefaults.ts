@@ -1,0 +1,27 @@
+import type { SearchSpecification } from '../specification.ts';
+import { componentRange } from './components.ts';
+import type { FractionsRequest } from './fractions.ts';
+import type { SearchRequest } from './requestSchema.ts';
+
+/** A readable request with every default filled in. */
+export function withDefaults(request: SearchRequest): SearchSpecification {
+  const { pool, require = [], forbid = [] } = request.elements;
+  return {
+    version: 1,
+    name: request.name?.trim() || 'Unnamed search',
+    elements: { pool, require, forbid },
+    components: componentRange(request.components),
+    fractions: gridWithDefaults(request.fractions),
+    limits: request.limits ?? [],
+    rank: request.rank,
+    keep: request.keep ?? 1000,
+    keepPerSystem: request.keepPerSystem ?? 0,
+  };
+}
+
+function gridWithDefaults(fractions: FractionsRequest): SearchSpecification['fractions'] {
+  if (fractions === 'equimolar') return fractions;
+  const { step, min = step, max = 100, each = {} } = fractions;
+  const given = Object.entries(each).flatMap(([symbol, bounds]) => (bounds ? [[symbol, bounds]] : []));
+  return { step, min, max, each: Object.fromEntries(given) };
+}
