@@ -1,1 +1,5 @@
+export * from './embeddedQueue.ts';
 export * from './queue.ts';
+export { redisAddress } from './redisAddress.ts';
+export type { Log } from './redisLine.ts';
+export type * from './scoring.ts';

@@ -27,11 +27,15 @@ export interface ChunkQueue {
   send(task: Task): Promise<void>;
   /** The one collector of reports. */
   onReport(listener: (report: Report) => void): void;
-  /** Called whenever tasks sent and not yet reported may have been lost (the carrier came back empty). */
+  /** Called whenever tasks sent and not yet reported were lost (the carrier came back empty): send all of them again. */
   onLoss(listener: () => void): void;
-  /** Scoring threads present now, over all workers; 0 when there is none. */
+  /** Scoring threads present now, over all workers; 0 when there is none, or the carrier is out of reach. */
   workers(): Promise<number>;
-  /** Stops scoring the search's chunks soon (each is then reported as stopped, or not at all) and forgets its plan. */
+  /**
+   * Stops scoring the search's chunks soon and forgets its plan. Each task not yet reported is
+   * reported as stopped before this resolves; after it nothing more comes of the search, until it
+   * is announced again.
+   */
   withdraw(searchId: string): Promise<void>;
   /** Ends at once and within a bounded time, whatever state the carrier is in. */
   close(): Promise<void>;

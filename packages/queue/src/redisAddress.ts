@@ -1,0 +1,39 @@
+import { problem } from '@tiegel/contract';
+
+/** Where a Redis is and how to log in, in the terms of ioredis. */
+export interface RedisAddress {
+  host: string;
+  port: number;
+  db: number;
+  username?: string;
+  password?: string;
+  tls?: object;
+}
+
+/**
+ * Reads a REDIS_URL, redis://[[user]:password@]host[:port][/database] or rediss:// for TLS.
+ * `place` (host:port) is what may be printed: the URL holds the password. Throws queue/redis-url.
+ */
+export function redisAddress(url: string): { place: string; options: RedisAddress } {
+  const parsed = URL.parse(url);
+  const database = /^\/?(\d{0,5})$/.exec(parsed?.pathname ?? '');
+  if (!parsed || !['redis:', 'rediss:'].includes(parsed.protocol) || !parsed.hostname || !database) {
+    throw problem('queue/redis-url');
+  }
+  const host = parsed.hostname.replace(/^\[(.*)\]$/, '$1');
+  const port = Number(parsed.port || 6379);
+  const options: RedisAddress = { host, port, db: Number(database[1]) };
+  if (parsed.username) options.username = decoded(parsed.username);
+  if (parsed.password) options.password = decoded(parsed.password);
+  if (parsed.protocol === 'rediss:') options.tls = {};
+  return { place: `${parsed.hostname}:${port}`, options };
+}
+
+/** A password with an unescaped % is no reason to print it in an error. */
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    throw problem('queue/redis-url');
+  }
+}

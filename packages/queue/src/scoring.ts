@@ -1,0 +1,24 @@
+import type { Chunk, Outcome } from '@tiegel/contract';
+
+/**
+ * What a scoring thread is handed. The thread file's default export is
+ * `(request: ScoringRequest) => ScoringAnswer | Promise<ScoringAnswer>`.
+ *
+ * - `plan`: the search's plan as JSON in UTF-8, in memory shared by all threads of the process;
+ *   the same `searchId` always comes with the same plan, so that a thread reads it once and keeps
+ *   what it made of it.
+ * - `cutOff`: the score that a kept point must reach, null while none is known.
+ * - `stop`: shared; as soon as `stop[0]` is not 0 the thread may leave the chunk and answer
+ *   `stopped`. To be read every 10⁵ points or so: a thread that is stopped this way stays warm,
+ *   one that is terminated has to be started and compiled anew.
+ */
+export interface ScoringRequest {
+  searchId: string;
+  plan: Uint8Array<SharedArrayBuffer>;
+  chunk: Chunk;
+  cutOff: number | null;
+  stop: Int32Array<SharedArrayBuffer>;
+}
+
+/** What became of the chunk; `scoringSeconds` is time spent in the thread. What the thread throws counts as failed. */
+export type ScoringAnswer = { kind: 'done'; outcome: Outcome; scoringSeconds: number } | { kind: 'stopped' };

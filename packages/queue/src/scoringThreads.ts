@@ -1,0 +1,43 @@
+import { Piscina } from 'piscina';
+import type { CarriedSearch } from './carriedSearch.ts';
+import type { Task } from './queue.ts';
+import type { ScoringAnswer, ScoringRequest } from './scoring.ts';
+
+/** The scoring threads of one process, shared by both adapters. */
+export interface ScoringThreads {
+  /** Scores in the next free thread. Rejects when scoring throws or its thread dies; a dead thread is replaced. */
+  score(search: CarriedSearch, task: Task): Promise<ScoringAnswer>;
+  /** Ends all threads, whatever they are doing; what was being scored rejects. */
+  close(): Promise<void>;
+}
+
+/** Starts `threads` threads, which stay until closed: a fresh one would have to compile everything again. */
+export function scoringThreads(threadFile: URL, threads: number): ScoringThreads {
+  const pool = new Piscina<ScoringRequest, ScoringAnswer>({
+    filename: threadFile.href,
+    minThreads: threads,
+    maxThreads: threads,
+    concurrentTasksPerWorker: 1,
+    idleTimeout: Number.POSITIVE_INFINITY,
+  });
+  const waiting = new Set<(reason: Error) => void>();
+  // After threads whose file cannot be loaded the pool starts no other, and would keep its tasks for ever.
+  pool.on('error', (reason: Error) => {
+    if (pool.threads.length === 0) for (const reject of waiting) reject(reason);
+  });
+
+  return {
+    async score(search, task) {
+      const { promise: broken, reject } = Promise.withResolvers<never>();
+      waiting.add(reject);
+      try {
+        const { id: searchId, plan, stop } = search;
+        const { chunk, cutOff } = task;
+        return await Promise.race([pool.run({ searchId, plan, chunk, cutOff, stop }), broken]);
+      } finally {
+        waiting.delete(reject);
+      }
+    },
+    close: () => pool.destroy(),
+  };
+}
