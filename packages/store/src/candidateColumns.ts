@@ -1,0 +1,19 @@
+import type { Connection } from './connections.ts';
+
+/** The column of a quantity. The prefix keeps ids apart from the columns that every candidate has. */
+export function columnOf(quantity: string): string {
+  if (!/^[a-z][A-Za-z0-9]*$/.test(quantity)) throw new RangeError(`"${quantity}" is no id of a quantity`);
+  return `q_${quantity}`;
+}
+
+/** Adds the columns that are not there yet; candidates stored before have no value in them. */
+export function addColumns(connection: Connection, quantities: readonly string[]): void {
+  const names = connection.prepare("select lower(name) from pragma_table_info('candidate')").pluck().all();
+  const present = new Set(names as string[]);
+  for (const quantity of quantities) {
+    const column = columnOf(quantity);
+    // SQLite's column names do not tell capitals from small letters.
+    if (!present.has(column.toLowerCase()))
+      connection.exec(`alter table candidate add column ${column} real`);
+  }
+}

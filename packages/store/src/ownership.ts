@@ -1,0 +1,23 @@
+import { problem } from '@tiegel/contract';
+import Database from 'better-sqlite3';
+
+/**
+ * Makes this process the one that works on a database file, until the function returned is called
+ * or the process ends in any way: SQLite's lock on a file beside it, which the system lets go when
+ * its holder dies. Two processes on one ledger would each merge only what they collected.
+ *
+ * Throws store/in-use.
+ */
+export function ownership(file: string): () => void {
+  const lock = new Database(`${file}-owner`, { timeout: 0 });
+  try {
+    lock.exec('begin exclusive');
+  } catch (error) {
+    lock.close();
+    if (error instanceof Database.SqliteError && error.code.startsWith('SQLITE_BUSY')) {
+      throw problem('store/in-use', { file });
+    }
+    throw error;
+  }
+  return () => lock.close();
+}

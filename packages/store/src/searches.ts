@@ -1,0 +1,185 @@
+import type { Chunk, Counts, Plan, SearchSpecification, SearchState, SearchView } from '@tiegel/contract';
+import type { Connection } from './connections.ts';
+import { searchId } from './searchId.ts';
+
+/** A search as it is kept. `number` is its key inside the store, `sequence` grows by one with each change. */
+export interface SearchRecord {
+  number: number;
+  id: string;
+  idempotencyKey: string | null;
+  specification: SearchSpecification;
+  question: string;
+  /** ids of the quantities that its candidates have */
+  columns: string[];
+  prices: SearchView['prices'];
+  dataVersion: string;
+  engineVersion: string;
+  /** grid points in all, and systems; counts.points are the points scored so far */
+  systems: number;
+  points: number;
+  state: SearchState;
+  reason: string | null;
+  notices: string[];
+  sequence: number;
+  counts: Counts;
+  kept: number;
+  /** from handing out the first chunk to taking the last outcome, without pauses */
+  activeSeconds: number;
+  preparationSeconds: number;
+  storingSeconds: number | null;
+  /** instants, UTC, ISO 8601 */
+  createdAt: string;
+  finishedAt: string | null;
+}
+
+/** What a search is made with; the rest starts at nothing. */
+export interface NewSearch {
+  idempotencyKey: string | null;
+  plan: Plan;
+  question: string;
+  columns: readonly string[];
+  prices: SearchView['prices'];
+  systems: number;
+  points: number;
+  notices: readonly string[];
+  preparationSeconds: number;
+  createdAt: string;
+}
+
+export type SearchChange = Partial<
+  Pick<
+    SearchRecord,
+    'state' | 'reason' | 'notices' | 'counts' | 'kept' | 'activeSeconds' | 'storingSeconds' | 'finishedAt'
+  >
+>;
+
+/** The searches and their plans. */
+export interface SearchTable {
+  /** Keeps a search and its chunks, in one transaction, as waiting. */
+  create(search: NewSearch, chunks: Iterable<Chunk>): SearchRecord;
+  find(id: string): SearchRecord | null;
+  findByIdempotencyKey(key: string): SearchRecord | null;
+  /** Newest first. */
+  list(): SearchRecord[];
+  plan(number: number): Plan;
+  /** Changes what is given and counts the sequence on. */
+  change(number: number, change: SearchChange): void;
+  /** The last change of a search: what its chunks found, which nobody needs any more, goes in the same transaction. */
+  conclude(number: number, change: SearchChange): void;
+}
+
+/** Column and way of writing of each thing that may change. */
+const changeable: Record<keyof SearchChange, [column: string, write: (value: never) => unknown]> = {
+  state: ['state', same],
+  reason: ['reason', same],
+  notices: ['notices', JSON.stringify],
+  counts: ['counts', JSON.stringify],
+  kept: ['kept', same],
+  activeSeconds: ['active_seconds', same],
+  storingSeconds: ['storing_seconds', same],
+  finishedAt: ['finished_at', same],
+};
+
+/** A row as it is selected: what is not a number or a text is JSON. */
+type StoredSearch = Omit<SearchRecord, 'specification' | 'columns' | 'prices' | 'notices' | 'counts'> & {
+  specification: string;
+  columns: string;
+  prices: string | null;
+  notices: string;
+  counts: string;
+};
+
+const record = `select number, id, idempotency_key as idempotencyKey, specification, question, columns, prices,
+  plan ->> 'dataVersion' as dataVersion, plan ->> 'engineVersion' as engineVersion, systems, points, state, reason,
+  notices, sequence, counts, kept, active_seconds as activeSeconds, preparation_seconds as preparationSeconds,
+  storing_seconds as storingSeconds, created_at as createdAt, finished_at as finishedAt
+  from search`;
+
+export function searchTable(connection: Connection): SearchTable {
+  const byId = connection.prepare(`${record} where id = ?`);
+  const byKey = connection.prepare(`${record} where idempotency_key = ?`);
+  const all = connection.prepare(`${record} order by number desc`);
+  const plan = connection.prepare('select plan from search where number = ?').pluck();
+  const insert = connection.prepare(
+    `insert into search (id, idempotency_key, specification, plan, question, columns, prices, systems, points,
+       state, notices, counts, preparation_seconds, created_at)
+     values (@id, @idempotencyKey, @specification, @plan, @question, @columns, @prices, @systems, @points,
+       'waiting', @notices, @counts, @preparationSeconds, @createdAt)`,
+  );
+  const insertChunk = connection.prepare(
+    `insert into chunk (search, ordinal, first_system, end_system, first_point, end_point, points)
+     values (?, ?, ?, ?, ?, ?, ?)`,
+  );
+  const dropOutcomes = connection.prepare('delete from outcome where search = ?');
+
+  const create = connection.transaction((search: NewSearch, chunks: Iterable<Chunk>) => {
+    const id = searchId();
+    const { lastInsertRowid } = insert.run(written(id, search));
+    for (const chunk of chunks) {
+      const { ordinal, firstSystem, endSystem, firstPoint, endPoint, points } = chunk;
+      insertChunk.run(lastInsertRowid, ordinal, firstSystem, endSystem, firstPoint, endPoint, points);
+    }
+    return read(byId.get(id))!;
+  });
+
+  function change(number: number, changes: SearchChange): void {
+    const keys = Object.keys(changes) as (keyof SearchChange)[];
+    const columns = keys.map((key) => `${changeable[key][0]} = ?`);
+    const values = keys.map((key) => changeable[key][1](changes[key] as never));
+    connection
+      .prepare(`update search set ${[...columns, 'sequence = sequence + 1'].join(', ')} where number = ?`)
+      .run(...values, number);
+  }
+  const conclude = connection.transaction((number: number, last: SearchChange) => {
+    change(number, last);
+    dropOutcomes.run(number);
+  });
+
+  return {
+    create: (search, chunks) => create.immediate(search, chunks),
+    find: (id) => read(byId.get(id)),
+    findByIdempotencyKey: (key) => read(byKey.get(key)),
+    list: () => all.all().map((row) => read(row)!),
+    plan: (number) => JSON.parse(plan.get(number) as string) as Plan,
+    change,
+    conclude: (number, last) => conclude.immediate(number, last),
+  };
+}
+
+function same(value: unknown): unknown {
+  return value;
+}
+
+function written(id: string, search: NewSearch): Record<string, unknown> {
+  const { idempotencyKey, question, systems, points, preparationSeconds, createdAt } = search;
+  const counts: Counts = {
+    systems,
+    points: 0,
+    passed: 0,
+    passedEach: search.plan.specification.limits.map(() => 0),
+    outside: {},
+  };
+  return {
+    ...{ id, idempotencyKey, question, systems, points, preparationSeconds, createdAt },
+    specification: JSON.stringify(search.plan.specification),
+    plan: JSON.stringify(search.plan),
+    columns: JSON.stringify(search.columns),
+    prices: search.prices && JSON.stringify(search.prices),
+    notices: JSON.stringify(search.notices),
+    counts: JSON.stringify(counts),
+  };
+}
+
+function read(found: unknown): SearchRecord | null {
+  if (found === undefined) return null;
+  const row = found as StoredSearch;
+  const { specification, columns, prices, notices, counts, ...same } = row;
+  return {
+    ...same,
+    specification: JSON.parse(specification),
+    columns: JSON.parse(columns),
+    prices: prices === null ? null : JSON.parse(prices),
+    notices: JSON.parse(notices),
+    counts: JSON.parse(counts),
+  };
+}

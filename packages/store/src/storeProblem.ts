@@ -1,0 +1,43 @@
+import { type ProblemCode, type ProblemError, problem } from '@tiegel/contract';
+import Database from 'better-sqlite3';
+
+/** SQLite's primary result codes that have an answer of their own; extended codes begin with them. */
+const codes: readonly (readonly [string, ProblemCode])[] = [
+  ['SQLITE_FULL', 'store/full'],
+  ['SQLITE_BUSY', 'store/busy'],
+  ['SQLITE_LOCKED', 'store/busy'],
+  ['SQLITE_CORRUPT', 'store/damaged'],
+  ['SQLITE_NOTADB', 'store/foreign'],
+  ['SQLITE_CANTOPEN', 'store/unreachable'],
+];
+
+/** What SQLite said as a problem of the table, with the file named; any other error as it is. */
+export function storeProblem(error: unknown, file: string): unknown {
+  if (!(error instanceof Database.SqliteError)) return error;
+  const code = codes.find(([start]) => error.code.startsWith(start))?.[1] ?? 'store/failed';
+  return told(problem(code, { file, why: `${error.message} (${error.code})` }), error);
+}
+
+function told(answer: ProblemError, cause: Error): ProblemError {
+  answer.cause = cause;
+  return answer;
+}
+
+/** The same functions, whose SQLite errors are problems of the table. */
+export function withStoreProblems<Part extends object>(part: Part, file: string): Part {
+  const guarded = Object.entries(part).map(([name, value]) => [
+    name,
+    typeof value === 'function' ? guard(value as (...values: unknown[]) => unknown, file) : value,
+  ]);
+  return Object.fromEntries(guarded) as Part;
+}
+
+function guard(act: (...values: unknown[]) => unknown, file: string): (...values: unknown[]) => unknown {
+  return (...values) => {
+    try {
+      return act(...values);
+    } catch (error) {
+      throw storeProblem(error, file);
+    }
+  };
+}
