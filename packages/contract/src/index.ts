@@ -10,4 +10,5 @@ export * from './search.ts';
 export * from './searchSpecificationFor.ts';
 export { effectivePool } from './specification/elements.ts';
 export { partsOfBounds } from './specification/partsOfBounds.ts';
+export { steps } from './specification/steps.ts';
 export * from './specification.ts';
