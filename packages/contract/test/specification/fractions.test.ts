@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { partsOfBounds } from '../../src/index.ts';
-import { steps } from '../../src/specification/fractions.ts';
+import { partsOfBounds, steps } from '../../src/index.ts';
 import { check, faultsIn, onlyFault, request } from '../fixtures/known.ts';
 
 const withFractions = (fractions: unknown) => request({ fractions });
