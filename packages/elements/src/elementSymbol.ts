@@ -3,18 +3,14 @@ import { elementOf, elements, isAvailable, symbols } from './periodicTable.ts';
 
 /**
  * What is wrong with a symbol, null where it is an element with data. `pointer` says where it
- * stands in the request, `place` (from 1) at which character of a text, where it stands in one.
+ * stands in the request, `where` is put behind it in the text, as in ' (character 3)'.
  */
-export function symbolFault(symbol: string, pointer: string, place: number | null = null): Fault | null {
+export function symbolFault(symbol: string, pointer: string, where = ''): Fault | null {
   if (isAvailable(symbol)) return null;
-  const where = place === null ? '' : ` (character ${place})`;
   const element = elementOf(symbol);
   if (element !== null) return fault('element/no-data', { symbol, name: element.name, where }, pointer);
-  return fault(
-    'element/unknown',
-    { symbol: symbol.slice(0, 20), where, near: nearestSymbols(symbol).join(', ') },
-    pointer,
-  );
+  const near = nearestSymbols(symbol).join(', ');
+  return fault('element/unknown', { symbol: symbol.slice(0, 20), where, near }, pointer);
 }
 
 /** @throws ProblemError with a fault for every symbol that is no element with data; the pointer of the n-th is `${pointer}/n`. */

@@ -1,13 +1,24 @@
 export { type Composition, compositionOf, type Measure } from './composition.ts';
 export * from './data/columns.ts';
-export type { DataSet, SourceCode, ValueSource } from './data/sources.ts';
-export { dataSets, sources } from './data/sources.ts';
-export * from './elementSymbol.ts';
-export * from './elementValue.ts';
-export * from './facts.ts';
-export * from './formatComposition.ts';
-export * from './pairEnthalpy.ts';
-export * from './parseAlloy.ts';
+export {
+  generalCaution,
+  type Hazard,
+  type HazardKind,
+  hazardSources,
+} from './data/hazards.ts';
+export type { Family } from './data/periodicTable.ts';
+export { type DataSet, dataSets, type SourceCode, sources, type ValueSource } from './data/sources.ts';
+export { dataVersionOf } from './dataVersion.ts';
+export { demoPrices } from './demoPrices.ts';
+export { nearestSymbols, requireElements, symbolFault } from './elementSymbol.ts';
+export { elementNumber, type SourcedValue, sourcedValue } from './elementValue.ts';
+export { type Facts, factsFor, missingIn } from './facts.ts';
+export { formatComposition, spacedComposition } from './formatComposition.ts';
+export { hazardsOf } from './hazardsOf.ts';
+export { pairEnthalpy } from './pairEnthalpy.ts';
+export { parseAlloy } from './parseAlloy.ts';
 export { atomicToWeightPercent, weightToAtomicPercent } from './percent.ts';
-export * from './periodicTable.ts';
-export * from './priceList.ts';
+export { type Element, elementOf, elements, isAvailable, symbols, unavailable } from './periodicTable.ts';
+export type { PriceList } from './priceList.ts';
+export { readPriceList } from './readPriceList.ts';
+export { type ElementRecord, elementRecords, type PairRecord, pairRecords } from './records.ts';

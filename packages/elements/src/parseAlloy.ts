@@ -51,12 +51,13 @@ function readParts(text: string): { parts: Part[]; rest: number } {
 function partFaults(parts: readonly Part[], pointer: string): Fault[] {
   const seen = new Map<string, number>();
   return parts.flatMap(({ symbol, amount, place }) => {
-    const unknown = symbolFault(symbol, pointer, place);
+    const where = ` (character ${place})`;
+    const unknown = symbolFault(symbol, pointer, where);
     if (unknown !== null) return [unknown];
     const first = seen.get(symbol);
     if (first !== undefined) return [fault('alloy/repeated-element', { symbol, first, place }, pointer)];
     seen.set(symbol, place);
-    return amountFault(symbol, amount, pointer, ` (character ${place})`) ?? [];
+    return amountFault(symbol, amount, pointer, where) ?? [];
   });
 }
 

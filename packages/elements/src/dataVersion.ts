@@ -1,0 +1,33 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { columns } from './data/columns.ts';
+import { pairEnthalpies } from './data/pairEnthalpies.ts';
+import { sourcedValue } from './elementValue.ts';
+import { elements } from './periodicTable.ts';
+import type { PriceList } from './priceList.ts';
+
+/**
+ * The version of all data that a result can depend on: every element value, every pair enthalpy
+ * and the price list in force, twelve hexadecimal digits. Any other value, price, date or source
+ * of a price gives another version; the order in which a list names its elements does not.
+ */
+export function dataVersionOf(prices: PriceList | null): string {
+  return digestOf({ elements: elementValues(), pairs: pairEnthalpies, prices });
+}
+
+/** The first twelve hexadecimal digits of the SHA-256 of a value as JSON with sorted keys. */
+export function digestOf(data: unknown): string {
+  return bytesToHex(sha256(utf8ToBytes(JSON.stringify(data, sortedKeys)))).slice(0, 12);
+}
+
+/** All element values: by symbol, in the order of `columns`. */
+export function elementValues(): Record<string, unknown[]> {
+  return Object.fromEntries(
+    elements.map(({ symbol }) => [symbol, columns.map(({ id }) => [id, sourcedValue(symbol, id).value])]),
+  );
+}
+
+function sortedKeys(_key: string, value: unknown): unknown {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return value;
+  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
+}
