@@ -1,0 +1,41 @@
+import { problem } from '@tiegel/contract';
+import type { FastifyInstance, FastifyRequest } from 'fastify';
+
+/** The names by which a browser of this computer may call a server on loopback, with any port: a tunnel may change it. */
+const ownName = /^(?:localhost|127(?:\.\d{1,3}){3}|\[::1\])(?::\d{1,5})?$/i;
+const readingMethods = new Set(['GET', 'HEAD', 'OPTIONS']);
+
+/**
+ * A page of another site that resolves its own name to 127.0.0.1 could otherwise read everything
+ * here; its requests carry its own name as Host. Throws access/foreign-host.
+ */
+function refuseForeignHost(request: FastifyRequest): void {
+  const host = request.headers.host ?? '';
+  if (!ownName.test(host)) throw problem('access/foreign-host', { host });
+}
+
+/**
+ * A browser states the page that makes it send; programs other than browsers state none.
+ * Throws access/foreign-page for a change that another site's page asks for.
+ */
+function refuseForeignPage(request: FastifyRequest): void {
+  if (readingMethods.has(request.method)) return;
+  const { origin, host } = request.headers;
+  const site = request.headers['sec-fetch-site'];
+  const named = origin ?? (site === 'cross-site' || site === 'same-site' ? site : undefined);
+  if (named === undefined) return;
+  const own = URL.canParse(named) && new URL(named).host === host;
+  if (!own) throw problem('access/foreign-page', { origin: named });
+}
+
+/**
+ * Looks at every request before it is answered. Who may use the service is not asked: on
+ * loopback everyone on this computer may, and `openNetwork` says that anyone may. An open
+ * network has names that nobody knows here, so the Host is then not compared.
+ */
+export function guardRequests(app: FastifyInstance, { openNetwork }: { openNetwork: boolean }): void {
+  app.addHook('onRequest', async (request) => {
+    if (!openNetwork) refuseForeignHost(request);
+    refuseForeignPage(request);
+  });
+}

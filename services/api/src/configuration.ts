@@ -1,0 +1,80 @@
+import { availableParallelism } from 'node:os';
+import { resolve } from 'node:path';
+import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { DEFAULT_MAX_POINTS } from '@tiegel/search';
+import { z } from 'zod';
+import { isLoopback } from './access/isLoopback.ts';
+
+/** What the service is told from outside; README.md lists each setting with its default. */
+export interface Configuration {
+  host: string;
+  port: number;
+  /** anyone who reaches the address may use it */
+  openNetwork: boolean;
+  /** absolute path of the folder that holds the database */
+  dataFolder: string;
+  /** null: the scoring threads of this process do the work */
+  redisUrl: string | null;
+  /** scoring threads of this process */
+  workers: number;
+  /** a search of more grid points is refused */
+  maxPoints: number;
+}
+
+const greatestCount = Number.MAX_SAFE_INTEGER;
+const integer = (least: number, greatest: number) => z.coerce.number().int().min(least).max(greatest);
+
+/** Each setting: how its text is read, and what would be right, in words. */
+const settings = {
+  HOST: {
+    read: z.string().regex(/^[\w.:-]+$/),
+    needed: 'an address of this computer, for example 127.0.0.1',
+  },
+  PORT: { read: integer(0, 65_535), needed: 'a whole number from 0 (any free port) to 65535' },
+  OPEN_NETWORK: { read: z.stringbool({ truthy: ['yes'], falsy: ['no'] }), needed: 'yes or no' },
+  DATA_DIR: { read: z.string(), needed: 'a folder that this program may write to' },
+  REDIS_URL: {
+    read: z.url({ protocol: /^rediss?$/ }),
+    needed: 'an address such as redis://:PASSWORD@HOST:6379',
+  },
+  WORKERS: { read: integer(0, 1024), needed: 'a whole number of threads from 0 to 1024' },
+  MAX_POINTS: { read: integer(1, greatestCount), needed: `a whole number from 1 to ${greatestCount}` },
+};
+type Name = keyof typeof settings;
+
+/**
+ * Reads the settings from the environment; an empty text counts as left out.
+ * Throws configuration/invalid and configuration/open-network, all of them at once.
+ */
+export function readConfiguration(environment: Readonly<Record<string, string | undefined>>): Configuration {
+  const faults: Fault[] = [];
+  const read = <N extends Name, D>(name: N, otherwise: D): z.output<(typeof settings)[N]['read']> | D => {
+    const text = environment[name];
+    if (text === undefined || text === '') return otherwise;
+    const result = settings[name].read.safeParse(text);
+    if (result.success) return result.data as z.output<(typeof settings)[N]['read']>;
+    // An address of Redis holds its password.
+    const value = name === 'REDIS_URL' ? '(not shown)' : text;
+    faults.push(fault('configuration/invalid', { name, value, needed: settings[name].needed }, `/${name}`));
+    return otherwise;
+  };
+  const redisUrl = read('REDIS_URL', null);
+  const configuration: Configuration = {
+    host: read('HOST', '127.0.0.1'),
+    port: read('PORT', 4270),
+    openNetwork: read('OPEN_NETWORK', false),
+    dataFolder: resolve(read('DATA_DIR', 'data')),
+    redisUrl,
+    // With Redis, worker processes do the work unless this one is told to help.
+    workers: read('WORKERS', redisUrl === null ? availableParallelism() : 0),
+    maxPoints: read('MAX_POINTS', DEFAULT_MAX_POINTS),
+  };
+  const { host, openNetwork, workers } = configuration;
+  if (redisUrl === null && workers === 0) {
+    const needed = 'at least 1, or set REDIS_URL to leave the work to worker processes';
+    faults.push(fault('configuration/invalid', { name: 'WORKERS', value: '0', needed }, '/WORKERS'));
+  }
+  if (!isLoopback(host) && !openNetwork) faults.push(fault('configuration/open-network', { host }, '/HOST'));
+  if (faults.length > 0) throw new ProblemError(faults);
+  return configuration;
+}

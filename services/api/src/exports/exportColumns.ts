@@ -1,0 +1,52 @@
+import type { Candidate } from '@tiegel/contract';
+import { effectivePool } from '@tiegel/contract';
+import { formatComposition } from '@tiegel/elements';
+import { quantities } from '@tiegel/screening';
+import type { ExportHead } from '@tiegel/search';
+
+/** One column of a table of candidates. `unit` is '' for what has none. */
+export interface ExportColumn {
+  name: string;
+  unit: string;
+  type: 'INT32' | 'STRING' | 'DOUBLE';
+  value: (candidate: Candidate) => number | string | null;
+}
+
+/**
+ * The columns of every table of candidates, in order: rank, the composition as one canonical
+ * text, an amount in at.% (0 where absent) for each element of the pool, the quantities, the
+ * score (in the unit of the ranked quantity, or 0 to 1 of a combined ranking).
+ */
+export function exportColumns({ search, columns }: ExportHead): ExportColumn[] {
+  const currency = search.prices?.currency ?? 'currency';
+  return [
+    { name: 'rank', unit: '', type: 'INT32', value: ({ rank }) => rank },
+    {
+      name: 'composition',
+      unit: 'at.%',
+      type: 'STRING',
+      value: ({ composition }) => formatComposition(composition),
+    },
+    ...effectivePool(search.specification.elements).map(
+      (symbol): ExportColumn => ({
+        name: symbol,
+        unit: 'at.%',
+        type: 'DOUBLE',
+        value: ({ composition }) => composition[symbol] ?? 0,
+      }),
+    ),
+    ...columns.map(
+      (id): ExportColumn => ({
+        name: id,
+        unit: unitOf(id).replace('currency', currency),
+        type: 'DOUBLE',
+        value: (candidate) => candidate.quantities[id] ?? null,
+      }),
+    ),
+    { name: 'score', unit: '', type: 'DOUBLE', value: ({ score }) => score },
+  ];
+}
+
+function unitOf(id: string): string {
+  return quantities.find((quantity) => quantity.id === id)?.unit ?? '';
+}

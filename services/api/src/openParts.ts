@@ -1,0 +1,41 @@
+import { join } from 'node:path';
+import { embeddedQueue, redisQueue, redisWorker } from '@tiegel/queue';
+import { quantities } from '@tiegel/screening';
+import { openSearches } from '@tiegel/search';
+import { openStore } from '@tiegel/store';
+import type { Logger } from 'pino';
+import type { Configuration } from './configuration.ts';
+import type { Parts } from './parts.ts';
+
+const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
+const pages = join(import.meta.dirname, '../../web/dist');
+/** What a worker of this process may still finish before the rest goes back to the queue. */
+const finishMs = 2000;
+
+/** Opens ledger, queue and searches as configured. `close` ends them in the order that loses nothing. */
+export async function openParts(
+  { dataFolder, redisUrl, workers, maxPoints, openNetwork }: Configuration,
+  logger: Logger,
+): Promise<{ parts: Parts; close: () => Promise<void> }> {
+  const store = openStore({
+    file: join(dataFolder, 'tiegel.sqlite'),
+    columns: quantities.map(({ id }) => id),
+  });
+  const log = (level: 'info' | 'warn' | 'error', text: string) => logger[level](text);
+  const queue =
+    redisUrl === null ? embeddedQueue({ threadFile, threads: workers }) : redisQueue({ url: redisUrl, log });
+  const worker =
+    redisUrl === null || workers === 0
+      ? null
+      : redisWorker({ url: redisUrl, threadFile, threads: workers, log });
+  const searches = await openSearches({ store, queue, maxPoints });
+  return {
+    parts: { searches, workers: () => queue.workers(), openNetwork, pages },
+    async close() {
+      await searches.close();
+      await worker?.close(finishMs);
+      await queue.close();
+      store.close();
+    },
+  };
+}

@@ -1,0 +1,24 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import type { ZodTypeProvider } from '@fastify/type-provider-zod';
+import type { Searches } from '@tiegel/search';
+import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fastify';
+
+/** What the service is made of; whoever opened a part closes it. */
+export interface Parts {
+  searches: Searches;
+  /** Scoring threads present now; rejects when the carrier of work is out of reach. */
+  workers: () => Promise<number>;
+  /** Anyone who reaches the address may use it: told by /health, so that the page can warn. */
+  openNetwork: boolean;
+  /** Folder of the built pages. */
+  pages: string;
+}
+
+/** The server, with routes typed by their zod schemas. */
+export type Server = FastifyInstance<
+  RawServerDefault,
+  IncomingMessage,
+  ServerResponse,
+  FastifyBaseLogger,
+  ZodTypeProvider
+>;

@@ -1,0 +1,47 @@
+import { candidatePageSchema, candidateSchema } from '@tiegel/contract';
+import { z } from 'zod';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+import { candidateQuery, pageSchema } from './candidateQuery.ts';
+import { searchParameters } from './searchParameters.ts';
+
+const tags = ['candidates'];
+
+/** GET /searches/:id/candidates, a page of the kept candidates, and one of them by its composition. */
+export function candidateRoutes(app: Server, { searches }: Parts): void {
+  app.get(
+    '/searches/:id/candidates',
+    {
+      schema: {
+        summary: 'A page of the kept candidates, filtered and ordered',
+        description:
+          'Filters act among the kept candidates, not among all that passed; `among` says how many those are.',
+        tags,
+        params: searchParameters,
+        querystring: pageSchema,
+        response: { 200: candidatePageSchema, ...problemAnswers(400, 404, 409) },
+      },
+    },
+    (request) => searches.candidates(request.params.id, candidateQuery(request.query)),
+  );
+
+  app.get(
+    '/searches/:id/candidates/:composition',
+    {
+      schema: {
+        summary: 'One kept candidate by its composition',
+        tags,
+        params: searchParameters.extend({
+          composition: z
+            .string()
+            .max(300)
+            .describe(
+              'The canonical composition in at.%, symbols alphabetical, for example Al5Co20Cr25Fe25Ni25.',
+            ),
+        }),
+        response: { 200: candidateSchema, ...problemAnswers(400, 404, 409) },
+      },
+    },
+    (request) => searches.candidate(request.params.id, request.params.composition),
+  );
+}

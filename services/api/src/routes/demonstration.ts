@@ -1,0 +1,27 @@
+import { demonstration } from '@tiegel/search';
+import { z } from 'zod';
+import type { Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+import { specificationSchema } from '../specificationSchema.ts';
+
+/** GET /demonstration: an invented search to begin with, and what to beware of in it. */
+export function demonstrationRoute(app: Server): void {
+  app.get(
+    '/demonstration',
+    {
+      schema: {
+        summary: 'An invented search to begin with',
+        tags: ['searches'],
+        response: {
+          200: z.object({
+            story: z.string(),
+            cautions: z.array(z.string()),
+            specification: specificationSchema,
+          }),
+          ...problemAnswers(),
+        },
+      },
+    },
+    () => demonstration,
+  );
+}

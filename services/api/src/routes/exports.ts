@@ -1,0 +1,62 @@
+import { Readable } from 'node:stream';
+import { z } from 'zod';
+import { csvText } from '../exports/csvText.ts';
+import type { Export } from '../exports/export.ts';
+import { ndjsonText } from '../exports/ndjsonText.ts';
+import { parquetFile } from '../exports/parquetFile.ts';
+import { provenance } from '../exports/provenance.ts';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+import { candidateQuery, selectionSchema } from './candidateQuery.ts';
+import { searchParameters } from './searchParameters.ts';
+
+const bytesAhead = 64 * 1024;
+const textStream = (text: Iterable<string>) =>
+  Readable.from(text, { objectMode: false, highWaterMark: bytesAhead });
+
+const formats = {
+  csv: { type: 'text/csv; charset=utf-8', write: (one: Export) => textStream(csvText(one)) },
+  ndjson: { type: 'application/x-ndjson', write: (one: Export) => textStream(ndjsonText(one)) },
+  parquet: { type: 'application/vnd.apache.parquet', write: parquetFile },
+};
+
+/** GET /searches/:id/export: kept candidates as a file, streamed as fast as the reader takes it. */
+export function exportRoute(app: Server, { searches }: Parts): void {
+  app.get(
+    '/searches/:id/export',
+    {
+      exposeHeadRoute: false,
+      schema: {
+        summary: 'The kept candidates as a file',
+        description:
+          'The same filters and order as for the pages of candidates; the file says all that its rows depend on.',
+        tags: ['candidates'],
+        produces: Object.values(formats).map(({ type }) => type),
+        params: searchParameters,
+        querystring: selectionSchema.extend({
+          format: z.enum(['csv', 'ndjson', 'parquet']).describe('Write csv, ndjson or parquet.'),
+        }),
+        response: { 200: z.any().describe('The file'), ...problemAnswers(400, 404, 409) },
+      },
+    },
+    (request, reply) => {
+      const { format, ...selection } = request.query;
+      const query = candidateQuery(selection);
+      const { head, rows } = searches.export(request.params.id, query);
+      const { type, write } = formats[format];
+      return reply
+        .type(type)
+        .header('content-disposition', `attachment; filename="${fileName(head.search, format)}"`)
+        .send(write({ head, about: provenance(head, query), rows }));
+    },
+  );
+}
+
+/** A name of plain letters that every file system takes; the id tells searches of one name apart. */
+function fileName({ name, id }: { name: string; id: string }, format: string): string {
+  const words = name
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .slice(0, 60);
+  return `${[words, id].join('-').replaceAll(/^-+/g, '')}.${format}`;
+}

@@ -1,0 +1,61 @@
+import { fault, ProblemError } from '@tiegel/contract';
+import { z } from 'zod';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+
+const tags = ['service'];
+
+/**
+ * GET /health: the process answers. GET /ready: searches are accepted, which they are while the
+ * ledger stands, whether or not a worker is present; it ends when the service begins to stop.
+ */
+export function healthRoutes(app: Server, { workers, openNetwork }: Parts): void {
+  let stopping = false;
+  app.addHook('preClose', async () => {
+    stopping = true;
+  });
+
+  app.get(
+    '/health',
+    {
+      schema: {
+        summary: 'The service runs',
+        tags,
+        response: {
+          200: z.object({
+            status: z.literal('running'),
+            openNetwork: z.boolean().describe('Anyone who reaches the address may use the service'),
+            uptimeSeconds: z.number(),
+          }),
+          ...problemAnswers(),
+        },
+      },
+    },
+    () => ({ status: 'running' as const, openNetwork, uptimeSeconds: process.uptime() }),
+  );
+
+  app.get(
+    '/ready',
+    {
+      schema: {
+        summary: 'Searches are accepted',
+        tags,
+        response: {
+          200: z.object({
+            ready: z.literal(true),
+            workers: z
+              .number()
+              .int()
+              .nullable()
+              .describe('Scoring threads present, null while that is not known'),
+          }),
+          ...problemAnswers(503),
+        },
+      },
+    },
+    async () => {
+      if (stopping) throw new ProblemError([fault('server/stopping')]);
+      return { ready: true as const, workers: await workers().catch(() => null) };
+    },
+  );
+}

@@ -1,0 +1,49 @@
+import { columnsOf, quantities } from '@tiegel/screening';
+import { z } from 'zod';
+import type { Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+
+const quantitySchema = z
+  .object({
+    id: z.string(),
+    name: z.string(),
+    symbol: z.string(),
+    unit: z.string().describe("'' for a plain number; 'currency' stands for that of the price list"),
+    notation: z.string().describe('The formula in the usual notation'),
+    meaning: z.string(),
+    range: z.object({ min: z.number().optional(), max: z.number().optional() }),
+    decimals: z.number().int().describe('Decimals that mean something in display'),
+    source: z.object({
+      authors: z.string(),
+      year: z.number().int().nullable(),
+      where: z.string(),
+      checked: z.string().describe('How far anybody compared the formula with the source'),
+    }),
+    caution: z.string().nullable(),
+    needs: z.object({
+      elements: z.array(z.string()).describe('Columns of element data that the formula reads'),
+      pairs: z.array(z.string()).describe('Columns of pair data that the formula reads'),
+    }),
+  })
+  .meta({ id: 'Quantity' });
+
+const told: z.infer<typeof quantitySchema>[] = quantities.map((quantity) => {
+  const { formula: _, caution = null, ...rest } = quantity;
+  const { elements, pairs } = columnsOf(quantity);
+  return { ...rest, caution, needs: { elements: [...elements], pairs: [...pairs] } };
+});
+
+/** GET /quantities: the definitions of everything that is said of a composition, without the formula's tree. */
+export function quantityRoute(app: Server): void {
+  app.get(
+    '/quantities',
+    {
+      schema: {
+        summary: 'Every quantity: unit, formula, meaning, source',
+        tags: ['data'],
+        response: { 200: z.array(quantitySchema), ...problemAnswers() },
+      },
+    },
+    () => told,
+  );
+}

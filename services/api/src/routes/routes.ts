@@ -1,0 +1,31 @@
+import type { Parts, Server } from '../parts.ts';
+import { candidateRoutes } from './candidates.ts';
+import { countRoute } from './count.ts';
+import { demonstrationRoute } from './demonstration.ts';
+import { elementRoute } from './elements.ts';
+import { eventRoutes } from './events.ts';
+import { exportRoute } from './exports.ts';
+import { healthRoutes } from './health.ts';
+import { openapiRoute } from './openapi.ts';
+import { pairRoute } from './pairs.ts';
+import { priceRoutes } from './prices.ts';
+import { quantityRoute } from './quantities.ts';
+import { screenRoute } from './screen.ts';
+import { searchRoutes } from './searches.ts';
+
+/** Everything under /api/v1. */
+export function routes(app: Server, parts: Parts): void {
+  countRoute(app, parts);
+  searchRoutes(app, parts);
+  eventRoutes(app, parts);
+  candidateRoutes(app, parts);
+  exportRoute(app, parts);
+  screenRoute(app, parts);
+  elementRoute(app, parts);
+  pairRoute(app);
+  quantityRoute(app);
+  priceRoutes(app, parts);
+  demonstrationRoute(app);
+  openapiRoute(app);
+  healthRoutes(app, parts);
+}

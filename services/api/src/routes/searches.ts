@@ -1,0 +1,88 @@
+import { searchViewSchema } from '@tiegel/contract';
+import { z } from 'zod';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+import { searchParameters } from './searchParameters.ts';
+import { specificationBody } from './specificationBody.ts';
+
+const tags = ['searches'];
+const changes = [
+  { verb: 'cancel', summary: 'Ends a search for good; what it found so far is not kept' },
+  { verb: 'pause', summary: 'Stops handing out work of a search until it is resumed' },
+  { verb: 'resume', summary: 'Takes up a paused search where it stopped' },
+] as const;
+
+/** POST and GET /searches, GET /searches/:id, and what changes the state of a search. */
+export function searchRoutes(app: Server, { searches }: Parts): void {
+  app.post(
+    '/searches',
+    {
+      ...specificationBody,
+      schema: {
+        ...specificationBody.schema,
+        summary: 'Starts a search',
+        description: 'The body is the search specification itself. Answers as soon as the search is stored.',
+        tags,
+        headers: z.object({
+          'idempotency-key': z
+            .string()
+            .min(1)
+            .max(255)
+            .optional()
+            .describe(
+              'The same key answers with the search that it started first, and starts no second one.',
+            ),
+        }),
+        response: { 202: z.object({ id: z.string() }), ...problemAnswers(400, 409, 413, 415, 503) },
+      },
+    },
+    async (request, reply) => {
+      const idempotencyKey = request.headers['idempotency-key'];
+      const { id } = await searches.submit(
+        request.body,
+        idempotencyKey === undefined ? {} : { idempotencyKey },
+      );
+      return reply.code(202).header('location', `/api/v1/searches/${id}`).send({ id });
+    },
+  );
+
+  app.get(
+    '/searches',
+    {
+      schema: {
+        summary: 'Every search, the newest first',
+        tags,
+        response: { 200: z.array(searchViewSchema), ...problemAnswers() },
+      },
+    },
+    () => searches.list(),
+  );
+
+  app.get(
+    '/searches/:id',
+    {
+      schema: {
+        summary: 'One search as it stands',
+        tags,
+        params: searchParameters,
+        response: { 200: searchViewSchema, ...problemAnswers(400, 404) },
+      },
+    },
+    (request) => searches.view(request.params.id),
+  );
+
+  for (const { verb, summary } of changes) {
+    app.post(
+      `/searches/:id/${verb}`,
+      {
+        schema: {
+          summary,
+          tags,
+          params: searchParameters,
+          response: { 200: searchViewSchema, ...problemAnswers(400, 404, 409) },
+        },
+      },
+      (request) => searches[verb](request.params.id),
+    );
+  }
+}

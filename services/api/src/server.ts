@@ -1,0 +1,68 @@
+import { randomBytes } from 'node:crypto';
+import helmet from '@fastify/helmet';
+import { serializerCompiler, type ZodTypeProvider } from '@fastify/type-provider-zod';
+import Fastify, { type FastifyBaseLogger } from 'fastify';
+import { guardRequests } from './access/guardRequests.ts';
+import { documentRoutes } from './documentation.ts';
+import { servePages } from './pages.ts';
+import type { Parts, Server } from './parts.ts';
+import { answerError, bodyLimitBytes } from './problems/answerError.ts';
+import { readJson } from './problems/readJson.ts';
+import { validatorCompiler } from './problems/validatorCompiler.ts';
+import { refuseOtherMethods } from './refuseOtherMethods.ts';
+import { healthRoutes } from './routes/health.ts';
+import { routes } from './routes/routes.ts';
+
+/** Ten elements, each with nine decimals, are the longest composition in an address. */
+const longestParameter = 300;
+
+/** Builds the service around its parts, ready to listen or to be asked in-process. */
+export async function buildServer(parts: Parts, logger?: FastifyBaseLogger): Promise<Server> {
+  const app = framework(logger);
+  await hygiene(app, parts);
+  await documentRoutes(app);
+  const closeMethods = refuseOtherMethods(app);
+  await app.register(async (api) => routes(api as Server, parts), { prefix: '/api/v1' });
+  healthRoutes(app, parts);
+  closeMethods();
+  await servePages(app, parts.pages);
+  return app;
+}
+
+function framework(logger: FastifyBaseLogger | undefined): Server {
+  const app = Fastify({
+    ...(logger === undefined ? {} : { loggerInstance: logger }),
+    bodyLimit: bodyLimitBytes,
+    forceCloseConnections: true,
+    genReqId: () => randomBytes(6).toString('hex'),
+    routerOptions: { maxParamLength: longestParameter },
+    // An address that cannot be decoded never reaches a route, so the error handler is told by hand.
+    frameworkErrors: (error, request, reply) => void answerError(error, request, reply),
+  }).withTypeProvider<ZodTypeProvider>();
+  app.setValidatorCompiler(validatorCompiler);
+  app.setSerializerCompiler(serializerCompiler);
+  return app;
+}
+
+/** What holds for every request: who may ask, what may be sent, what a browser may do with the answer. */
+async function hygiene(app: Server, { openNetwork }: Parts): Promise<void> {
+  app.setErrorHandler(answerError);
+  app.removeAllContentTypeParsers();
+  readJson(app);
+  await app.register(helmet, {
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        defaultSrc: ["'self'"],
+        imgSrc: ["'self'", 'data:', 'blob:'],
+        objectSrc: ["'none'"],
+        baseUri: ["'none'"],
+        frameAncestors: ["'none'"],
+        formAction: ["'self'"],
+      },
+    },
+    // The service speaks plain HTTP on this computer; a proxy that adds TLS adds this too.
+    strictTransportSecurity: false,
+  });
+  guardRequests(app, { openNetwork });
+}
