@@ -12,9 +12,6 @@ export type Lookup = (quantity: string) => Named;
 
 const numberWords = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
-/** Names that keep their capital inside a sentence. */
-const eponyms = ['Allen', 'Pauling', 'Miedema', 'Pugh'];
-
 /**
  * What a search asks, in one line of plain words: 'five or six of Al Cr Cu Fe Mn Mo Ni Ti V, with
  * Cr Fe Ni, 5–35 at.% in steps of 5, density ≤ 8 g/cm³, lowest size mismatch'. Elements that
@@ -80,11 +77,10 @@ function targetInWords(target: number, quantity: string, lookup: Lookup): string
   return unit === '' ? shown(target) : `${shown(target)} ${typeset(unit)}`;
 }
 
+/** Names are written in sentence case in their definitions. */
 function inSentence(quantity: string, lookup: Lookup): string {
   const { name } = lookup(quantity);
-  const [first = ''] = name.split(' ');
-  const keeps = eponyms.includes(first) || /\p{Lu}.*\p{Lu}/u.test(first);
-  return keeps ? name : name.charAt(0).toLowerCase() + name.slice(1);
+  return name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 /** A number with the minus sign of print. */
