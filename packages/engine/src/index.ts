@@ -1,0 +1,14 @@
+export { calibrate } from './calibrate.ts';
+export { candidateAt, type GridPoint } from './candidateAt.ts';
+export { countPoints } from './countPoints.ts';
+export { countSystems } from './countSystems.ts';
+export { emptyOutcome } from './emptyOutcome.ts';
+export { engineVersion } from './engineVersion.ts';
+export { type Grid, gridOf } from './grid.ts';
+export { cutOffOf, mergeOutcomes } from './mergeOutcomes.ts';
+export { type PlanOptions, planChunks } from './planChunks.ts';
+export { type Prepared, prepare } from './prepare.ts';
+export { type Ranking, rankingOf } from './ranking.ts';
+export { scoreReference, scoreReference as scoreChunk } from './scoreReference.ts';
+export type { Score, ScoreOptions } from './scoring.ts';
+export { type UnreachableLimit, unreachableLimits } from './unreachableLimits.ts';

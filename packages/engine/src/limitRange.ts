@@ -1,0 +1,35 @@
+import type { Limit } from '@tiegel/contract';
+import { numberAbove, numberBelow } from './adjacentNumber.ts';
+
+/** Least and greatest double that meet a limit: a value passes exactly when it lies between them. */
+export interface LimitRange {
+  least: number;
+  greatest: number;
+}
+
+/**
+ * The one statement of what it means to meet a limit. A limit is inclusive, and a value lies on
+ * it when |value − limit| ≤ 1e-12·max(1, |limit|). What is not finite is no value and passes
+ * nothing, hence the greatest numbers where a side is open.
+ *
+ * As the two doubles at its ends, so that every path tests the same with two comparisons.
+ */
+export function limitRange({ min, max }: Limit): LimitRange {
+  return {
+    least: min === undefined ? -Number.MAX_VALUE : leastOn(min),
+    greatest: max === undefined ? Number.MAX_VALUE : -leastOn(-max),
+  };
+}
+
+/** Whether a value lies on a limit. */
+function isOn(value: number, limit: number): boolean {
+  return Math.abs(value - limit) <= 1e-12 * Math.max(1, Math.abs(limit));
+}
+
+/** The least double that lies on a limit. The difference of two numbers rounds monotonically, so there is one border. */
+function leastOn(limit: number): number {
+  let least = limit - 1e-12 * Math.max(1, Math.abs(limit));
+  while (!isOn(least, limit)) least = numberAbove(least);
+  while (isOn(numberBelow(least), limit)) least = numberBelow(least);
+  return least;
+}

@@ -1,0 +1,61 @@
+import { type Plan, problem } from '@tiegel/contract';
+import { bind, type Program, quantityById } from '@tiegel/screening';
+import { engineVersion } from './engineVersion.ts';
+import { type Grid, gridOf } from './grid.ts';
+import { type LimitRange, limitRange } from './limitRange.ts';
+import { type Ranking, rankingOf } from './ranking.ts';
+import { scoreExpression } from './scoreExpression.ts';
+import { type SystemNumbering, systemNumbering } from './systemNumbering.ts';
+
+/** A limit, ready to be tested. */
+export interface PreparedLimit extends LimitRange {
+  /** Which output of the program is limited. */
+  output: number;
+}
+
+/** A plan bound once, for scoring any number of its chunks. */
+export interface Prepared {
+  plan: Plan;
+  grid: Grid;
+  systems: SystemNumbering;
+  ranking: Ranking;
+  /** Its outputs: the limited quantities, each once, then the score. */
+  program: Program;
+  /** Ids of the limited quantities, in the order of the outputs. */
+  limited: readonly string[];
+  /** In the order of the specification. */
+  limits: readonly PreparedLimit[];
+  /** Which output is the score. */
+  scoreOutput: number;
+}
+
+/**
+ * Binds a plan's formulas to its data.
+ * @throws ProblemError plan/engine-version for the plan of another engine version
+ * @throws RangeError when the facts are not those of the specification's elements
+ */
+export function prepare(plan: Plan): Prepared {
+  if (plan.engineVersion !== engineVersion) {
+    throw problem('plan/engine-version', { planned: plan.engineVersion, here: engineVersion });
+  }
+  const { specification, facts, conditions } = plan;
+  const limited = [...new Set(specification.limits.map(({ quantity }) => quantity))];
+  const formulas = limited.map((id) => quantityById(id).formula);
+  const grid = gridOf(specification);
+  if (facts.symbols.join() !== grid.symbols.join()) {
+    throw new RangeError('The facts of a plan hold exactly the elements of its grid, in alphabetical order.');
+  }
+  return {
+    plan,
+    grid,
+    systems: systemNumbering(grid),
+    ranking: rankingOf(specification),
+    program: bind([...formulas, scoreExpression(specification.rank)], facts, conditions),
+    limited,
+    limits: specification.limits.map((limit) => ({
+      ...limitRange(limit),
+      output: limited.indexOf(limit.quantity),
+    })),
+    scoreOutput: limited.length,
+  };
+}

@@ -1,0 +1,41 @@
+import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract';
+import { keyOf, type Ranking } from './ranking.ts';
+
+/** Below 0 when the point that starts at `left` of one list is ranked before that at `right` of another. */
+export function compareRanked(
+  one: RankedPoints,
+  left: number,
+  other: RankedPoints,
+  right: number,
+  prefer: Ranking['prefer'],
+): number {
+  const keyLeft = keyOf(one[left]!, prefer);
+  const keyRight = keyOf(other[right]!, prefer);
+  if (keyLeft !== keyRight) return keyLeft < keyRight ? -1 : 1;
+  return one[left + 1]! - other[right + 1]! || one[left + 2]! - other[right + 2]!;
+}
+
+/** The best `keep` points of two lists that have none in common, best first. */
+export function mergeRanked(
+  one: RankedPoints,
+  other: RankedPoints,
+  keep: number,
+  prefer: Ranking['prefer'],
+): RankedPoints {
+  const length = Math.min(stride * keep, one.length + other.length);
+  const merged = new Float64Array(length);
+  let left = 0;
+  let right = 0;
+  for (let at = 0; at < length; at += stride) {
+    const fromOne =
+      right >= other.length || (left < one.length && compareRanked(one, left, other, right, prefer) < 0);
+    const source = fromOne ? one : other;
+    const start = fromOne ? left : right;
+    merged[at] = source[start]!;
+    merged[at + 1] = source[start + 1]!;
+    merged[at + 2] = source[start + 2]!;
+    if (fromOne) left += stride;
+    else right += stride;
+  }
+  return merged;
+}

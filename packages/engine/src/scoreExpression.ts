@@ -1,0 +1,52 @@
+import type { RankEntry } from '@tiegel/contract';
+import {
+  absolute,
+  atMost,
+  divide,
+  type Expression,
+  greater,
+  lesser,
+  minus,
+  power,
+  quantityById,
+  times,
+  within,
+} from '@tiegel/screening';
+
+/**
+ * The ranking as one expression. A single entry: the value, or its distance to the target.
+ * Several: the weighted geometric mean Π dᵢ^(wᵢ/Σw) of their desirabilities.
+ * @source Derringer & Suich, J. Qual. Technol. 12 (1980) 214 (equations from memory)
+ */
+export function scoreExpression(rank: readonly RankEntry[]): Expression {
+  const [first, ...others] = rank;
+  if (!first) throw new RangeError('A ranking needs an entry.');
+  if (others.length === 0) return valueToRank(first);
+  const weights = rank.reduce((sum, { weight = 1 }) => sum + weight, 0);
+  return rank
+    .map((entry) => power(desirability(entry), (entry.weight ?? 1) / weights))
+    .reduce((product, factor) => times(product, factor));
+}
+
+function valueToRank({ quantity, prefer }: RankEntry): Expression {
+  const value = quantityById(quantity).formula;
+  return typeof prefer === 'string' ? value : absolute(minus(value, prefer.target));
+}
+
+/**
+ * From 0, undesirable, to 1, fully desirable: ((y − from)/(to − from))^shape held between the
+ * two for 'high', mirrored for 'low', and 1 − |y − target|/within to the shape for a target.
+ */
+function desirability(entry: RankEntry): Expression {
+  const { quantity, shape = 1 } = entry;
+  const held = greater(0, lesser(1, share(entry)));
+  // An infinite value is no value, and must not become the best or the worst desirability.
+  const finite = atMost(absolute(quantityById(quantity).formula), Number.MAX_VALUE);
+  return within(finite, shape === 1 ? held : power(held, shape));
+}
+
+function share({ quantity, prefer, from = 0, to = 1, within: reach = 1 }: RankEntry): Expression {
+  const value = quantityById(quantity).formula;
+  if (typeof prefer !== 'string') return minus(1, divide(absolute(minus(value, prefer.target)), reach));
+  return prefer === 'high' ? divide(minus(value, from), to - from) : divide(minus(to, value), to - from);
+}
