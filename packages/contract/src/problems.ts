@@ -117,9 +117,10 @@ export const problems = {
   'quantity/unknown': {
     status: 400,
     exit: 1,
-    text: ({ id, near }: { id: string; near?: string }) =>
+    text: ({ id, near }: { id: string; near?: string; known?: string }) =>
       `There is no quantity "${id}"${near === undefined ? '.' : `: did you mean "${near}"?`}`,
-    remedy: 'Use an id that GET /api/v1/quantities lists.',
+    remedy: ({ known }: { id: string; near?: string; known?: string }) =>
+      known === undefined ? 'Use an id that GET /api/v1/quantities lists.' : `Use one of these: ${known}.`,
   },
   'prices/too-large': {
     status: 413,
@@ -368,13 +369,6 @@ export const problems = {
     text: ({ symbol }: { symbol: string }) => `${symbol} is both required and forbidden.`,
     remedy: ({ symbol }: { symbol: string }) => `Take ${symbol} out of require or out of forbid.`,
   },
-  'specification/unknown-quantity': {
-    status: 400,
-    exit: 1,
-    text: ({ id, meant }: { id: string; meant: string; known: string }) =>
-      `"${id}" is not a known quantity${orMeant(meant)}`,
-    remedy: ({ known }: { id: string; meant: string; known: string }) => `Use one of these: ${known}.`,
-  },
   'specification/pool-too-small': {
     status: 400,
     exit: 1,
@@ -443,6 +437,19 @@ export const problems = {
     text: ({ what, from, to }: { what: string; from: number; to: number }) =>
       `${what}: from is ${from}, which is not below to, ${to}.`,
     remedy: 'Write the smaller value as from and the larger as to, for high and for low alike.',
+  },
+  'plan/engine-version': {
+    status: 500,
+    exit: 2,
+    text: ({ planned, here }: { planned: string; here: string }) =>
+      `The search was planned for engine version ${planned}, and this is engine version ${here}.`,
+    remedy: 'Run api, terminal and workers from the same release, or start the search anew.',
+  },
+  'outcome/unreadable': {
+    status: 500,
+    exit: 2,
+    text: ({ found }: { found: string }) => `What scoring found cannot be read: ${found}.`,
+    remedy: 'Run api, terminal and workers from the same release; the chunk is then scored again.',
   },
   'store/in-use': {
     status: 503,
