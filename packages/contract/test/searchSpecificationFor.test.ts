@@ -68,7 +68,7 @@ test('what is no object at all is answered, too', () => {
 test('faults of one section do not hide those of another or between two', () => {
   const sent = request({ components: 9, rank: [{ quantity: 'densty', prefer: 'low' }], keep: 2.5 });
   expect(faultsIn(sent)).toEqual([
-    'specification/unknown-quantity /rank/0/quantity',
+    'quantity/unknown /rank/0/quantity',
     'request/wrong-value /keep',
     'specification/pool-too-small /components',
   ]);

@@ -48,8 +48,9 @@ function quantitySchema(ids: readonly string[]) {
     .max(LONGEST_ID)
     .check((payload) => {
       if (ids.includes(payload.value)) return;
-      const meant = nearest(payload.value, ids) ?? '';
-      report(payload, 'specification/unknown-quantity', { id: payload.value, meant, known: ids.join(', ') });
+      const near = nearest(payload.value, ids);
+      const values = { id: payload.value, known: ids.join(', ') };
+      report(payload, 'quantity/unknown', near === null ? values : { ...values, near });
     })
     .describe('Write the id of a quantity, for example "density".')
     .meta({ enum: [...ids] });

@@ -25,7 +25,7 @@ test('crossed bounds are refused', () => {
 
 test('an unknown quantity is refused, and the near one named', () => {
   const fault = onlyFault(withLimits([{ quantity: 'densty', max: 8 }]));
-  expect(fault.detail).toBe('"densty" is not a known quantity: did you mean "density"?');
+  expect(fault.detail).toBe('There is no quantity "densty": did you mean "density"?');
   expect(fault.remedy).toContain('mixingEnthalpy');
 });
 
