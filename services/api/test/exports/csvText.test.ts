@@ -1,0 +1,78 @@
+import { formatComposition } from '@tiegel/elements';
+import { expect, test } from 'vitest';
+import { csvText } from '../../src/exports/csvText.ts';
+import { candidateNumber, candidates, exportOf } from '../fixtures/exportOf.ts';
+
+const count = 450;
+const text = [...csvText(exportOf(candidates(count)))].join('');
+const lines = text.split('\n');
+const comments = lines.filter((line) => line.startsWith('#'));
+const [head = '', ...rows] = lines.filter((line) => !line.startsWith('#') && line !== '');
+
+test('the file begins with all that its rows depend on, a line each', () => {
+  const keys = comments.map((line) => /^# (\w+): /.exec(line)?.[1]);
+  expect(keys).toEqual([
+    'search',
+    'name',
+    'question',
+    'specification',
+    'dataVersion',
+    'engineVersion',
+    'prices',
+    'counts',
+    'kept',
+    'selection',
+  ]);
+  expect(lines.slice(0, comments.length)).toEqual(comments);
+});
+
+test('what somebody typed as a name begins no line of its own', () => {
+  expect(comments[1]).toBe('# name: A name # counts: {} of "two" lines, with commas');
+  const counts = comments.find((line) => line.startsWith('# counts: '))!;
+  expect(JSON.parse(counts.slice('# counts: '.length))).toEqual(exportOf([]).about.counts);
+});
+
+test('the head names every column with its unit, the price list currency included', () => {
+  expect(head).toBe(
+    'rank,composition (at.%),Al (at.%),Co (at.%),Cr (at.%),Fe (at.%),Ni (at.%),' +
+      'configurationalEntropy (J/(mol K)),mixingEnthalpy (kJ/mol),sizeMismatch (%),meltingTemperature (K),omega,' +
+      'valenceElectronConcentration,electronegativitySpread,allenElectronegativitySpread (%),lambda (J/(mol K)),' +
+      'density (g/cm3),cost (EUR/kg),costPerLitre (EUR/L),meanAtomicMass (u),score',
+  );
+});
+
+test('read back, every row has the same numbers to the last bit, and nothing where there is no value', () => {
+  const columns = head.split(',').map((column) => column.replace(/ \(.*$/, ''));
+  expect(rows).toHaveLength(count);
+  rows.forEach((row, index) => {
+    const read = Object.fromEntries(row.split(',').map((field, column) => [columns[column]!, field]));
+    const { composition, quantities, rank, score } = candidateNumber(index + 1);
+    const number = (field: string | undefined) => (field === '' ? null : Number(field));
+    expect(read.composition).toBe(formatComposition(composition));
+    expect(number(read.rank)).toBe(rank);
+    expect(number(read.score)).toBe(score);
+    for (const symbol of ['Al', 'Co', 'Cr', 'Fe', 'Ni'])
+      expect(number(read[symbol])).toBe(composition[symbol] ?? 0);
+    for (const [id, value] of Object.entries(quantities)) expect(number(read[id])).toBe(value);
+  });
+});
+
+test('an export of nothing is a head without rows', () => {
+  const empty = [...csvText(exportOf([]))].join('').split('\n');
+  expect(empty.filter((line) => line !== '' && !line.startsWith('#'))).toEqual([head]);
+});
+
+test('a reader that stops early closes the source of rows', () => {
+  let closed = false;
+  const rows = (function* () {
+    try {
+      yield* candidates(1000);
+    } finally {
+      closed = true;
+    }
+  })();
+  const reading = csvText(exportOf(rows));
+  for (let part = 0; part < 3; part++) reading.next();
+  reading.return(undefined);
+  expect(closed).toBe(true);
+});
