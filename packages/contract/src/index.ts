@@ -2,6 +2,7 @@ export * from './facts.ts';
 export { faultsOf } from './faultsOf.ts';
 export { nearest } from './nearest.ts';
 export * from './outcome.ts';
+export * from './outcomeCodec.ts';
 export * from './plan.ts';
 export * from './problem.ts';
 export * from './problems.ts';
