@@ -1,3 +1,4 @@
+import { STATUS_CODES } from 'node:http';
 import swagger from '@fastify/swagger';
 import { jsonSchemaTransform, jsonSchemaTransformObject } from '@fastify/type-provider-zod';
 import type { Server } from './parts.ts';
@@ -12,11 +13,15 @@ export async function documentRoutes(app: Server): Promise<void> {
   await app.register(swagger, {
     openapi: { openapi: '3.1.0', info: { title: 'Tiegel', version: '1', description } },
     transform: jsonSchemaTransform,
-    transformObject: (document) => asProblems(onlyUsed(jsonSchemaTransformObject(document) as OpenApi)),
+    transformObject: (document) => asAnswered(onlyUsed(jsonSchemaTransformObject(document) as OpenApi)),
   });
 }
 
+/** What the plugin writes where a schema has no description. */
+const unsaid = 'Default Response';
+
 interface Answer {
+  description: string;
   content?: Record<string, unknown>;
 }
 interface OpenApi {
@@ -24,11 +29,12 @@ interface OpenApi {
   components?: { schemas?: Record<string, unknown> };
 }
 
-/** A response schema has no media type of its own in a route; that of every problem is known. */
-function asProblems(document: OpenApi): OpenApi {
+/** A route's schemas name neither the media type of its problems nor what a status means. */
+function asAnswered(document: OpenApi): OpenApi {
   for (const methods of Object.values(document.paths ?? {})) {
     for (const { responses = {} } of Object.values(methods)) {
       for (const [status, answer] of Object.entries(responses)) {
+        if (answer.description === unsaid) answer.description = STATUS_CODES[status] ?? unsaid;
         const [content] = Object.values(answer.content ?? {});
         if (status >= '400' && content !== undefined)
           answer.content = { 'application/problem+json': content };

@@ -9,7 +9,7 @@ import { answerFaults } from './problems/answerError.ts';
 const notBuilt = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Tiegel: pages not built</title>
 <h1>The pages are not built</h1>
 <p>The server runs and answers under /api/v1, but its pages were not built. Start it with
-<code>npm start</code>, which builds them, or build them with <code>npm start -w @tiegel/web</code>.</p></html>`;
+<code>npm start</code>, which builds them.</p></html>`;
 
 /**
  * Serves the built pages, and index.html for every address that the pages themselves understand;

@@ -13,6 +13,8 @@ import { refuseOtherMethods } from './refuseOtherMethods.ts';
 import { healthRoutes } from './routes/health.ts';
 import { routes } from './routes/routes.ts';
 
+/** For sending a request; an answer may take as long as it likes. */
+const slowestRequestMs = 60_000;
 /** Ten elements, each with nine decimals, are the longest composition in an address. */
 const longestParameter = 300;
 
@@ -34,6 +36,7 @@ function framework(logger: FastifyBaseLogger | undefined): Server {
     ...(logger === undefined ? {} : { loggerInstance: logger }),
     bodyLimit: bodyLimitBytes,
     forceCloseConnections: true,
+    requestTimeout: slowestRequestMs,
     genReqId: () => randomBytes(6).toString('hex'),
     routerOptions: { maxParamLength: longestParameter },
     // An address that cannot be decoded never reaches a route, so the error handler is told by hand.

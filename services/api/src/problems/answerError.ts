@@ -1,6 +1,6 @@
 import { type Fault, fault, ProblemError } from '@tiegel/contract';
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
-import { problemBody } from './problemBody.ts';
+import { isOwnFault, problemBody } from './problemBody.ts';
 
 export const bodyLimitBytes = 1 << 20;
 
@@ -24,8 +24,6 @@ function faultOfFramework(error: FastifyError, request: FastifyRequest): Fault |
       });
     case 'FST_ERR_CTP_BODY_TOO_LARGE':
       return fault('request/too-large', { limit: bodyLimitBytes });
-    case 'FST_ERR_CTP_EMPTY_JSON_BODY':
-      return fault('request/malformed-json', { found: 'it is empty' });
     default:
       return error.statusCode !== undefined && error.statusCode >= 400 && error.statusCode < 500
         ? fault('request/unreadable', { what: error.message })
@@ -44,6 +42,7 @@ function acceptedBy(request: FastifyRequest): string {
  */
 export function answerError(error: unknown, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   if (error instanceof ProblemError) {
+    if (error.faults.some(isOwnFault)) request.log.error({ err: error }, 'request failed');
     return answerFaults(reply, error.faults);
   }
   const known = error instanceof Error ? faultOfFramework(error as FastifyError, request) : null;

@@ -29,9 +29,14 @@ function titleOf(code: ProblemCode): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
+/** Whether something failed here, rather than in the request. */
+export function isOwnFault({ code }: Fault): boolean {
+  return problems[code].status >= 500;
+}
+
 /** The fault that the answer is named after: one of the server's own before one of the request. */
 function leading(faults: readonly Fault[]): Fault {
-  const own = faults.find(({ code }) => problems[code].status >= 500);
+  const own = faults.find(isOwnFault);
   const first = own ?? faults[0];
   if (first === undefined) throw new Error('A problem without a fault.');
   return first;

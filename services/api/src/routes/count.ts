@@ -1,16 +1,17 @@
 import { sizeSchema } from '@tiegel/contract';
 import type { Parts, Server } from '../parts.ts';
+import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
-import { specificationBody } from './specificationBody.ts';
+import { specificationSchema } from '../specificationSchema.ts';
 
 /** POST /count: how large a search is, counted exactly, before it runs. */
 export function countRoute(app: Server, { searches }: Parts): void {
   app.post(
     '/count',
     {
-      ...specificationBody,
+      validatorCompiler: bodyAsSent,
       schema: {
-        ...specificationBody.schema,
+        body: specificationSchema,
         summary: 'Counts the systems and grid points of a search, exactly, without running it',
         description: 'The body is the search specification itself.',
         tags: ['searches'],

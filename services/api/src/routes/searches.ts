@@ -1,9 +1,10 @@
 import { searchViewSchema } from '@tiegel/contract';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
+import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
+import { specificationSchema } from '../specificationSchema.ts';
 import { searchParameters } from './searchParameters.ts';
-import { specificationBody } from './specificationBody.ts';
 
 const tags = ['searches'];
 const changes = [
@@ -17,9 +18,9 @@ export function searchRoutes(app: Server, { searches }: Parts): void {
   app.post(
     '/searches',
     {
-      ...specificationBody,
+      validatorCompiler: bodyAsSent,
       schema: {
-        ...specificationBody.schema,
+        body: specificationSchema,
         summary: 'Starts a search',
         description: 'The body is the search specification itself. Answers as soon as the search is stored.',
         tags,
