@@ -49,6 +49,12 @@ export const problems = {
     remedy: ({ name, needed }: { name: string; value: string; needed: string }) =>
       `Set ${name} to ${needed}, or leave it out for the default.`,
   },
+  'configuration/missing': {
+    status: 500,
+    exit: 1,
+    text: ({ name }: { name: string; needed: string }) => `The setting ${name} is missing.`,
+    remedy: ({ name, needed }: { name: string; needed: string }) => `Set ${name} to ${needed}.`,
+  },
   'configuration/open-network': {
     status: 500,
     exit: 1,

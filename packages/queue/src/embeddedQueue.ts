@@ -1,3 +1,4 @@
+import { problem } from '@tiegel/contract';
 import { type CarriedSearch, carriedSearch, stopScoring } from './carriedSearch.ts';
 import type { ChunkQueue, Report, Task } from './queue.ts';
 import { scoringThreads } from './scoringThreads.ts';
@@ -10,8 +11,13 @@ interface Sent {
 /**
  * Chunks scored by threads of this process: nothing to install, nothing to reach. `threadFile`
  * exports what scoring.ts describes. Loses nothing while the process lives, so `onLoss` never calls.
+ * Throws configuration/invalid for less than one thread.
  */
 export function embeddedQueue({ threadFile, threads }: { threadFile: URL; threads: number }): ChunkQueue {
+  if (threads < 1) {
+    const needed = 'a whole number of threads from 1 to 1024';
+    throw problem('configuration/invalid', { name: 'WORKERS', value: threads, needed }, '/WORKERS');
+  }
   const pool = scoringThreads(threadFile, threads);
   const searches = new Map<string, CarriedSearch>();
   const sent = new Set<Sent>();

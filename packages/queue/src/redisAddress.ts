@@ -12,13 +12,13 @@ export interface RedisAddress {
 
 /**
  * Reads a REDIS_URL, redis://[[user]:password@]host[:port][/database] or rediss:// for TLS.
- * `place` (host:port) is what may be printed: the URL holds the password. Throws queue/redis-url.
+ * `place` (host:port) is what may be printed: the URL holds the password. Throws configuration/invalid.
  */
 export function redisAddress(url: string): { place: string; options: RedisAddress } {
   const parsed = URL.parse(url);
   const database = /^\/?(\d{0,5})$/.exec(parsed?.pathname ?? '');
   if (!parsed || !['redis:', 'rediss:'].includes(parsed.protocol) || !parsed.hostname || !database) {
-    throw problem('queue/redis-url');
+    throw unreadable();
   }
   const host = parsed.hostname.replace(/^\[(.*)\]$/, '$1');
   const port = Number(parsed.port || 6379);
@@ -34,6 +34,13 @@ function decoded(part: string): string {
   try {
     return decodeURIComponent(part);
   } catch {
-    throw problem('queue/redis-url');
+    throw unreadable();
   }
 }
+
+const unreadable = () =>
+  problem(
+    'configuration/invalid',
+    { name: 'REDIS_URL', value: '(not shown)', needed: 'an address such as redis://:PASSWORD@HOST:6379' },
+    '/REDIS_URL',
+  );

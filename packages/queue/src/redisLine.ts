@@ -27,7 +27,7 @@ export interface RedisLine {
   onError(error: Error): void;
 }
 
-/** Opens a connection and tells `log` when Redis goes and comes. Throws queue/redis-url. */
+/** Opens a connection and tells `log` when Redis goes and comes. Throws configuration/invalid. */
 export function redisLine(url: string, temper: typeof impatient | typeof patient, log: Log): RedisLine {
   const { place, options } = redisAddress(url);
   const redis = new Redis({
