@@ -1,0 +1,33 @@
+import { performance } from 'node:perf_hooks';
+import type { Plan } from '@tiegel/contract';
+import { type Prepared, prepare, scoreReference } from '@tiegel/engine';
+import type { ScoringAnswer, ScoringRequest } from '@tiegel/queue';
+
+/** Searches whose preparation a thread keeps: those that take turns on it, and no more. */
+const keptSearches = 8;
+const prepared = new Map<string, Prepared>();
+
+/** The plan bound for scoring; made once for each search, dropped when others have pushed it out. */
+function preparedFor({ searchId, plan }: ScoringRequest): Prepared {
+  const one = prepared.get(searchId) ?? prepare(JSON.parse(Buffer.from(plan).toString('utf8')) as Plan);
+  prepared.delete(searchId);
+  prepared.set(searchId, one);
+  for (const oldest of prepared.keys()) {
+    if (prepared.size <= keptSearches) break;
+    prepared.delete(oldest);
+  }
+  return one;
+}
+
+/**
+ * The one file that scores in a thread, for every carrier (see scoring.ts of packages/queue). What
+ * it throws, above all a plan of another engine version, is reported as a failed chunk.
+ */
+export default function scoringThread(request: ScoringRequest): ScoringAnswer {
+  const { chunk, cutOff, stop } = request;
+  const start = performance.now();
+  const stopped = () => Atomics.load(stop, 0) !== 0;
+  const outcome = scoreReference(preparedFor(request), chunk, { cutOff, stopped });
+  if (outcome === null) return { kind: 'stopped' };
+  return { kind: 'done', outcome, scoringSeconds: (performance.now() - start) / 1000 };
+}

@@ -1,0 +1,44 @@
+import { writeFileSync } from 'node:fs';
+import { ProblemError } from '@tiegel/contract';
+import { type Log, type RedisWorker, redisWorker } from '@tiegel/queue';
+import { readConfiguration } from './configuration.ts';
+
+/** How long a worker that is asked to end may take to finish its chunks (ms), which last about a second each. */
+const finishMs = 8000;
+
+const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
+
+const log: Log = (level, text) => console.log(`${new Date().toISOString()} ${level} ${text}`);
+
+function start(): RedisWorker {
+  const { redisUrl, workers, aliveFile } = readConfiguration(process.env);
+  const onBeat = () => {
+    if (aliveFile !== null) writeFileSync(aliveFile, '');
+  };
+  const worker = redisWorker({ url: redisUrl, threadFile, threads: workers, log, onBeat });
+  log('info', `A worker with ${workers} scoring threads has started.`);
+  return worker;
+}
+
+function stopOnSignal(worker: RedisWorker): void {
+  let stopping = false;
+  const stop = async (signal: string) => {
+    // The second signal is meant: the chunks are taken over by others once their locks have run out.
+    if (stopping) process.exit(1);
+    stopping = true;
+    log('info', `${signal}: finishing the chunks at hand.`);
+    await worker.close(finishMs);
+    log('info', 'The worker has ended.');
+    process.exit(0);
+  };
+  process.on('SIGTERM', stop);
+  process.on('SIGINT', stop);
+}
+
+try {
+  stopOnSignal(start());
+} catch (error) {
+  if (!(error instanceof ProblemError)) throw error;
+  for (const { detail, remedy } of error.faults) log('error', `${detail} ${remedy}`);
+  process.exitCode = 1;
+}
