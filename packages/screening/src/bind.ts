@@ -65,7 +65,6 @@ export function bind(
         const then = stepOf(expression.then);
         const otherwise = expression.otherwise && stepOf(expression.otherwise);
         const key = `${kind} ${left} ${operator} ${right} ${then} ${otherwise}`;
-        // biome-ignore lint/suspicious/noThenProperty: plain data, never awaited
         return place(key, () => ({ kind, left, operator, right, then, otherwise }));
       }
       default:

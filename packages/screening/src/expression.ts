@@ -184,6 +184,5 @@ export function within(when: Comparison, of: Operand): Expression {
 
 /** As `choose`; an `otherwise` of null is no value. */
 export function choice(when: Comparison, then: Expression, otherwise: Expression | null): Expression {
-  // biome-ignore lint/suspicious/noThenProperty: plain data, never awaited
   return { kind: 'choose', when, then, otherwise };
 }

@@ -1,4 +1,7 @@
 export * from './bind.ts';
+export * from './bounds/boundsOf.ts';
+export type { Interval, Missing } from './bounds/interval.ts';
+export type { Region, RegionElement } from './bounds/region.ts';
 export * from './columnsOf.ts';
 export * from './conditions.ts';
 export * from './entropyTerm.ts';
