@@ -36,12 +36,12 @@ interface Import {
   target: string;
 }
 
-/** Every static, dynamic and re-exporting import of a file. */
+/** Every static, dynamic and re-exporting import of a file, and what it resolves to hand to a thread. */
 function importsOf(root: string, file: string): Import[] {
   const text = readFileSync(join(root, file), 'utf8');
   const found: Import[] = [];
   const pattern =
-    /(?:^|[\n;])\s*(?:import|export)\b[^'"`;]*?\bfrom\s*['"]([^'"]+)['"]|(?:^|[\n;])\s*import\s*['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]/g;
+    /(?:^|[\n;])\s*(?:import|export)\b[^'"`;]*?\bfrom\s*['"]([^'"]+)['"]|(?:^|[\n;])\s*import\s*['"]([^'"]+)['"]|\bimport(?:\.meta\.resolve)?\(\s*['"]([^'"]+)['"]/g;
   for (const match of text.matchAll(pattern)) {
     const line = text.slice(0, match.index + match[0].length).split('\n').length;
     found.push({ file, line, target: (match[1] ?? match[2] ?? match[3])! });

@@ -34,7 +34,7 @@ export interface ChunkQueue {
   /**
    * Stops scoring the search's chunks soon and forgets its plan. Each task not yet reported is
    * reported as stopped before this resolves; after it nothing more comes of the search, until it
-   * is announced again.
+   * is announced again: then chunks that were scored all the same are still reported as done.
    */
   withdraw(searchId: string): Promise<void>;
   /** Ends at once and within a bounded time, whatever state the carrier is in. */

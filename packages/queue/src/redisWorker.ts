@@ -113,11 +113,13 @@ export function redisWorker(options: RedisWorkerOptions): RedisWorker {
     async close(finishMs) {
       clearInterval(beating);
       const finished = worker.close();
-      await within(finishMs, finished);
+      // Without Redis nothing can be delivered or handed back: others take the chunks over.
+      const reached = redis.status === 'ready';
+      await within(reached ? finishMs : 0, finished);
       handingBack = true;
       for (const search of searches.values()) stopScoring(search);
-      await within(2000, finished);
-      if (redis.status === 'ready') await within(1000, withdrawPresence(redis, name));
+      await within(reached ? 2000 : 0, finished);
+      await within(reached ? 1000 : 0, withdrawPresence(redis, name));
       await within(1000, worker.getBackend().close(true));
       redis.disconnect();
       await pool.close();

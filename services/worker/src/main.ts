@@ -1,5 +1,5 @@
 import { writeFileSync } from 'node:fs';
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError, problem } from '@tiegel/contract';
 import { type Log, type RedisWorker, redisWorker } from '@tiegel/queue';
 import { readConfiguration } from './configuration.ts';
 
@@ -12,12 +12,21 @@ const log: Log = (level, text) => console.log(`${new Date().toISOString()} ${lev
 
 function start(): RedisWorker {
   const { redisUrl, workers, aliveFile } = readConfiguration(process.env);
-  const onBeat = () => {
-    if (aliveFile !== null) writeFileSync(aliveFile, '');
-  };
+  touch(aliveFile);
+  const onBeat = () => touch(aliveFile);
   const worker = redisWorker({ url: redisUrl, threadFile, threads: workers, log, onBeat });
-  log('info', `A worker with ${workers} scoring threads has started.`);
+  log('info', `The worker has started; scoring threads: ${workers}.`);
   return worker;
+}
+
+function touch(file: string | null): void {
+  if (file === null) return;
+  try {
+    writeFileSync(file, '');
+  } catch {
+    const needed = 'a file that the worker may write';
+    throw problem('configuration/invalid', { name: 'ALIVE_FILE', value: file, needed }, '/ALIVE_FILE');
+  }
 }
 
 function stopOnSignal(worker: RedisWorker): void {
