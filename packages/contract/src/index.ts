@@ -9,7 +9,7 @@ export * from './problems.ts';
 export * from './questionOf.ts';
 export * from './search.ts';
 export * from './searchSpecificationFor.ts';
-export { effectivePool } from './specification/elements.ts';
+export { effectivePool } from './specification/effectivePool.ts';
 export { partsOfBounds } from './specification/partsOfBounds.ts';
 export { steps } from './specification/steps.ts';
 export * from './specification.ts';

@@ -1,4 +1,4 @@
-import { effectivePool } from './specification/elements.ts';
+import { effectivePool } from './specification/effectivePool.ts';
 import type { GridFractions, Limit, RankEntry, SearchSpecification } from './specification.ts';
 
 /** How a quantity is called; `unit` is '' for a plain number. */
@@ -43,14 +43,15 @@ function gridInWords({ step, min, max, each }: GridFractions, pool: readonly str
   return own.length > 0 ? `${all} (${own.join(', ')})` : all;
 }
 
-function limitInWords({ quantity, min, max }: Limit, lookup: Lookup): string {
+/** A limit as a question states it: 'density ≤ 8 g/cm³', 'mixing enthalpy −15 to 5 kJ/mol'. */
+export function limitInWords({ quantity, min, max }: Limit, lookup: Lookup): string {
   const { unit } = lookup(quantity);
   const bounds = { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) };
   return boundsInWords(inSentence(quantity, lookup), bounds, unit);
 }
 
 function boundsInWords(what: string, { min, max }: { min?: number; max?: number }, unit: string): string {
-  const withUnit = unit === '' ? '' : ` ${typeset(unit)}`;
+  const withUnit = unit === '' ? '' : ` ${printedUnit(unit)}`;
   if (min === undefined) return `${what} ≤ ${shown(max!)}${withUnit}`;
   if (max === undefined) return `${what} ≥ ${shown(min)}${withUnit}`;
   return `${what} ${shown(min)} to ${shown(max)}${withUnit}`;
@@ -74,7 +75,7 @@ function wishInWords({ quantity, prefer }: RankEntry, lookup: Lookup): string {
 
 function targetInWords(target: number, quantity: string, lookup: Lookup): string {
   const { unit } = lookup(quantity);
-  return unit === '' ? shown(target) : `${shown(target)} ${typeset(unit)}`;
+  return unit === '' ? shown(target) : `${shown(target)} ${printedUnit(unit)}`;
 }
 
 /** Names are written in sentence case in their definitions. */
@@ -88,7 +89,7 @@ function shown(value: number): string {
   return String(value).replace('-', '−');
 }
 
-/** Units are plain text in data (g/cm3); here they are read by people. */
-function typeset(unit: string): string {
+/** A unit as people read it; in data units are plain text (g/cm3). */
+export function printedUnit(unit: string): string {
   return unit.replace(/(?<=[a-z])2\b/g, '²').replace(/(?<=[a-z])3\b/g, '³');
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { report } from '../faultsOf.ts';
 import { nearest } from '../nearest.ts';
+import type { ElementsRequest } from './effectivePool.ts';
 
 const LONGEST_SYMBOL = 64;
 
@@ -27,19 +28,6 @@ export function elementsSchema(known: readonly string[]) {
     })
     .check(reportRequiredAndForbidden)
     .describe('Write the elements to choose from, for example {"pool": ["Al", "Co", "Cr", "Fe", "Ni"]}.');
-}
-
-export interface ElementsRequest {
-  pool: string[];
-  require?: string[];
-  forbid?: string[];
-}
-
-/** The pool that is searched, alphabetical: `require` adds to it, `forbid` removes from it. */
-export function effectivePool(elements: ElementsRequest): string[] {
-  const pool = new Set([...elements.pool, ...(elements.require ?? [])]);
-  for (const symbol of elements.forbid ?? []) pool.delete(symbol);
-  return [...pool].sort();
 }
 
 function reportDuplicates(payload: z.core.ParsePayload<string[]>): void {

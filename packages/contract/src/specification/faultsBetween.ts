@@ -1,6 +1,6 @@
 import { type Fault, fault } from '../problem.ts';
 import { type ComponentsRequest, componentRange } from './components.ts';
-import { type ElementsRequest, effectivePool } from './elements.ts';
+import { type ElementsRequest, effectivePool } from './effectivePool.ts';
 import type { FractionsRequest } from './fractions.ts';
 import { partsOfBounds } from './partsOfBounds.ts';
 

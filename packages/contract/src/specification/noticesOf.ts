@@ -1,5 +1,5 @@
 import type { SearchSpecification } from '../specification.ts';
-import { effectivePool } from './elements.ts';
+import { effectivePool } from './effectivePool.ts';
 import { partsOfBounds } from './partsOfBounds.ts';
 
 /** What was ignored or rounded in a specification that is otherwise right, in whole sentences. */
