@@ -2,8 +2,7 @@ import { once } from 'node:events';
 import { createServer, get, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { text } from 'node:stream/consumers';
-import { setTimeout } from 'node:timers/promises';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import { type EventStream, openEventStream, type Pace } from '../../src/events/openEventStream.ts';
 
 const closers: (() => void)[] = [];
@@ -75,14 +74,16 @@ test('a quiet stream is kept open by comments', async () => {
 });
 
 test('a reader that does not read holds up nothing but itself: states wait as one', async () => {
-  const { stream, reader } = await connected({ gapMs: 0, commentMs: never });
+  const { stream, reader } = await connected({ gapMs: 1, commentMs: never });
+  vi.useFakeTimers({ toFake: ['setTimeout'] });
   reader.pause();
   const filler = 'x'.repeat(1 << 20);
   for (let id = 1; id <= 100; id++) {
     stream.show({ id, name: 'search', data: filler });
-    // Let the gap of no time at all pass: only the reader holds up what follows.
-    await setTimeout(1);
+    // The gap passes: only the reader holds up what follows.
+    vi.advanceTimersByTime(1);
   }
+  vi.useRealTimers();
   stream.end();
   const events = (await text(reader)).match(/^id: .*$/gm)!;
   expect(events.length).toBeLessThan(20);

@@ -1,0 +1,180 @@
+import { once } from 'node:events';
+import { get, type IncomingMessage } from 'node:http';
+import { text } from 'node:stream/consumers';
+import type { SearchView } from '@tiegel/contract';
+import type { Searches } from '@tiegel/search';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { until } from '../../../test/fixtures/until.ts';
+import { readConfiguration } from '../src/configuration.ts';
+import { listen } from '../src/listen.ts';
+import { fixtureSearch, type TestServer, testServer } from './fixtures/testServer.ts';
+
+/** How many rows exports have taken from the ledger, and whether the last one let go of it. */
+const reading = { rows: 0, open: 0 };
+
+function watched(searches: Searches): Searches {
+  return {
+    ...searches,
+    export(id, query) {
+      const { head, rows } = searches.export(id, query);
+      return { head, rows: counted(rows) };
+    },
+  };
+}
+
+function* counted<Row>(rows: Iterable<Row>): Generator<Row> {
+  reading.open++;
+  try {
+    for (const row of rows) {
+      reading.rows++;
+      yield row;
+    }
+  } finally {
+    reading.open--;
+  }
+}
+
+let server: TestServer;
+let address: string;
+beforeAll(async () => {
+  server = await testServer({}, { around: watched });
+  address = await listen(server.app, { ...readConfiguration({}), port: 0 });
+});
+afterAll(() => server.close());
+
+async function open(path: string, headers: Record<string, string> = {}): Promise<IncomingMessage> {
+  const [response] = (await once(get(address + path, { headers }), 'response')) as [IncomingMessage];
+  return response;
+}
+
+interface Heard {
+  id: number;
+  view: SearchView;
+}
+
+/** The events of a stream as they come. */
+async function* eventsOf(response: IncomingMessage): AsyncGenerator<Heard> {
+  let rest = '';
+  for await (const part of response.setEncoding('utf8')) {
+    rest += part;
+    const blocks = rest.split('\n\n');
+    rest = blocks.pop()!;
+    for (const block of blocks) {
+      const found = /^id: (\d+)\nevent: search\ndata: (.*)$/.exec(block);
+      if (found) yield { id: Number(found[1]), view: JSON.parse(found[2]!) };
+    }
+  }
+}
+
+async function start(specification: object): Promise<string> {
+  return (await server.searches.submit(specification)).id;
+}
+
+/** Every kept point of 271,320: a result of some 30 MB as CSV. */
+const large = {
+  ...fixtureSearch('five-5pct-limits-on-grid-values').specification,
+  limits: [],
+  keep: 100_000,
+};
+
+test('a search is heard from its start to its end, each state once and in order', async () => {
+  const id = await start(fixtureSearch('six-5pct-million').specification);
+  const heard: Heard[] = [];
+  for await (const event of eventsOf(await open(`/api/v1/searches/${id}/events`))) heard.push(event);
+  const ids = heard.map((event) => event.id);
+  expect(ids).toEqual([...new Set(ids)].toSorted((a, b) => a - b));
+  const points = heard.map(({ view }) => view.progress.points);
+  expect(points).toEqual(points.toSorted((a, b) => a - b));
+  expect(heard.at(-1)!.view).toEqual(server.searches.view(id));
+  expect(heard.at(-1)!.view.state).toBe('done');
+});
+
+test('a reader that comes back with the id of its last event hears only what is newer', async () => {
+  const id = await start(fixtureSearch('six-5pct-million').specification);
+  const first = await open(`/api/v1/searches/${id}/events`);
+  const { value } = await eventsOf(first).next();
+  first.destroy();
+  const read = (value as Heard).id;
+  await server.searches.finished(id);
+
+  const later: Heard[] = [];
+  const again = await open(`/api/v1/searches/${id}/events`, { 'last-event-id': String(read) });
+  for await (const event of eventsOf(again)) later.push(event);
+  expect(later.length).toBeGreaterThan(0);
+  expect(later.every((event) => event.id > read)).toBe(true);
+  expect(later.at(-1)!.view.state).toBe('done');
+
+  // 204 is what makes a browser stop asking.
+  const nothing = await open(`/api/v1/searches/${id}/events`, { 'last-event-id': String(later.at(-1)!.id) });
+  expect(nothing.statusCode).toBe(204);
+});
+
+test('a stream of a search that is unknown is an ordinary refusal', async () => {
+  const answer = await open('/api/v1/searches/nosuchsearch/events');
+  expect(answer.statusCode).toBe(404);
+  expect(JSON.parse(await text(answer)).code).toBe('search/unknown');
+});
+
+test.each(['csv', 'ndjson', 'parquet'])(
+  'a %s export is read no faster than it is taken, holds up nobody else, and comes whole',
+  async (format) => {
+    const { id } = await server.search(large);
+    reading.rows = 0;
+    const response = await open(`/api/v1/searches/${id}/export?format=${format}`);
+    response.pause();
+    let before = -1;
+    await until(
+      'the server stops reading rows',
+      () => {
+        const still = reading.rows > 0 && reading.rows === before;
+        before = reading.rows;
+        return still;
+      },
+      { everyMs: 200 },
+    );
+    expect(reading.rows).toBeLessThan(60_000);
+    expect((await open('/health')).statusCode).toBe(200);
+
+    let bytes = 0;
+    for await (const part of response) bytes += part.length;
+    expect(bytes).toBeGreaterThan(5_000_000);
+    expect(reading).toEqual({ rows: 100_000, open: 0 });
+  },
+);
+
+test.each(['csv', 'ndjson', 'parquet'])(
+  'a reader of %s that goes away lets go of the ledger',
+  async (format) => {
+    const { id } = await server.search(large);
+    const response = await open(`/api/v1/searches/${id}/export?format=${format}`);
+    await once(response, 'readable');
+    expect(reading.open).toBe(1);
+    response.destroy();
+    await until('the rows are closed', () => reading.open === 0);
+    // The ledger still takes what is written.
+    expect((await server.search(fixtureSearch('one-to-two-unranked-last').specification)).state).toBe('done');
+  },
+);
+
+test('a thousand requests as fast as they go are all answered', async () => {
+  const answers = await Promise.all(
+    Array.from({ length: 1000 }, async () => {
+      const response = await open('/health');
+      response.resume();
+      return response.statusCode;
+    }),
+  );
+  expect(new Set(answers)).toEqual(new Set([200]));
+});
+
+test('an open stream does not keep the server from closing', async () => {
+  const other = await testServer();
+  const place = await listen(other.app, { ...readConfiguration({}), port: 0 });
+  const { id } = await other.searches.submit(large);
+  const [response] = (await once(get(`${place}/api/v1/searches/${id}/events`), 'response')) as [
+    IncomingMessage,
+  ];
+  const ended = text(response);
+  await other.close();
+  expect(await ended).toContain('event: search');
+});

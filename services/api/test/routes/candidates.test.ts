@@ -1,0 +1,117 @@
+import type { Candidate, CandidatePage } from '@tiegel/contract';
+import { demoPrices, factsFor, formatComposition, spacedComposition } from '@tiegel/elements';
+import { screening } from '@tiegel/screening';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { fixtureSearch, type TestServer, testServer } from '../fixtures/testServer.ts';
+
+const { specification, expected } = fixtureSearch('six-5pct-omega');
+let server: TestServer;
+let id: string;
+beforeAll(async () => {
+  server = await testServer();
+  id = (await server.search(specification)).id;
+});
+afterAll(() => server.close());
+
+const ask = (query: string) => server.ask({ url: `/api/v1/searches/${id}/candidates${query}` });
+const page = async (query: string): Promise<CandidatePage> => {
+  const answer = await ask(query);
+  if (answer.statusCode !== 200) throw new Error(answer.body);
+  return answer.json();
+};
+
+/** Every page of a query, one after another. */
+async function all(query: string): Promise<Candidate[]> {
+  const items: Candidate[] = [];
+  let next: string | null = '';
+  while (next !== null) {
+    const one: CandidatePage = await page(
+      `${query}${next === '' ? '' : `&after=${encodeURIComponent(next)}`}`,
+    );
+    items.push(...one.items);
+    next = one.next;
+  }
+  return items;
+}
+
+test('the first page is the hundred best, as an independent script found them', async () => {
+  const { items, next, among } = await page('');
+  const found = items.map(({ composition, score }) => [spacedComposition(composition), score]);
+  expect(found).toEqual(expected.candidates.slice(0, 100));
+  expect(items.map(({ rank }) => rank)).toEqual(items.map((_, index) => index + 1));
+  expect(next).not.toBeNull();
+  expect(among).toEqual({ kept: 250, passed: expected.counts.passed, points: expected.counts.points });
+});
+
+test('pages follow each other without a gap or a repetition to the end', async () => {
+  const items = await all('?limit=60');
+  expect(items.map(({ rank }) => rank)).toEqual(Array.from({ length: 250 }, (_, index) => index + 1));
+});
+
+test('a page can begin at any row', async () => {
+  const { items } = await page('?at=120&limit=3');
+  expect(items.map(({ rank }) => rank)).toEqual([121, 122, 123]);
+});
+
+test('filters keep what has every value in its range and the elements asked for, and no others', async () => {
+  const everything = await all('?limit=1000');
+  const items = await all('?limit=7&max.density=7.5&min.meltingTemperature=1700&has=Ni,Fe&without=Cu');
+  const passes = ({ quantities, composition }: Candidate) =>
+    quantities.density! <= 7.5 &&
+    quantities.meltingTemperature! >= 1700 &&
+    'Ni' in composition &&
+    'Fe' in composition &&
+    !('Cu' in composition);
+  expect(items).toEqual(everything.filter(passes));
+  expect(items.length).toBeGreaterThan(0);
+});
+
+test.each(['asc', 'desc'])('any quantity orders the rows, %s', async (direction) => {
+  const items = await all(`?limit=90&order=density&direction=${direction}`);
+  const densities = items.map(({ quantities }) => quantities.density!);
+  expect(items).toHaveLength(250);
+  expect(densities).toEqual(densities.toSorted((a, b) => (direction === 'asc' ? a - b : b - a)));
+});
+
+test('every candidate has every quantity as screening has it', async () => {
+  const values = screening(factsFor(['Al', 'Co', 'Cr', 'Cu', 'Fe', 'Mn', 'Ni'], { prices: demoPrices }));
+  for (const { composition, quantities } of await all('?limit=1000')) {
+    expect(quantities).toEqual(values(composition));
+  }
+});
+
+test('a candidate has an address by its composition', async () => {
+  const [, , third] = (await page('')).items;
+  const answer = await ask(`/${formatComposition(third!.composition)}`);
+  expect(answer.json()).toEqual(third);
+});
+
+test.each(['/Al20Co20Cr20Fe20Ni20', '/Co50Ni50'])('%s was not kept', async (composition) => {
+  expect((await ask(composition)).statusCode).toBe(404);
+});
+
+test('an address that is no composition is refused', async () => {
+  const answer = await ask('/Xx50Ni50');
+  expect([400, 404]).toContain(answer.statusCode);
+});
+
+test.each([
+  ['?order=densty', '/order'],
+  ['?has=Ni,Xx', '/has'],
+  ['?min.density=9&max.density=8', '/min.density'],
+  ['?at=1&after=x', '/at'],
+  ['?limit=0', '/limit'],
+  ['?min.density=', '/min.density'],
+  ['?min.density=1&min.density=2', '/min.density'],
+  ['?after=nothing-that-was-ever-a-key', '/after'],
+])('%s is refused at its place', async (query, pointer) => {
+  const answer = await ask(query);
+  expect(answer.statusCode).toBe(400);
+  expect(answer.json().faults[0].pointer).toBe(pointer);
+});
+
+test('a parameter that is nearly right is answered with the one that was meant', async () => {
+  const [fault] = (await ask('?max.densty=8')).json().faults;
+  expect(fault).toMatchObject({ code: 'request/unknown-key', pointer: '/max.densty' });
+  expect(fault.detail).toContain('did you mean "max.density"?');
+});

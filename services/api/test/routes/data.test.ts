@@ -1,0 +1,99 @@
+import { demoPrices, elementRecords, pairRecords } from '@tiegel/elements';
+import { quantities } from '@tiegel/screening';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type TestServer, testServer } from '../fixtures/testServer.ts';
+
+let server: TestServer;
+beforeAll(async () => {
+  server = await testServer();
+});
+afterAll(() => server.close());
+
+const get = async (path: string) => (await server.ask({ url: `/api/v1${path}` })).json();
+const put = (payload: string) =>
+  server.ask({
+    method: 'PUT',
+    url: '/api/v1/prices',
+    payload,
+    headers: { 'content-type': 'text/csv; charset=utf-8' },
+  });
+const ownList =
+  'symbol,pricePerKilogram,currency,date,source\nCo,40,CHF,2026-10-01,our own contract\nNi,20,CHF,2026-10-05,our own contract\n';
+
+test('elements are told whole: every column, hazards and the code of each source', async () => {
+  const elements = await get('/elements');
+  expect(elements).toEqual(JSON.parse(JSON.stringify(elementRecords(demoPrices))));
+  const nickel = elements.find(({ symbol }: { symbol: string }) => symbol === 'Ni');
+  // Printed in the CRC Handbook (from memory): density 8.90 g/cm3, melting point 1455 °C.
+  expect(nickel).toMatchObject({ atomicNumber: 28, atomicMass: 58.6934 });
+  expect(Math.abs(nickel.density - 8.9)).toBeLessThanOrEqual(0.02);
+  expect(Math.abs(nickel.meltingTemperature - 1728)).toBeLessThanOrEqual(1);
+});
+
+test('what is not known is null, never 0', async () => {
+  const carbon = (await get('/elements')).find(({ symbol }: { symbol: string }) => symbol === 'C');
+  expect(carbon.meltingTemperature).toBeNull();
+});
+
+test('pairs are told whole', async () => {
+  expect(await get('/pairs')).toEqual(pairRecords());
+});
+
+test('quantities are told in the order of every table, without the tree of the formula', async () => {
+  const told = await get('/quantities');
+  expect(told.map(({ id }: { id: string }) => id)).toEqual(quantities.map(({ id }) => id));
+  for (const one of told) {
+    expect(Object.keys(one).toSorted()).toEqual([
+      'caution',
+      'decimals',
+      'id',
+      'meaning',
+      'name',
+      'needs',
+      'notation',
+      'range',
+      'source',
+      'symbol',
+      'unit',
+    ]);
+  }
+  expect(told.find(({ id }: { id: string }) => id === 'omega').needs).toEqual({
+    elements: ['meltingTemperature'],
+    pairs: ['mixingEnthalpy'],
+  });
+});
+
+test('the list in force at first is invented and says so', async () => {
+  expect(await get('/prices')).toEqual(demoPrices);
+});
+
+test('a list of your own takes its place for elements and screening, and gives it back', async () => {
+  const answer = await put(ownList);
+  expect(answer.statusCode).toBe(200);
+  const own = await get('/prices');
+  expect(own).toEqual(answer.json());
+  expect(own).toMatchObject({ currency: 'CHF', date: '2026-10-05', invented: false });
+  const elements = await get('/elements');
+  const price = (symbol: string) => elements.find((one: { symbol: string }) => one.symbol === symbol).price;
+  expect([price('Co'), price('Ni'), price('Fe')]).toEqual([40, 20, null]);
+
+  const screened = await server.ask({
+    method: 'POST',
+    url: '/api/v1/screen',
+    payload: { compositions: [{ Ni: 1 }, 'Co50Fe50'] },
+  });
+  expect(screened.json().map(({ quantities }: { quantities: { cost: unknown } }) => quantities.cost)).toEqual(
+    [20, null],
+  );
+
+  await server.ask({ method: 'DELETE', url: '/api/v1/prices' });
+  expect(await get('/prices')).toEqual(demoPrices);
+});
+
+test('the demonstration is a search that runs', async () => {
+  const { story, cautions, specification } = await get('/demonstration');
+  expect(story).toMatch(/invented/i);
+  expect(cautions.join(' ')).toMatch(/corrosion/i);
+  const size = await server.ask({ method: 'POST', url: '/api/v1/count', payload: specification });
+  expect(size.json().points).toBeGreaterThan(1000);
+});

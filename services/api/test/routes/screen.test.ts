@@ -1,0 +1,76 @@
+import { readFileSync } from 'node:fs';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type TestServer, testServer } from '../fixtures/testServer.ts';
+
+let server: TestServer;
+beforeAll(async () => {
+  server = await testServer();
+});
+afterAll(() => server.close());
+
+const screen = async (compositions: unknown) =>
+  server.ask({ method: 'POST', url: '/api/v1/screen', payload: { compositions } });
+
+// Valence electron counts and entropies of equimolar alloys, by hand: worked-values.csv, status exact.
+const exact = readFileSync(new URL('../../../../test/fixtures/worked-values.csv', import.meta.url), 'utf8')
+  .trimEnd()
+  .split('\n')
+  .slice(1)
+  .map((line) => line.split(','))
+  .filter((fields) => fields[6] === 'exact' && (fields[2] === 'VEC' || fields[2] === 'dS'))
+  .map(([alloy, composition, what, , value, tolerance]) => ({
+    alloy: alloy!,
+    composition: composition!,
+    id: what === 'VEC' ? 'valenceElectronConcentration' : 'configurationalEntropy',
+    value: Number(value),
+    tolerance: Number(tolerance),
+  }));
+
+test('worked values come back over HTTP, in the order of the request', async () => {
+  expect(exact.length).toBeGreaterThan(20);
+  const answers = (await screen(exact.map(({ composition }) => composition))).json();
+  exact.forEach(({ alloy, id, value, tolerance }, index) => {
+    expect(Math.abs(answers[index].quantities[id] - value), `${id} of ${alloy}`).toBeLessThanOrEqual(
+      tolerance,
+    );
+  });
+});
+
+test('text and amounts by symbol are two spellings of one alloy, amounts of any total', async () => {
+  const [text, amounts, double] = (await screen(['Fe3Ni', { Ni: 25, Fe: 75 }, { Fe: 1.5, Ni: 0.5 }])).json();
+  expect(text).toEqual({ composition: { Fe: 75, Ni: 25 }, quantities: amounts.quantities });
+  expect(double.composition).toEqual(amounts.composition);
+});
+
+test('a quantity without a value is null', async () => {
+  const [pure] = (await screen(['Ni'])).json();
+  expect(pure.quantities).toMatchObject({ omega: null, sizeMismatch: 0, configurationalEntropy: 0 });
+});
+
+test('several thousand alloys are screened at once', async () => {
+  const alloys = Array.from(
+    { length: 5000 },
+    (_, index) => `Al${1 + (index % 40)}Co20Cr20Fe${20 + (index % 7)}Ni20`,
+  );
+  const answers = (await screen(alloys)).json();
+  expect(answers).toHaveLength(5000);
+  expect(answers[40]).toEqual((await screen([alloys[40]])).json()[0]);
+});
+
+test('all bad ones are named, those of the wrong form among them', async () => {
+  const answer = await screen(['CoNi', 'CoXx', { Ni: -1 }, 7, { Fe: 'much' }, 'NiNi']);
+  expect(answer.statusCode).toBe(400);
+  const pointers = answer.json().faults.map(({ pointer }: { pointer: string }) => pointer);
+  expect(pointers.toSorted()).toEqual([
+    '/compositions/1',
+    '/compositions/2/Ni',
+    '/compositions/3',
+    '/compositions/4/Fe',
+    '/compositions/5',
+  ]);
+});
+
+test('more than a hundred bad ones are all named', async () => {
+  const answer = await screen(Array.from({ length: 300 }, () => 'Xx'));
+  expect(answer.json().faults).toHaveLength(300);
+});
