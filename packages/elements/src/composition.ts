@@ -1,9 +1,6 @@
 import { type Fault, fault, ProblemError } from '@tiegel/contract';
 import { symbolFault } from './elementSymbol.ts';
-import { inPercent, weightToAtomicPercent } from './percent.ts';
-
-/** Shares by symbol, alphabetical, in at.%, 100 in all. */
-export type Composition = Record<string, number>;
+import { type Composition, inPercent, weightToAtomicPercent } from './percent.ts';
 
 /** What the amounts of an alloy count. */
 export type Measure = 'atoms' | 'weight';

@@ -1,10 +1,11 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { columns } from './data/columns.ts';
-import { pairEnthalpies } from './data/pairEnthalpies.ts';
+import type { Value } from './data/dataTable.ts';
 import { sourcedValue } from './elementValue.ts';
 import { elements } from './periodicTable.ts';
 import type { PriceList } from './priceList.ts';
+import { type PairRecord, pairRecords } from './records.ts';
 
 /**
  * The version of all data that a result can depend on: every element value, every pair enthalpy
@@ -12,19 +13,29 @@ import type { PriceList } from './priceList.ts';
  * of a price gives another version; the order in which a list names its elements does not.
  */
 export function dataVersionOf(prices: PriceList | null): string {
-  return digestOf({ elements: elementValues(), pairs: pairEnthalpies, prices });
+  return digestOf(versionedData(prices));
+}
+
+/** The data that make a version: values by symbol and column, pairs, prices. */
+export interface VersionedData {
+  elements: Record<string, Record<string, Value>>;
+  pairs: PairRecord[];
+  prices: PriceList | null;
+}
+
+export function versionedData(prices: PriceList | null): VersionedData {
+  const valuesOf = (symbol: string): Record<string, Value> =>
+    Object.fromEntries(columns.map(({ id }) => [id, sourcedValue(symbol, id).value]));
+  return {
+    elements: Object.fromEntries(elements.map(({ symbol }) => [symbol, valuesOf(symbol)])),
+    pairs: pairRecords(),
+    prices,
+  };
 }
 
 /** The first twelve hexadecimal digits of the SHA-256 of a value as JSON with sorted keys. */
 export function digestOf(data: unknown): string {
   return bytesToHex(sha256(utf8ToBytes(JSON.stringify(data, sortedKeys)))).slice(0, 12);
-}
-
-/** All element values: by symbol, in the order of `columns`. */
-export function elementValues(): Record<string, unknown[]> {
-  return Object.fromEntries(
-    elements.map(({ symbol }) => [symbol, columns.map(({ id }) => [id, sourcedValue(symbol, id).value])]),
-  );
 }
 
 function sortedKeys(_key: string, value: unknown): unknown {

@@ -1,4 +1,4 @@
-import type { Composition } from './composition.ts';
+import type { Composition } from './percent.ts';
 
 const unitsPerPercent = 1e9;
 

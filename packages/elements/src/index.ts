@@ -1,4 +1,4 @@
-export { type Composition, compositionOf, type Measure } from './composition.ts';
+export { compositionOf, type Measure } from './composition.ts';
 export * from './data/columns.ts';
 export {
   generalCaution,
@@ -17,7 +17,7 @@ export { formatComposition, spacedComposition } from './formatComposition.ts';
 export { hazardsOf } from './hazardsOf.ts';
 export { pairEnthalpy } from './pairEnthalpy.ts';
 export { parseAlloy } from './parseAlloy.ts';
-export { atomicToWeightPercent, weightToAtomicPercent } from './percent.ts';
+export { atomicToWeightPercent, type Composition, weightToAtomicPercent } from './percent.ts';
 export { type Element, elementOf, elements, isAvailable, symbols, unavailable } from './periodicTable.ts';
 export type { PriceList } from './priceList.ts';
 export { readPriceList } from './readPriceList.ts';

@@ -1,6 +1,7 @@
 import { type Fault, fault, ProblemError } from '@tiegel/contract';
-import { amountFault, type Composition, type Measure, normalised } from './composition.ts';
+import { amountFault, type Measure, normalised } from './composition.ts';
 import { symbolFault } from './elementSymbol.ts';
+import type { Composition } from './percent.ts';
 
 const lengthLimit = 1000;
 

@@ -1,5 +1,7 @@
-import type { Composition } from './composition.ts';
 import { elementNumber } from './elementValue.ts';
+
+/** Shares by symbol, alphabetical, in at.%, 100 in all. */
+export type Composition = Record<string, number>;
 
 /**
  * The wt.% of a composition in at.%, symbols alphabetical.

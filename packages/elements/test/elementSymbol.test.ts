@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest';
+import { nearestSymbols, requireElements } from '../src/index.ts';
+import { faultsFrom } from './faultsFrom.ts';
+
+describe('the nearest symbol', () => {
+  const slips: [string, string[]][] = [
+    ['AL', ['Al']],
+    ['ni', ['Ni']],
+    ['iN', ['In']],
+    ['eF', ['Fe']],
+    ['Tungsten', ['W']],
+    ['iron', ['Fe']],
+    ['Aluminum', ['Al']],
+    ['Fx', ['Fe']],
+  ];
+  test.for(slips)('of %s', ([typed, expected]) => {
+    expect(nearestSymbols(typed)).toEqual(expected);
+  });
+
+  test('is always named, at most three', () => {
+    for (const typed of ['', 'Xx', 'zzzzzz', '💥', 'A'.repeat(10_000)]) {
+      const near = nearestSymbols(typed);
+      expect(near.length).toBeGreaterThan(0);
+      expect(near.length).toBeLessThanOrEqual(3);
+    }
+  });
+});
+
+test('an element of the periodic table without data is told apart from no element', () => {
+  const faults = faultsFrom(() => requireElements(['Hg', 'Fe', 'Fx'], '/elements/pool'));
+  expect(faults).toEqual([
+    {
+      code: 'element/no-data',
+      pointer: '/elements/pool/0',
+      detail: 'There are no data of Hg (mercury).',
+      remedy: 'Use the elements that "data elements" or GET /api/v1/elements lists.',
+    },
+    {
+      code: 'element/unknown',
+      pointer: '/elements/pool/2',
+      detail: '"Fx" is not the symbol of an element.',
+      remedy: 'The nearest known: Fe.',
+    },
+  ]);
+});
