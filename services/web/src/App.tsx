@@ -1,0 +1,75 @@
+import { useEffect, useRef, useState } from 'react';
+import { Link, matchRoute, Route, Switch, useLocation, useRouter } from 'wouter';
+import { Banners } from './frame/Banners.tsx';
+import './frame/frame.css';
+import { KeysDialog } from './frame/KeysDialog.tsx';
+import { pages, sections } from './pages/pages.ts';
+import { UnknownPage } from './pages/UnknownPage.tsx';
+
+/** Head, warnings, the page that the address names, and its keys. */
+export function App() {
+  const [location] = useLocation();
+  const [keysOpen, setKeysOpen] = useState(false);
+  const main = useRef<HTMLElement>(null);
+  const seen = useRef(location);
+  const { parser } = useRouter();
+  const page = pages.find(({ path }) => matchRoute(parser, path, location)[0]);
+
+  useEffect(() => {
+    // A new page is read from its beginning; the very first one leaves focus to the browser.
+    if (seen.current !== location) {
+      main.current?.focus();
+      window.scrollTo(0, 0);
+    }
+    seen.current = location;
+  }, [location]);
+
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      const typing = (event.target as HTMLElement).matches(
+        'input:not([type="radio"], [type="checkbox"]), textarea',
+      );
+      if (event.key === '?' && !typing) setKeysOpen(true);
+    };
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
+  }, []);
+
+  return (
+    <>
+      <a href="#main" className="skip">
+        Skip to the content
+      </a>
+      <header className="head">
+        <Link href="/" className="head-name" aria-label="Tiegel, to the first page">
+          <img src="/crucible.svg" alt="" width="22" height="22" /> Tiegel
+        </Link>
+        <nav aria-label="Pages">
+          {sections.map(({ name, to }) => (
+            <Link
+              key={name}
+              href={to}
+              className="head-link"
+              aria-current={page?.section === name ? 'page' : undefined}
+            >
+              {name}
+            </Link>
+          ))}
+        </nav>
+        <button type="button" className="button-plain head-keys" onClick={() => setKeysOpen(true)}>
+          Keys <kbd>?</kbd>
+        </button>
+      </header>
+      <Banners />
+      <main id="main" ref={main} tabIndex={-1}>
+        <Switch>
+          {pages.map(({ path, component }) => (
+            <Route key={path} path={path} component={component} />
+          ))}
+          <Route component={UnknownPage} />
+        </Switch>
+      </main>
+      <KeysDialog keys={page?.keys ?? []} open={keysOpen} onClose={() => setKeysOpen(false)} />
+    </>
+  );
+}

@@ -1,0 +1,58 @@
+import type { QuantityView } from '../server/types.ts';
+import { type Draft, type RankRow, rankRow } from './draft.ts';
+import { FaultText } from './FaultText.tsx';
+import { fieldId } from './faultsContext.ts';
+import { RankEntryFields } from './RankEntryFields.tsx';
+import type { ChangeDraft } from './useDraft.ts';
+
+interface RankSectionProps {
+  draft: Draft;
+  change: ChangeDraft;
+  quantities: readonly QuantityView[];
+  currency: string | undefined;
+}
+
+/** What is best: one quantity, or several combined. */
+export function RankSection({ draft, change, quantities, currency }: RankSectionProps) {
+  const combined = draft.rank.length > 1;
+  const setRow = (key: string, part: Partial<RankRow>) =>
+    change(({ rank }) => ({ rank: rank.map((row) => (row.key === key ? { ...row, ...part } : row)) }));
+  const add = () => {
+    const used = new Set(draft.rank.map(({ quantity }) => quantity));
+    const next = quantities.find(({ id }) => !used.has(id)) ?? quantities[0];
+    if (next) change(({ rank }) => ({ rank: [...rank, rankRow(next.id)] }));
+  };
+
+  return (
+    <section aria-labelledby="rank-head" className="ask-section">
+      <h2 id="rank-head">Ranking</h2>
+      <p className="quiet read-small">
+        {combined
+          ? 'Each wish is worth between 0 and 1; the score of a composition is their weighted geometric mean, so a wish that is worth nothing cannot be bought with the others (Derringer & Suich 1980).'
+          : 'What passes is put in order by one quantity, or by several combined.'}
+      </p>
+      <div id={fieldId('/rank')} tabIndex={-1}>
+        <FaultText pointer="/rank" />
+      </div>
+      <ol className="ask-rows">
+        {draft.rank.map((row, index) => (
+          <li key={row.key} id={fieldId(`/rank/${index}`)} tabIndex={-1}>
+            <RankEntryFields
+              row={row}
+              pointer={`/rank/${index}`}
+              number={index + 1}
+              combined={combined}
+              quantities={quantities}
+              currency={currency}
+              onChange={(part) => setRow(row.key, part)}
+              onRemove={() => change(({ rank }) => ({ rank: rank.filter(({ key }) => key !== row.key) }))}
+            />
+          </li>
+        ))}
+      </ol>
+      <button type="button" onClick={add}>
+        {draft.rank.length === 0 ? 'Rank by a quantity' : 'Combine with another quantity'}
+      </button>
+    </section>
+  );
+}

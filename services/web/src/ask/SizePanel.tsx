@@ -1,0 +1,98 @@
+import type { Size } from '@tiegel/contract';
+import type { ReactNode } from 'react';
+import { formatDuration } from '../numbers/formatDuration.ts';
+import { formatCount } from '../numbers/formatNumber.ts';
+import { fieldId, focusField } from './faultsContext.ts';
+import type { PlacedFaults } from './placeFaults.ts';
+
+interface SizePanelProps {
+  /** null: not known (yet) */
+  size: Size | null;
+  /** the numbers belong to the question before the last change */
+  stale: boolean;
+  faults: PlacedFaults;
+  /** what stands instead of numbers while nothing can be counted */
+  hint: string | null;
+  /** the button that starts the search */
+  children: ReactNode;
+}
+
+/** The question in plain words, how large it is, what is wrong with it, and the way to start it. */
+export function SizePanel({ size, stale, faults, hint, children }: SizePanelProps) {
+  const wrong = [...faults].flatMap(([pointer, texts]) => texts.map((text) => ({ pointer, text })));
+  return (
+    <aside className="size" aria-labelledby="size-head">
+      <h2 id="size-head">The question</h2>
+      <div aria-live="polite" aria-busy={stale} className={stale ? 'size-live size-stale' : 'size-live'}>
+        {wrong.length > 0 ? (
+          <Wrong faults={wrong} />
+        ) : size ? (
+          <Counted size={size} />
+        ) : (
+          <p className="quiet">{hint ?? 'Counting …'}</p>
+        )}
+      </div>
+      {children}
+    </aside>
+  );
+}
+
+function Wrong({ faults }: { faults: readonly { pointer: string; text: string }[] }) {
+  return (
+    <div className="size-wrong">
+      <p>{faults.length === 1 ? 'One thing to mend:' : `${faults.length} things to mend:`}</p>
+      <ul>
+        {faults.map(({ pointer, text }) => (
+          <li key={pointer + text}>
+            {pointer === '' ? (
+              text
+            ) : (
+              <a
+                href={`#${fieldId(pointer)}`}
+                onClick={(event) => {
+                  event.preventDefault();
+                  focusField(pointer);
+                }}
+              >
+                {text}
+              </a>
+            )}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function Counted({ size }: { size: Size }) {
+  const { systems, points, seconds, workers, question, notices } = size;
+  return (
+    <>
+      <p className="size-question">{question}</p>
+      <dl className="size-numbers">
+        <div>
+          <dt>Systems</dt>
+          <dd>{formatCount(systems)}</dd>
+        </div>
+        <div>
+          <dt>Compositions to test</dt>
+          <dd>{formatCount(points)}</dd>
+        </div>
+        <div>
+          <dt>Time, about</dt>
+          <dd>{seconds === null ? 'not known' : formatDuration(seconds)}</dd>
+        </div>
+      </dl>
+      <p className="small quiet">
+        {workers === 0
+          ? 'No worker is present: the search would wait for one.'
+          : `An estimate for the ${workers === 1 ? 'one worker' : `${workers} workers`} present, if nothing else runs.`}
+      </p>
+      {notices.map((notice) => (
+        <p key={notice} className="note small">
+          {notice}
+        </p>
+      ))}
+    </>
+  );
+}

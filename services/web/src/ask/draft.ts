@@ -1,0 +1,80 @@
+/** What the form says of an element: it may be in an alloy, must be, must not be. */
+export type Mark = 'pool' | 'require' | 'forbid';
+
+/** Entry fields hold text as it was typed; it is read when the specification is made of it. */
+export interface Bounds {
+  min: string;
+  max: string;
+}
+
+export interface LimitRow extends Bounds {
+  /** tells rows apart while they come and go */
+  key: string;
+  quantity: string;
+}
+
+export interface RankRow {
+  key: string;
+  quantity: string;
+  prefer: 'high' | 'low' | 'target';
+  target: string;
+  from: string;
+  to: string;
+  within: string;
+  weight: string;
+  shape: string;
+}
+
+/** The form of a search as it stands while a person writes it. */
+export interface Draft {
+  name: string;
+  marks: Record<string, Mark>;
+  components: Bounds;
+  amounts: 'grid' | 'equimolar';
+  step: number;
+  bounds: Bounds;
+  each: Record<string, Bounds>;
+  limits: LimitRow[];
+  rank: RankRow[];
+  keep: string;
+  keepPerSystem: string;
+}
+
+let keys = 0;
+
+/** A key that no row of this page has, also not one kept from before a reload. */
+export function newKey(): string {
+  keys += 1;
+  return `${Date.now().toString(36)}-${keys}`;
+}
+
+export function limitRow(quantity: string, bounds: Partial<Bounds> = {}): LimitRow {
+  return { key: newKey(), quantity, min: '', max: '', ...bounds };
+}
+
+export function rankRow(quantity: string, entry: Partial<RankRow> = {}): RankRow {
+  const blank = { target: '', from: '', to: '', within: '', weight: '', shape: '' };
+  return { key: newKey(), quantity, prefer: 'low', ...blank, ...entry };
+}
+
+/** A new form: five elements on a grid of 5 at.%, ranked by how well the atoms fit. */
+export const emptyDraft: Draft = {
+  name: '',
+  marks: {},
+  components: { min: '5', max: '5' },
+  amounts: 'grid',
+  step: 5,
+  bounds: { min: '5', max: '35' },
+  each: {},
+  limits: [],
+  rank: [rankRow('sizeMismatch')],
+  keep: '1000',
+  keepPerSystem: '1',
+};
+
+/** Symbols with one of the marks, alphabetical. */
+export function marked(draft: Draft, ...marks: Mark[]): string[] {
+  return Object.keys(draft.marks)
+    .filter((symbol) => marks.includes(draft.marks[symbol]!))
+    .sort();
+}

@@ -1,0 +1,65 @@
+import type { Limit, RankEntry, SearchSpecification } from '@tiegel/contract';
+import { entryText } from '../numbers/parseNumber.ts';
+import { type Bounds, type Draft, emptyDraft, limitRow, type Mark, type RankRow, rankRow } from './draft.ts';
+
+/** A specification that the server has accepted; sections that may be left out may be missing. */
+export type AcceptedSpecification = Partial<
+  Omit<SearchSpecification, 'elements' | 'components' | 'fractions'>
+> & {
+  elements: { pool: string[]; require?: string[]; forbid?: string[] };
+  components: number | { min: number; max: number };
+  fractions:
+    | 'equimolar'
+    | { step: number; min?: number; max?: number; each?: Record<string, { min?: number; max?: number }> };
+};
+
+/** The form filled in from a specification. */
+export function draftOf(specification: AcceptedSpecification): Draft {
+  const { name = '', elements, components, fractions, limits = [], rank = [] } = specification;
+  const grid = fractions === 'equimolar' ? null : fractions;
+  return {
+    name,
+    marks: marksOf(elements),
+    components: boundsOf(typeof components === 'number' ? { min: components, max: components } : components),
+    amounts: grid ? 'grid' : 'equimolar',
+    step: grid?.step ?? emptyDraft.step,
+    bounds: grid ? boundsOf(grid) : emptyDraft.bounds,
+    each: Object.fromEntries(
+      Object.entries(grid?.each ?? {}).map(([symbol, own]) => [symbol, boundsOf(own)]),
+    ),
+    limits: limits.map((limit: Limit) => limitRow(limit.quantity, boundsOf(limit))),
+    rank: rank.map(rankRowOf),
+    keep: entryText(specification.keep),
+    keepPerSystem: entryText(specification.keepPerSystem),
+  };
+}
+
+function marksOf({
+  pool,
+  require = [],
+  forbid = [],
+}: AcceptedSpecification['elements']): Record<string, Mark> {
+  const entries = (symbols: string[], mark: Mark) => symbols.map((symbol) => [symbol, mark] as const);
+  return Object.fromEntries([
+    ...entries(pool, 'pool'),
+    ...entries(require, 'require'),
+    ...entries(forbid, 'forbid'),
+  ]);
+}
+
+function boundsOf({ min, max }: { min?: number; max?: number }): Bounds {
+  return { min: entryText(min), max: entryText(max) };
+}
+
+function rankRowOf({ quantity, prefer, from, to, within, weight, shape }: RankEntry): RankRow {
+  const anchors = {
+    from: entryText(from),
+    to: entryText(to),
+    within: entryText(within),
+    weight: entryText(weight),
+    shape: entryText(shape),
+  };
+  return typeof prefer === 'string'
+    ? rankRow(quantity, { prefer, ...anchors })
+    : rankRow(quantity, { prefer: 'target', target: entryText(prefer.target), ...anchors });
+}

@@ -1,0 +1,68 @@
+import type { Fault } from '@tiegel/contract';
+import { type Draft, marked } from './draft.ts';
+import type { Written } from './specificationOf.ts';
+
+/** What is wrong, by the field of the form that it stands at; '' is the form as a whole. */
+export type PlacedFaults = ReadonlyMap<string, readonly string[]>;
+
+/**
+ * Brings each fault to the field that its pointer names, or to the nearest one above it.
+ * A number that could not be read goes before what the server says of its absence.
+ */
+export function placeFaults(draft: Draft, written: Written, faults: readonly Fault[]): PlacedFaults {
+  const fields = new Set(fieldsOf(draft));
+  const placed = new Map<string, string[]>();
+  const add = (pointer: string, text: string) => {
+    const place = nearestField(inForm(pointer, written.limitRows), fields);
+    placed.set(place, [...(placed.get(place) ?? []), text]);
+  };
+  for (const [pointer, text] of Object.entries(written.unclear)) add(pointer, text);
+  for (const { pointer, detail, remedy } of faults) {
+    const unread = Object.keys(written.unclear).some(
+      (one) => one === pointer || one.startsWith(`${pointer}/`),
+    );
+    if (!unread) add(pointer, `${detail} ${remedy}`);
+  }
+  return placed;
+}
+
+/** Every field of the form, by the JSON pointer of what it writes. */
+function fieldsOf(draft: Draft): string[] {
+  const bounds = (pointer: string) => [`${pointer}/min`, `${pointer}/max`, pointer];
+  const rank = draft.rank.flatMap((row, index) => {
+    const own = row.prefer === 'target' ? ['prefer/target', 'within'] : ['from', 'to'];
+    const shown =
+      draft.rank.length > 1 ? [...own, 'weight', 'shape'] : own.filter((key) => key === 'prefer/target');
+    return ['', '/quantity', ...shown.map((key) => `/${key}`)].map((key) => `/rank/${index}${key}`);
+  });
+  return [
+    '/name',
+    '/elements',
+    ...bounds('/components'),
+    '/fractions',
+    ...(draft.amounts === 'grid' ? ['/fractions/step', ...bounds('/fractions')] : []),
+    ...(draft.amounts === 'grid'
+      ? marked(draft, 'pool', 'require').flatMap((symbol) => bounds(`/fractions/each/${symbol}`))
+      : []),
+    '/limits',
+    ...draft.limits.flatMap((_, index) => [...bounds(`/limits/${index}`), `/limits/${index}/quantity`]),
+    '/rank',
+    ...rank,
+    '/keep',
+    '/keepPerSystem',
+  ];
+}
+
+/** Limits without bounds are not sent: the n-th limit sent may be a later row of the form. */
+function inForm(pointer: string, limitRows: readonly number[]): string {
+  return pointer.replace(
+    /^\/limits\/(\d+)/,
+    (_, index: string) => `/limits/${limitRows[Number(index)] ?? index}`,
+  );
+}
+
+function nearestField(pointer: string, fields: ReadonlySet<string>): string {
+  let place = pointer;
+  while (place !== '' && !fields.has(place)) place = place.slice(0, place.lastIndexOf('/'));
+  return place;
+}

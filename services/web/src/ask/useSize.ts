@@ -1,0 +1,43 @@
+import { useQuery } from '@tanstack/react-query';
+import type { Size } from '@tiegel/contract';
+import { useMemo } from 'react';
+import { sizeQuery } from '../server/queries.ts';
+import { ServerProblem } from '../server/request.ts';
+import { type Draft, marked } from './draft.ts';
+import { type PlacedFaults, placeFaults } from './placeFaults.ts';
+import { specificationOf, type Written } from './specificationOf.ts';
+import { useSettled } from './useSettled.ts';
+
+interface Asked {
+  written: Written;
+  /** null while it is not known */
+  size: Size | null;
+  /** the size is that of the question before the last change */
+  stale: boolean;
+  faults: PlacedFaults;
+  /** counting failed for a reason that lies not in the question */
+  error: unknown;
+}
+
+/** The specification that the draft writes, counted and checked by the server as the draft changes. */
+export function useSize(draft: Draft): Asked {
+  const written = useMemo(() => specificationOf(draft), [draft]);
+  const settled = useSettled(written);
+  const begun = marked(draft, 'pool', 'require').length > 0;
+  const readable = Object.keys(settled.unclear).length === 0;
+  const { data, error, isPlaceholderData, isFetching } = useQuery(
+    sizeQuery(settled.specification, begun && readable),
+  );
+  const refusal = error instanceof ServerProblem && error.status < 500 ? error : null;
+  const faults = useMemo(
+    () => placeFaults(draft, written, begun ? (refusal?.faults ?? []) : []),
+    [draft, written, begun, refusal],
+  );
+  return {
+    written,
+    size: begun && !error ? (data ?? null) : null,
+    stale: settled !== written || isPlaceholderData || isFetching,
+    faults,
+    error: refusal ? null : error,
+  };
+}

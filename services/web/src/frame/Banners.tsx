@@ -1,0 +1,34 @@
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useEffect, useRef } from 'react';
+import { healthQuery } from '../server/queries.ts';
+
+/** Warnings that concern every page: the server is open to a network, or does not answer. */
+export function Banners() {
+  const client = useQueryClient();
+  const { data, error, dataUpdatedAt } = useQuery(healthQuery);
+  const lost = useRef(false);
+  useEffect(() => {
+    // What failed while the server was away is asked for anew as soon as it is back.
+    if (lost.current && !error)
+      void client.invalidateQueries({ predicate: ({ state }) => state.status === 'error' });
+    lost.current = error !== null;
+  }, [client, error]);
+
+  return (
+    <div className="banners" role="status">
+      {error ? (
+        <p className="note note-danger">
+          <b>The server does not answer</b>
+          {dataUpdatedAt > 0 ? ` since ${new Date(dataUpdatedAt).toTimeString().slice(0, 5)}` : ''}. What is
+          shown may be out of date; what you entered is kept in this browser tab. Asking again by itself.
+        </p>
+      ) : null}
+      {data?.openNetwork ? (
+        <p className="note note-warning">
+          <b>Open to the network.</b> Anyone who reaches this address may see, start and stop every search
+          (OPEN_NETWORK=yes).
+        </p>
+      ) : null}
+    </div>
+  );
+}

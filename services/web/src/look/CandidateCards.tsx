@@ -1,0 +1,73 @@
+import { useWindowVirtualizer } from '@tanstack/react-virtual';
+import type { Candidate } from '@tiegel/contract';
+import { useRef } from 'react';
+import { Link } from 'wouter';
+import { ShareBar } from '../composition/ShareBar.tsx';
+import { Shares } from '../composition/Shares.tsx';
+import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
+import { unitOf } from '../server/lookup.ts';
+import type { QuantityView } from '../server/types.ts';
+import { candidateAddress } from './candidateAddress.ts';
+
+const quantitiesOnCard = 6;
+
+interface CandidateCardsProps {
+  searchId: string;
+  rows: readonly Candidate[];
+  columns: readonly QuantityView[];
+  currency: string | undefined;
+  shareDecimals: number;
+  onEnd: () => void;
+}
+
+/** The candidates on a small screen, a card for each composition. */
+export function CandidateCards({
+  searchId,
+  rows,
+  columns,
+  currency,
+  shareDecimals,
+  onEnd,
+}: CandidateCardsProps) {
+  const list = useRef<HTMLOListElement>(null);
+  const virtual = useWindowVirtualizer({
+    count: rows.length,
+    estimateSize: () => 150,
+    overscan: 6,
+    scrollMargin: list.current?.offsetTop ?? 0,
+  });
+  const items = virtual.getVirtualItems();
+  if ((items.at(-1)?.index ?? -1) >= rows.length - 10) queueMicrotask(onEnd);
+  const offset = (items[0]?.start ?? 0) - virtual.options.scrollMargin;
+
+  return (
+    <ol ref={list} className="candidate-cards" style={{ blockSize: virtual.getTotalSize() }}>
+      <li aria-hidden="true" style={{ blockSize: Math.max(0, offset) }} />
+      {items.map(({ index }) => {
+        const { rank, composition, quantities } = rows[index]!;
+        return (
+          <li key={index} ref={virtual.measureElement} data-index={index} className="candidate-card">
+            <p className="row">
+              <span className="quiet">{formatCount(rank)}</span>
+              <Link href={candidateAddress(searchId, composition)}>
+                <Shares composition={composition} decimals={shareDecimals} />
+              </Link>
+            </p>
+            <ShareBar composition={composition} />
+            <dl>
+              {columns.slice(0, quantitiesOnCard).map(({ id, name, symbol, unit, decimals }) => (
+                <div key={id}>
+                  <dt title={name}>{symbol}</dt>
+                  <dd>
+                    {formatNumber(quantities[id], decimals)}{' '}
+                    <span className="quiet">{unitOf(unit, currency)}</span>
+                  </dd>
+                </div>
+              ))}
+            </dl>
+          </li>
+        );
+      })}
+    </ol>
+  );
+}

@@ -1,0 +1,50 @@
+import type { Candidate } from '@tiegel/contract';
+import { memo } from 'react';
+import { Link } from 'wouter';
+import { ShareBar } from '../composition/ShareBar.tsx';
+import { Shares } from '../composition/Shares.tsx';
+import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
+import type { QuantityView } from '../server/types.ts';
+import { candidateAddress } from './candidateAddress.ts';
+
+interface CandidateRowProps {
+  searchId: string;
+  candidate: Candidate;
+  index: number;
+  rowNumber: number;
+  columns: readonly QuantityView[];
+  shareDecimals: number;
+  reachable: boolean;
+  selected: boolean;
+}
+
+/** One candidate as a row; the composition is the link to its page. */
+export const CandidateRow = memo(function CandidateRow(props: CandidateRowProps) {
+  const { searchId, candidate, index, rowNumber, columns, shareDecimals, reachable, selected } = props;
+  return (
+    <tr
+      data-index={index}
+      aria-rowindex={rowNumber}
+      className={selected ? 'candidate candidate-selected' : 'candidate'}
+    >
+      <td className="number sticky-rank">{formatCount(candidate.rank)}</td>
+      <th scope="row" className="sticky-composition">
+        <span className="composition-cell">
+          <ShareBar composition={candidate.composition} />
+          <Link
+            href={candidateAddress(searchId, candidate.composition)}
+            data-row={index}
+            tabIndex={reachable ? 0 : -1}
+          >
+            <Shares composition={candidate.composition} decimals={shareDecimals} />
+          </Link>
+        </span>
+      </th>
+      {columns.map(({ id, decimals }) => (
+        <td key={id} className="number">
+          {formatNumber(candidate.quantities[id], decimals)}
+        </td>
+      ))}
+    </tr>
+  );
+});

@@ -1,0 +1,127 @@
+import { useVirtualizer } from '@tanstack/react-virtual';
+import type { Candidate } from '@tiegel/contract';
+import { useRef } from 'react';
+import type { QuantityView } from '../server/types.ts';
+import { CandidateRow } from './CandidateRow.tsx';
+import { ColumnHead } from './ColumnHead.tsx';
+import { useRowKeys } from './useRowKeys.ts';
+
+export const rowHeight = 38;
+
+interface CandidateTableProps {
+  searchId: string;
+  rows: readonly Candidate[];
+  /** number of the first row in the whole selection, from 0 */
+  firstRow: number;
+  /** rows of the whole selection; null where that is not known */
+  total: number | null;
+  columns: readonly QuantityView[];
+  currency: string | undefined;
+  shareDecimals: number;
+  /** greatest number of elements in a composition */
+  components: number;
+  order: string;
+  direction: 'asc' | 'desc';
+  onOrder: (order: string, direction: 'asc' | 'desc') => void;
+  /** called when the rows that are there come to their end */
+  onEnd: () => void;
+}
+
+/**
+ * The candidates as a table of which only the visible rows are drawn. Arrows walk the rows, with
+ * Shift they select, Enter opens a candidate, copying takes the selected rows as CSV.
+ */
+export function CandidateTable(props: CandidateTableProps) {
+  const { searchId, rows, firstRow, total, columns, currency, shareDecimals, components, order, direction } =
+    props;
+  const scroll = useRef<HTMLDivElement>(null);
+  const virtual = useVirtualizer({
+    count: rows.length,
+    getScrollElement: () => scroll.current,
+    estimateSize: () => rowHeight,
+    overscan: 12,
+  });
+  const items = virtual.getVirtualItems();
+  const [first, last] = [items[0]?.index ?? 0, items.at(-1)?.index ?? -1];
+  const keys = useRowKeys({
+    rows,
+    columns,
+    firstDrawn: first,
+    scrollTo: (index) => virtual.scrollToIndex(index),
+  });
+  if (last >= rows.length - 20) queueMicrotask(props.onEnd);
+
+  return (
+    <>
+      <div className="table-scroll" ref={scroll} {...keys.handlers}>
+        <table className="candidates" aria-rowcount={total === null ? -1 : total + 1}>
+          <caption className="unseen">Candidates</caption>
+          <colgroup>
+            <col className="col-rank" />
+            <col style={{ inlineSize: `${compositionWidth(components, shareDecimals)}rem` }} />
+            {columns.map(({ id }) => (
+              <col key={id} className="col-quantity" />
+            ))}
+          </colgroup>
+          <thead>
+            <tr aria-rowindex={1}>
+              <ColumnHead id="rank" name="Rank" order={order} direction={direction} onOrder={props.onOrder} />
+              <th scope="col" className="sticky-composition">
+                Composition<span className="head-unit">at.%</span>
+              </th>
+              {columns.map((quantity) => (
+                <ColumnHead
+                  key={quantity.id}
+                  id={quantity.id}
+                  name={quantity.name}
+                  quantity={quantity}
+                  currency={currency}
+                  order={order}
+                  direction={direction}
+                  onOrder={props.onOrder}
+                />
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            <Spacer height={items[0]?.start ?? 0} />
+            {items.map(({ index }) => (
+              <CandidateRow
+                key={index}
+                searchId={searchId}
+                candidate={rows[index]!}
+                index={index}
+                rowNumber={firstRow + index + 2}
+                columns={columns}
+                shareDecimals={shareDecimals}
+                reachable={keys.reachable === index}
+                selected={keys.isSelected(index)}
+              />
+            ))}
+            <Spacer height={virtual.getTotalSize() - (items.at(-1)?.end ?? 0)} />
+          </tbody>
+        </table>
+      </div>
+      <p className="row small quiet" role="status">
+        {keys.selectedCount > 1 ? (
+          <>
+            {keys.selectedCount} rows selected.
+            <button type="button" className="button-plain" onClick={keys.copy}>
+              Copy as CSV
+            </button>
+          </>
+        ) : null}
+        {keys.copied ? 'Copied.' : null}
+      </p>
+    </>
+  );
+}
+
+/** Room for a bar and the shares of the largest composition, in rem. */
+function compositionWidth(components: number, decimals: number): number {
+  return 8.5 + components * (decimals > 0 ? 4.35 : 3.3);
+}
+
+function Spacer({ height }: { height: number }) {
+  return height > 0 ? <tr style={{ blockSize: height }} className="spacer" /> : null;
+}

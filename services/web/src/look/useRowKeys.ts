@@ -1,0 +1,92 @@
+import type { Candidate } from '@tiegel/contract';
+import {
+  type ClipboardEvent,
+  type KeyboardEvent,
+  type MouseEvent,
+  useLayoutEffect,
+  useRef,
+  useState,
+} from 'react';
+import type { QuantityView } from '../server/types.ts';
+import { rowsAsCsv } from './rowsAsCsv.ts';
+
+interface RowKeysOptions {
+  rows: readonly Candidate[];
+  columns: readonly QuantityView[];
+  /** the first row that is drawn: Tab reaches it where the row walked to is out of sight */
+  firstDrawn: number;
+  scrollTo: (index: number) => void;
+}
+
+const pageOfRows = 12;
+
+/** Walking, selecting and copying the rows of a table by keys; a click selects too, with Shift a range. */
+export function useRowKeys({ rows, columns, firstDrawn, scrollTo }: RowKeysOptions) {
+  const [walked, setWalked] = useState<{ at: number; from: number } | null>(null);
+  const [copied, setCopied] = useState(false);
+  const toFocus = useRef<number | null>(null);
+  const container = useRef<HTMLElement | null>(null);
+
+  useLayoutEffect(() => {
+    // The row may be drawn only after the table has scrolled to it: tried at each drawing.
+    if (toFocus.current === null) return;
+    const link = container.current?.querySelector<HTMLElement>(`[data-row="${toFocus.current}"]`);
+    if (!link) return;
+    link.focus({ preventScroll: true });
+    toFocus.current = null;
+  });
+
+  const [low, high] = walked ? [Math.min(walked.at, walked.from), Math.max(walked.at, walked.from)] : [0, -1];
+  const selected = () => rows.slice(low, high + 1);
+  const go = (to: number, extend: boolean) => {
+    const at = Math.max(0, Math.min(rows.length - 1, to));
+    setWalked((before) => ({ at, from: extend && before ? before.from : at }));
+    setCopied(false);
+    toFocus.current = at;
+    scrollTo(at);
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
+    const row = (event.target as HTMLElement).dataset.row;
+    if (row === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    container.current = event.currentTarget;
+    const at = Number(row);
+    const target = {
+      ArrowDown: at + 1,
+      ArrowUp: at - 1,
+      PageDown: at + pageOfRows,
+      PageUp: at - pageOfRows,
+      Home: 0,
+      End: rows.length - 1,
+    }[event.key];
+    if (target !== undefined) go(target, event.shiftKey);
+    else if (event.key === 'Escape') setWalked({ at, from: at });
+    else return;
+    event.preventDefault();
+  };
+  const onClick = (event: MouseEvent<HTMLElement>) => {
+    const row = (event.target as HTMLElement).closest<HTMLElement>('tr[data-index]')?.dataset.index;
+    if (row === undefined || (event.target as HTMLElement).closest('a')) return;
+    container.current = event.currentTarget;
+    go(Number(row), event.shiftKey);
+  };
+  const onCopy = (event: ClipboardEvent) => {
+    if (high < low || !window.getSelection()?.isCollapsed) return;
+    event.clipboardData.setData('text/plain', rowsAsCsv(selected(), columns));
+    event.preventDefault();
+    setCopied(true);
+  };
+  const copy = async () => {
+    await navigator.clipboard.writeText(rowsAsCsv(selected(), columns));
+    setCopied(true);
+  };
+
+  const isDrawn = walked && walked.at >= firstDrawn && walked.at < rows.length;
+  return {
+    handlers: { onKeyDown, onClick, onCopy },
+    reachable: isDrawn ? walked.at : firstDrawn,
+    isSelected: (index: number) => index >= low && index <= high,
+    selectedCount: high - low + 1,
+    copied,
+    copy,
+  };
+}

@@ -1,0 +1,44 @@
+import { type Filters, readFilters, writeFilters } from './filters.ts';
+
+/** Everything that tells one view of a result from another; all of it stands in the address. */
+export interface ViewState {
+  filters: Filters;
+  /** 'rank' or a quantity */
+  order: string;
+  direction: 'asc' | 'desc';
+  /** quantities shown, in order; null for the usual ones */
+  columns: string[] | null;
+  /** number of the first row that is shown, from 0 */
+  at: number;
+}
+
+/** Reads a view from the search part of an address. */
+export function readView(text: string): ViewState {
+  const address = new URLSearchParams(text);
+  const at = Number(address.get('at') ?? 0);
+  return {
+    filters: readFilters(address),
+    order: address.get('order') ?? 'rank',
+    direction: address.get('direction') === 'desc' ? 'desc' : 'asc',
+    columns: address.has('columns') ? address.get('columns')!.split(',').filter(Boolean) : null,
+    at: Number.isInteger(at) && at > 0 ? at : 0,
+  };
+}
+
+/** The search part of an address for a view; what is usual is left out. */
+export function writeView({ filters, order, direction, columns, at }: ViewState): string {
+  const address = writeFilters(new URLSearchParams(), filters);
+  if (order !== 'rank') address.set('order', order);
+  if (direction === 'desc') address.set('direction', direction);
+  if (columns !== null) address.set('columns', columns.join(','));
+  if (at > 0) address.set('at', String(at));
+  return address.toString().replaceAll('%2C', ',');
+}
+
+/** What the API is asked for one selection of candidates: filters and order, without the page. */
+export function selectionOf({ filters, order, direction }: ViewState): URLSearchParams {
+  const selection = writeFilters(new URLSearchParams(), filters);
+  selection.set('order', order);
+  selection.set('direction', direction);
+  return selection;
+}

@@ -1,0 +1,36 @@
+/** What stands where a value is missing. */
+export const noValue = '–';
+
+const formats = new Map<number, Intl.NumberFormat>();
+
+function formatWith(decimals: number): Intl.NumberFormat {
+  const known = formats.get(decimals);
+  if (known) return known;
+  const made = new Intl.NumberFormat(navigator.language, {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+  });
+  formats.set(decimals, made);
+  return made;
+}
+
+/** A number in the reader's locale with as many decimals as mean something; a true minus sign, never '-0'. */
+export function formatNumber(value: number | null | undefined, decimals: number): string {
+  if (value === null || value === undefined) return noValue;
+  const text = formatWith(decimals).format(value).replace('-', '−');
+  return /[1-9]/.test(text) ? text : text.replace('−', '');
+}
+
+/** A whole number in the reader's locale. */
+export function formatCount(value: number): string {
+  return formatNumber(value, 0);
+}
+
+/** A part of a whole in percent: two significant digits below 1 %, '< 0.01 %' rather than 0 for what is not nothing. */
+export function formatPercent(part: number, whole: number): string {
+  if (whole === 0) return noValue;
+  const percent = (100 * part) / whole;
+  if (percent > 0 && percent < 0.01) return `< ${formatNumber(0.01, 2)} %`;
+  const decimals = percent === 0 || percent >= 99.995 ? 0 : percent < 1 ? 2 : 1;
+  return `${formatNumber(percent, decimals)} %`;
+}

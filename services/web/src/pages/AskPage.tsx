@@ -1,0 +1,121 @@
+import { useEffect, useRef } from 'react';
+import '../ask/askPage.css';
+import { DemonstrationButton } from '../ask/DemonstrationButton.tsx';
+import { emptyDraft, marked } from '../ask/draft.ts';
+import { ElementsSection } from '../ask/ElementsSection.tsx';
+import { FaultsContext, focusField } from '../ask/faultsContext.ts';
+import { JsonSection } from '../ask/JsonSection.tsx';
+import { KeepSection } from '../ask/KeepSection.tsx';
+import { LimitsSection } from '../ask/LimitsSection.tsx';
+import { NameField } from '../ask/NameField.tsx';
+import { RankSection } from '../ask/RankSection.tsx';
+import { SharesSection } from '../ask/SharesSection.tsx';
+import { SizePanel } from '../ask/SizePanel.tsx';
+import { useAskData } from '../ask/useAskData.ts';
+import { useDraft } from '../ask/useDraft.ts';
+import { useSize } from '../ask/useSize.ts';
+import { useStart } from '../ask/useStart.ts';
+import { useStartingPoint } from '../ask/useStartingPoint.ts';
+import { Failed } from '../frame/Failed.tsx';
+import { FaultList } from '../frame/FaultList.tsx';
+import type { Key } from '../frame/KeysDialog.tsx';
+import { useTitle } from '../frame/useTitle.ts';
+import { Waiting } from '../frame/Waiting.tsx';
+
+export const askKeys: readonly Key[] = [
+  { keys: '←, ↑, →, ↓', does: 'walk the periodic table' },
+  { keys: 'A … Z', does: 'go to the element of that symbol: F, then E, to iron' },
+  { keys: 'Enter, Space', does: 'picks the element, or takes it out again' },
+  { keys: '+', does: 'requires the element in every alloy' },
+  { keys: '-', does: 'forbids the element' },
+  { keys: 'Delete', does: 'takes the mark from the element' },
+  { keys: 'Ctrl+Enter', does: 'starts the search' },
+];
+
+/** Describes a search: elements, shares, limits, ranking; counted and checked while it is written. */
+export function AskPage() {
+  useTitle('Describe a search');
+  const { data, error, again } = useAskData();
+  const { draft, change, replace, replaced, bringBack } = useDraft();
+  const start = useStartingPoint(replace);
+  const { written, size, stale, faults, error: countError } = useSize(draft);
+  const starting = useStart(written.specification);
+  const startButton = useRef<HTMLButtonElement>(null);
+
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) startButton.current?.click();
+    };
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
+  }, []);
+
+  const picked = marked(draft, 'pool', 'require').length;
+  const onStart = () => {
+    const [wrong] = faults.keys();
+    if (wrong !== undefined) focusField(wrong);
+    else if (picked > 0 && !starting.isPending) starting.mutate();
+  };
+
+  if (error && !data) return <Failed error={error} what="The form" onRetry={again} />;
+  if (!data || start.loading) return <Waiting what="Fetching elements and quantities" />;
+  const currency = data.prices?.currency;
+  return (
+    <FaultsContext value={faults}>
+      <div className="ask">
+        <div className="ask-head">
+          <div className="row">
+            <h1>Describe a search</h1>
+            <DemonstrationButton onLoad={replace} />
+            {picked > 0 ? (
+              <button type="button" className="button-plain" onClick={() => replace(emptyDraft)}>
+                Empty the form
+              </button>
+            ) : null}
+          </div>
+          {start.error ? (
+            <Failed error={start.error} what="The search that this address begins with" />
+          ) : null}
+          {replaced ? (
+            <p className="note row" role="status">
+              The form was filled anew.
+              <button type="button" onClick={bringBack}>
+                Bring back what stood there
+              </button>
+            </p>
+          ) : null}
+          <NameField name={draft.name} change={change} />
+        </div>
+        <div className="ask-form">
+          <ElementsSection draft={draft} change={change} elements={data.elements} prices={data.prices} />
+          <SharesSection draft={draft} change={change} />
+          <LimitsSection draft={draft} change={change} quantities={data.quantities} currency={currency} />
+          <RankSection draft={draft} change={change} quantities={data.quantities} currency={currency} />
+          <KeepSection draft={draft} change={change} />
+          <JsonSection specification={written.specification} onApply={replace} />
+        </div>
+        <SizePanel
+          size={size}
+          stale={stale && picked > 0}
+          faults={faults}
+          hint={picked === 0 ? 'Pick elements: how many compositions there are is counted as you go.' : null}
+        >
+          <FaultList
+            error={countError}
+            what="What you entered is kept; counting goes on when the server answers."
+          />
+          <button
+            ref={startButton}
+            type="button"
+            className="button-main"
+            aria-disabled={picked === 0 || starting.isPending}
+            onClick={onStart}
+          >
+            {starting.isPending ? 'Starting …' : 'Start search'}
+          </button>
+          <FaultList error={starting.error} what="No search was started; what you entered is kept." />
+        </SizePanel>
+      </div>
+    </FaultsContext>
+  );
+}

@@ -1,0 +1,60 @@
+import { useQuery } from '@tanstack/react-query';
+import { useParams } from 'wouter';
+import { Failed } from '../frame/Failed.tsx';
+import type { Key } from '../frame/KeysDialog.tsx';
+import { useTitle } from '../frame/useTitle.ts';
+import { Waiting } from '../frame/Waiting.tsx';
+import { CandidatesView } from '../look/CandidatesView.tsx';
+import { formatPercent } from '../numbers/formatNumber.ts';
+import { isUnfinished, quantitiesQuery } from '../server/queries.ts';
+import { useSearchView } from '../server/useSearchView.ts';
+import { LimitTable } from '../watch/LimitTable.tsx';
+import { NothingFound } from '../watch/NothingFound.tsx';
+import { ProgressPanel } from '../watch/ProgressPanel.tsx';
+import { SearchHead } from '../watch/SearchHead.tsx';
+import { Stopped } from '../watch/Stopped.tsx';
+import '../watch/watch.css';
+
+export const searchKeys: readonly Key[] = [
+  { keys: '↑, ↓', does: 'walk the rows of the table' },
+  { keys: 'Page up, Page down', does: 'a dozen rows at once' },
+  { keys: 'Home, End', does: 'to the first and the last row that is there' },
+  { keys: 'Enter', does: 'opens the candidate of the row' },
+  { keys: 'Shift+↑, Shift+↓', does: 'select rows' },
+  { keys: 'Ctrl+C', does: 'copies the selected rows as CSV' },
+];
+
+/** A search: how it goes while it runs, then what it found. */
+export function SearchPage() {
+  const { id = '' } = useParams<{ id: string }>();
+  const { data: search, error, refetch } = useSearchView(id);
+  const quantities = useQuery(quantitiesQuery);
+  const name = search?.name || 'Search';
+  const part =
+    search && isUnfinished(search) ? `${formatPercent(search.progress.points, search.progress.total)} ` : '';
+  useTitle(part + name);
+
+  const failure = error ?? quantities.error;
+  if (failure && !(search && quantities.data)) {
+    return (
+      <Failed
+        error={failure}
+        what="The search"
+        onRetry={() => void (error ? refetch() : quantities.refetch())}
+      />
+    );
+  }
+  if (!search || !quantities.data) return <Waiting what="Fetching the search" />;
+  const { state, counts, kept, specification } = search;
+  const limited = specification.limits.length > 0;
+  return (
+    <div className="column">
+      <SearchHead search={search} />
+      {isUnfinished(search) ? <ProgressPanel search={search} /> : null}
+      {state === 'cancelled' || state === 'failed' ? <Stopped search={search} /> : null}
+      {state === 'done' && kept === 0 ? <NothingFound search={search} /> : null}
+      {limited && counts.points > 0 ? <LimitTable search={search} quantities={quantities.data} /> : null}
+      {state === 'done' && kept > 0 ? <CandidatesView search={search} quantities={quantities.data} /> : null}
+    </div>
+  );
+}

@@ -1,0 +1,29 @@
+import type { ComponentType } from 'react';
+import type { Key } from '../frame/KeysDialog.tsx';
+import { AskPage, askKeys } from './AskPage.tsx';
+import { CandidatePage } from './CandidatePage.tsx';
+import { SearchesPage } from './SearchesPage.tsx';
+import { SearchPage, searchKeys } from './SearchPage.tsx';
+
+/** The parts of the site that the head links to. */
+export const sections = [
+  { name: 'Ask', to: '/ask' },
+  { name: 'Searches', to: '/searches' },
+] as const;
+
+/** One page: its address, what shows there, the part of the site that it belongs to, its own keys. */
+export interface Page {
+  path: string;
+  component: ComponentType;
+  section: (typeof sections)[number]['name'];
+  keys: readonly Key[];
+}
+
+/** Every page of the site; a new one is a line here and a file beside this one. */
+export const pages: readonly Page[] = [
+  { path: '/', component: AskPage, section: 'Ask', keys: askKeys },
+  { path: '/ask', component: AskPage, section: 'Ask', keys: askKeys },
+  { path: '/searches', component: SearchesPage, section: 'Searches', keys: [] },
+  { path: '/searches/:id', component: SearchPage, section: 'Searches', keys: searchKeys },
+  { path: '/searches/:id/candidates/:composition', component: CandidatePage, section: 'Searches', keys: [] },
+];

@@ -1,0 +1,47 @@
+import type { Element } from '@tiegel/elements';
+import { formatNumber, noValue } from '../numbers/formatNumber.ts';
+import { unitOf } from '../server/lookup.ts';
+import type { ElementView } from '../server/types.ts';
+import { elementProperties, propertyOf } from './elementProperties.ts';
+import { familyTints } from './families.ts';
+
+/** The element under the pointer or the keyboard, with all its numbers; says why one cannot be chosen. */
+export function ElementReadout({ element, facts }: { element: Element; facts: ElementView | undefined }) {
+  return (
+    <div className="readout">
+      <p className="readout-name">
+        <b>{element.symbol}</b> {element.name.toLowerCase()} · {element.atomicNumber} ·{' '}
+        <span className={`readout-family tint-${familyTints[element.family]}`}>{element.family}</span>
+      </p>
+      {facts ? (
+        <Numbers facts={facts} />
+      ) : (
+        <p className="quiet">
+          Cannot be chosen: the project has no data of {element.name.toLowerCase()} (radius,
+          electronegativity, pair enthalpies), so nothing could be computed with it.
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Numbers({ facts }: { facts: ElementView }) {
+  const properties = elementProperties([facts]).filter(({ id }) => id !== 'price');
+  return (
+    <>
+      <dl className="readout-numbers">
+        {properties.map(({ id, name, unit, decimals }) => (
+          <div key={id}>
+            <dt>{name}</dt>
+            <dd>
+              {formatNumber(propertyOf(facts, id), decimals)} {unitOf(unit, null)}
+            </dd>
+          </div>
+        ))}
+      </dl>
+      {facts.meltingTemperature === null ? (
+        <p className="quiet">Melting temperature: {noValue} (sublimes)</p>
+      ) : null}
+    </>
+  );
+}

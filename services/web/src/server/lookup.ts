@@ -1,0 +1,19 @@
+import { type Named, printedUnit } from '@tiegel/contract';
+import type { QuantityView } from './types.ts';
+
+/** Name and unit of a quantity by its id, as sentences need them; the id itself for one that is not known. */
+export function lookupIn(
+  quantities: readonly QuantityView[],
+  currency: string | undefined,
+): (id: string) => Named {
+  const byId = new Map(quantities.map((quantity) => [quantity.id, quantity]));
+  return (id) => {
+    const { name = id, unit = '' } = byId.get(id) ?? {};
+    return { name, unit: unitOf(unit, currency) };
+  };
+}
+
+/** A unit as it is printed, with the currency of the price list by its name. */
+export function unitOf(unit: string, currency: string | undefined | null): string {
+  return printedUnit(unit).replace('currency', currency ?? 'currency');
+}

@@ -1,0 +1,21 @@
+import type { SearchSpecification } from '@tiegel/contract';
+import type { ElementRecord, PriceList } from '@tiegel/elements';
+import type { Quantity } from '@tiegel/screening';
+
+/** An element as GET /elements tells it: every column by its id, null where a value is unknown. */
+export type ElementView = ElementRecord;
+
+/** A quantity as GET /quantities tells it: its definition without the formula's tree. */
+export type QuantityView = Omit<Quantity, 'formula'>;
+
+export type PricesView = PriceList | null;
+
+export interface Demonstration {
+  story: string;
+  cautions: string[];
+  specification: Partial<SearchSpecification>;
+}
+
+export interface Health {
+  openNetwork: boolean;
+}

@@ -1,0 +1,28 @@
+import type { SearchView } from '@tiegel/contract';
+import { Link } from 'wouter';
+import { formatCount } from '../numbers/formatNumber.ts';
+
+/** Why a finished search has no candidate to show, and what can be done. */
+export function NothingFound({ search }: { search: SearchView }) {
+  const { id, counts } = search;
+  if (counts.passed > 0) {
+    return (
+      <p className="note">
+        {formatCount(counts.passed)} compositions passed, but the search was asked to keep none.{' '}
+        <Link href={`/ask?from=${encodeURIComponent(id)}`}>Ask again and keep some</Link>.
+      </p>
+    );
+  }
+  return (
+    <div className="note note-warning">
+      <p>
+        <b>No composition passed.</b> All {formatCount(counts.points)} were tested and none meets every limit.
+        The table shows how much each limit leaves by itself: begin with the one that leaves least, or widen
+        the shares.
+      </p>
+      <p>
+        <Link href={`/ask?from=${encodeURIComponent(id)}`}>Change the limits and ask again</Link>
+      </p>
+    </div>
+  );
+}
