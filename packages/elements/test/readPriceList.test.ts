@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readPriceList } from '../src/index.ts';
 import { codesFrom, faultsFrom } from './faultsFrom.ts';
@@ -85,6 +86,35 @@ describe('a price list is refused, each fault with its place', () => {
     });
     expect(faultsFrom(() => readPriceList(list(good).replace('currency', 'Currency')))[0]!.detail).toBe(
       'The price list has no column "currency"; did you mean it by "Currency"?',
+    );
+  });
+
+  test('any text at all is read or refused, and nothing else happens', () => {
+    const pieces = fc.constantFrom(
+      header,
+      good,
+      'Al',
+      '2',
+      '"',
+      ',',
+      '\n',
+      ';',
+      'EUR',
+      '2026-10-01',
+      '💥',
+      '__proto__',
+      '',
+    );
+    fc.assert(
+      fc.property(fc.array(pieces, { maxLength: 20 }), (parts) => {
+        const text = `${header}\n${parts.join('')}`;
+        try {
+          expect(Object.keys(readPriceList(text).prices)).toEqual(['Al']);
+        } catch {
+          expect(faultsFrom(() => readPriceList(text)).length).toBeGreaterThan(0);
+        }
+      }),
+      { numRuns: 1000 },
     );
   });
 });

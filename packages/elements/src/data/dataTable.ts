@@ -5,7 +5,7 @@ import type { SourceCode } from './sources.ts';
 export type Value = number | string | null;
 
 /** One element: symbol, values in the order of the table's columns, sources of the values that deviate from their column. */
-export type DataRow = readonly [string, readonly Value[], Partial<Record<ColumnId, SourceCode>>?];
+type DataRow = readonly [string, readonly Value[], Partial<Record<ColumnId, SourceCode>>?];
 
 /** Columns of all elements, an element a row, in the order of atomic numbers. */
 export interface DataTable {
