@@ -513,6 +513,70 @@ export const problems = {
     text: ({ place, why }: { place: string; why: string }) => `Redis at ${place} is out of reach: ${why}.`,
     remedy: 'Start Redis or correct REDIS_URL; without REDIS_URL this machine scores by itself.',
   },
+  'command/usage': {
+    status: 400,
+    exit: 1,
+    text: ({ what }: { what: string }) => `The command cannot be read: ${what}`,
+    remedy: 'See "npm run -s tiegel -- help" and "npm run -s tiegel -- help COMMAND".',
+  },
+  'command/not-available-yet': {
+    status: 400,
+    exit: 1,
+    text: ({ what }: { what: string }) => `"${what}" is not available yet.`,
+    remedy: 'A later release has it; "npm run -s tiegel -- help" lists what there is now.',
+  },
+  'command/nothing-to-screen': {
+    status: 400,
+    exit: 1,
+    text: () => 'No alloy was given.',
+    remedy: 'Write alloys such as AlCoCrFeNi behind the command, or one a line in a file for --file.',
+  },
+  'file/unreadable': {
+    status: 400,
+    exit: 1,
+    text: ({ file, why }: { file: string; why: string }) => `The file ${file} cannot be read: ${why}.`,
+    remedy: 'Name a file that is there and may be read, or - for standard input.',
+  },
+  'file/too-large': {
+    status: 400,
+    exit: 1,
+    text: ({ file, size, limit }: { file: string; size: number; limit: number }) =>
+      `The file ${file} has ${size} characters; more than ${limit} are not read.`,
+    remedy: 'Divide it.',
+  },
+  'file/malformed-json': {
+    status: 400,
+    exit: 1,
+    text: ({ file, found }: { file: string; found: string }) => `The file ${file} is not JSON: ${found}.`,
+    remedy:
+      'Write one JSON value, with double quotes around names and texts and no comma at the end of a list.',
+  },
+  'command/search-ended': {
+    status: 500,
+    exit: 2,
+    text: ({ state, reason }: { state: string; reason: string }) => `The search is ${state}: ${reason}.`,
+    remedy: 'Start it again; with --database it goes on where it stood.',
+  },
+  'export/unreadable': {
+    status: 400,
+    exit: 1,
+    text: ({ file, what }: { file: string; what: string }) =>
+      `${file} cannot be read as an export of candidates: ${what}.`,
+    remedy: 'Name a file that was exported as CSV or NDJSON and not changed since.',
+  },
+  'export/other-versions': {
+    status: 400,
+    exit: 1,
+    text: ({ what }: { what: string }) =>
+      `The rows are not the same, and neither is ${what} that the export was made with.`,
+    remedy: 'Use the release and the price list (--prices) of the export, or take the new rows.',
+  },
+  'export/not-reproduced': {
+    status: 500,
+    exit: 2,
+    text: () => 'The rows are not the same although data and engine are: this must not happen.',
+    remedy: 'Check that nobody changed the file; if nobody did, report the export as a fault of the program.',
+  },
 } satisfies Record<string, ProblemKind>;
 
 export type ProblemCode = keyof typeof problems;

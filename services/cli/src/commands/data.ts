@@ -1,0 +1,79 @@
+import { type ElementRecord, elementRecords, type PriceList, pairRecords } from '@tiegel/elements';
+import type { Command } from 'commander';
+import { readPrices } from '../input/readPrices.ts';
+import { jsonList } from '../output/jsonText.ts';
+import { standardOutput } from '../output/standardOutput.ts';
+import { type Column, table } from '../output/table.ts';
+
+interface Options {
+  json?: true;
+  prices?: string;
+}
+
+/** `data elements` and `data pairs`: the facts that everything is computed from. */
+export function dataCommand(program: Command): void {
+  const data = program
+    .command('data')
+    .description('elements and pair enthalpies, as everything is computed from them');
+  data
+    .command('elements')
+    .description('every element with data: masses, densities, radii, prices, hazards')
+    .option('--prices <file>', 'your own price list (CSV) instead of the invented one')
+    .option('--json', 'a JSON array on standard output')
+    .action(async ({ json, prices }: Options) => {
+      const list = readPrices(prices);
+      const records = elementRecords(list);
+      await standardOutput(json ? lines(jsonList(records)) : elementTable(records, list));
+    });
+  data
+    .command('pairs')
+    .description('the mixing enthalpy of every pair')
+    .option('--json', 'a JSON array on standard output')
+    .action(async ({ json }: Options) => {
+      await standardOutput(json ? lines(jsonList(pairRecords())) : pairTable());
+    });
+}
+
+function* lines(pieces: Iterable<string>): Generator<string> {
+  yield* pieces;
+  yield '\n';
+}
+
+/** Which values are shown, under which head and unit, with how many decimals; the rest is in --json. */
+const shown: [keyof ElementRecord, Column, number][] = [
+  ['atomicMass', { head: 'mass', unit: 'u' }, 2],
+  ['density', { head: 'density', unit: 'g/cm3' }, 3],
+  ['metallicRadius', { head: 'radius', unit: 'pm' }, 1],
+  ['meltingTemperature', { head: 'melts', unit: 'K' }, 0],
+  ['boilingTemperature', { head: 'boils', unit: 'K' }, 0],
+  ['paulingElectronegativity', { head: 'χ Paul.' }, 2],
+  ['allenElectronegativity', { head: 'χ Allen' }, 2],
+  ['valenceElectrons', { head: 'VEC' }, 0],
+];
+
+function* elementTable(records: readonly ElementRecord[], prices: PriceList): Generator<string> {
+  const columns: Column[] = [
+    { head: '', align: 'left' },
+    ...shown.map(([, column]) => column),
+    { head: 'price', unit: `${prices.currency}/kg` },
+    { head: '' },
+  ];
+  const rows = records.map((record) => [
+    record.symbol,
+    ...shown.map(([key, , decimals]) => (record[key] as number | null)?.toFixed(decimals) ?? null),
+    record.price?.toFixed(2) ?? null,
+    record.hazards.length > 0 ? '!' : '',
+  ]);
+  yield `${table(columns, rows).join('\n')}\n`;
+  yield `! has hazards: see --json. Prices of ${prices.date}${prices.invented ? ', invented for demonstration' : ''}.\n`;
+}
+
+function* pairTable(): Generator<string> {
+  const columns: Column[] = [
+    { head: 'a', align: 'left' },
+    { head: 'b', align: 'left' },
+    { head: 'mixing enthalpy', unit: 'kJ/mol' },
+  ];
+  const rows = pairRecords().map(({ a, b, mixingEnthalpy }) => [a, b, String(mixingEnthalpy)]);
+  yield `${table(columns, rows).join('\n')}\n`;
+}

@@ -1,0 +1,89 @@
+import { problem } from '@tiegel/contract';
+import { type Composition, factsFor, type PriceList, spacedComposition } from '@tiegel/elements';
+import { type QuantityValues, quantities, screening } from '@tiegel/screening';
+import { type Command, Option } from 'commander';
+import { alloyLines, readAlloys } from '../input/readAlloys.ts';
+import { readPrices } from '../input/readPrices.ts';
+import { readText } from '../input/readText.ts';
+import { jsonList } from '../output/jsonText.ts';
+import { shownValue, unitOf } from '../output/quantityColumn.ts';
+import { standardOutput } from '../output/standardOutput.ts';
+import { table } from '../output/table.ts';
+
+interface Options {
+  wt?: true;
+  file?: string;
+  prices?: string;
+  json?: true;
+}
+
+interface Screened {
+  composition: Composition;
+  quantities: QuantityValues;
+}
+
+/** Conditions that a later release understands. */
+const laterOptions = ['--service-temperature', '--anneal-temperature', '--strain-rate', '--grain-size'];
+
+/** Alloys side by side in a table of 80 characters. */
+const alloysAbreast = 3;
+
+/** `screen ALLOY...`: every quantity of each alloy, in the order of the arguments. */
+export function screenCommand(program: Command): void {
+  const command = program
+    .command('screen')
+    .description('every quantity of one alloy or many')
+    .argument('[alloys...]', 'such as AlCoCrFeNi, Al7.69Co30.77Fe61.54 or "Co20 Cr20 Fe20 Mn20 Ni20"')
+    .option('--wt', 'amounts are wt.%, not at.%')
+    .option('--file <file>', 'more alloys, one a line; - for standard input')
+    .option('--prices <file>', 'your own price list (CSV) instead of the invented one')
+    .option('--json', 'a JSON array on standard output')
+    .action(async (alloys: string[], { wt, file, prices, json }: Options) => {
+      const texts = [...alloys, ...(file === undefined ? [] : alloyLines(readText(file)))];
+      const list = readPrices(prices);
+      const screened = screen(readAlloys(texts, wt ? 'weight' : 'atoms'), list);
+      await standardOutput(json ? withEnd(jsonList(screened)) : tables([...screened], list));
+    });
+  for (const name of laterOptions) {
+    const refuse = (): never => {
+      throw problem('command/not-available-yet', { what: name });
+    };
+    command.addOption(new Option(`${name} <value>`).hideHelp().argParser(refuse));
+  }
+}
+
+function* screen(compositions: readonly Composition[], prices: PriceList): Generator<Screened> {
+  const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
+  const values = screening(factsFor([...symbols], { prices }));
+  for (const composition of compositions) yield { composition, quantities: values(composition) };
+}
+
+function* withEnd(pieces: Iterable<string>): Generator<string> {
+  yield* pieces;
+  yield '\n';
+}
+
+function* tables(screened: readonly Screened[], prices: PriceList): Generator<string> {
+  for (let from = 0; from < screened.length; from += alloysAbreast) {
+    const abreast = screened.slice(from, from + alloysAbreast);
+    for (const [place, { composition }] of abreast.entries()) {
+      yield `${from + place + 1}: ${spacedComposition(composition)} at.%\n`;
+    }
+    yield `${valueTable(abreast, from, prices).join('\n')}\n\n`;
+  }
+  yield `Prices of ${prices.date}${prices.invented ? ', invented for demonstration' : ''}. – where there is no value.\n`;
+}
+
+function valueTable(abreast: readonly Screened[], before: number, prices: PriceList): string[] {
+  const columns = [
+    { head: 'quantity', align: 'left' as const },
+    { head: 'unit', align: 'left' as const },
+    ...abreast.map((_, place) => ({ head: String(before + place + 1) })),
+  ];
+  const rows = quantities.map((quantity) => [
+    quantity.name,
+    unitOf(quantity, prices),
+    ...abreast.map(({ quantities: values }) => shownValue(quantity.id, values[quantity.id])),
+  ]);
+  return table(columns, rows);
+}

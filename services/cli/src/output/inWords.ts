@@ -1,0 +1,13 @@
+/** A duration as a person says it. */
+export function durationInWords(seconds: number): string {
+  if (seconds < 1) return 'a second';
+  if (seconds < 120) return `${Math.round(seconds)} s`;
+  if (seconds < 7200) return `${Math.round(seconds / 60)} min`;
+  if (seconds < 172_800) return `${Math.round(seconds / 3600)} h`;
+  return `${Math.round(seconds / 86_400)} days`;
+}
+
+/** A whole number with its thousands apart. */
+export function grouped(number: number): string {
+  return number.toLocaleString('en');
+}

@@ -1,0 +1,19 @@
+import type { PriceList } from '@tiegel/elements';
+import { type Quantity, quantityById } from '@tiegel/screening';
+import type { Column } from './table.ts';
+
+/** Unit of a quantity as printed, with the currency of the price list. */
+export function unitOf({ unit }: Quantity, prices: Pick<PriceList, 'currency'> | null): string {
+  return unit.replace('currency', prices?.currency ?? 'currency');
+}
+
+/** Head of a column that shows a quantity: symbol and unit. */
+export function quantityColumn(id: string, prices: Pick<PriceList, 'currency'> | null): Column {
+  const quantity = quantityById(id);
+  return { head: quantity.symbol, unit: unitOf(quantity, prices) };
+}
+
+/** A value with the decimals that mean something; null where there is none. */
+export function shownValue(id: string, value: number | null | undefined): string | null {
+  return value === null || value === undefined ? null : value.toFixed(quantityById(id).decimals);
+}

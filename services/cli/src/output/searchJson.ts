@@ -1,0 +1,11 @@
+import type { Candidate, SearchView } from '@tiegel/contract';
+import { jsonList } from './jsonText.ts';
+
+/** The result of a search as one JSON object, a candidate a line, written without holding them. */
+export function* searchJson(view: SearchView, candidates: Iterable<Candidate>): Generator<string> {
+  const { counts, seconds, preparationSeconds, storingSeconds, dataVersion, engineVersion } = view;
+  yield `{"counts":${JSON.stringify(counts)},\n"candidates":`;
+  yield* jsonList(candidates);
+  const rest = { seconds, preparationSeconds, storingSeconds, dataVersion, engineVersion };
+  yield `,\n${JSON.stringify(rest).slice(1)}\n`;
+}

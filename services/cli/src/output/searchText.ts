@@ -1,0 +1,78 @@
+import type { Candidate, SearchView } from '@tiegel/contract';
+import { type PriceList, spacedComposition } from '@tiegel/elements';
+import { grouped } from './inWords.ts';
+import { quantityColumn, shownValue } from './quantityColumn.ts';
+import { table } from './table.ts';
+
+const shownCandidates = 20;
+const lineWidth = 80;
+
+/** The result of a search for reading: the question, how much each limit leaves, the best candidates. */
+export function* searchText(
+  view: SearchView,
+  candidates: Iterable<Candidate>,
+  prices: PriceList | null,
+): Generator<string> {
+  const { counts, kept } = view;
+  yield `${view.question}\n\n`;
+  yield `${grouped(counts.systems)} systems, ${grouped(counts.points)} points, ${grouped(counts.passed)} meet every limit\n`;
+  yield* limitLines(view);
+  const best = first(candidates, shownCandidates);
+  if (best.length > 0) yield `\n${candidateTable(view, best, prices).join('\n')}\n`;
+  yield `\n${grouped(best.length)} of ${grouped(kept)} kept; all of them with --json.\n`;
+  yield `${secondsLine(view)}\n`;
+  if (prices?.invented) yield `Prices of ${prices.date}, invented for demonstration.\n`;
+}
+
+function* limitLines({ specification, counts }: SearchView): Generator<string> {
+  for (const [index, { quantity, min, max }] of specification.limits.entries()) {
+    const bounds = [min === undefined ? '' : `≥ ${min}`, max === undefined ? '' : `≤ ${max}`].filter(Boolean);
+    yield `  ${quantity} ${bounds.join(' and ')}: ${grouped(counts.passedEach[index] ?? 0)} pass\n`;
+  }
+  for (const [quantity, points] of Object.entries(counts.outside)) {
+    yield `  ${quantity} has no value at ${grouped(points)} points\n`;
+  }
+}
+
+/** As many columns as a line holds: first what is ranked, then what is limited. */
+function candidateTable(
+  { specification }: SearchView,
+  best: readonly Candidate[],
+  prices: PriceList | null,
+): string[] {
+  const asked = [...specification.rank, ...specification.limits].map(({ quantity }) => quantity);
+  const score = specification.rank.length > 1 || typeof specification.rank[0]?.prefer === 'object';
+  const fitting = (ids: readonly string[]): string[] => {
+    const lines = table(
+      [
+        { head: '' },
+        { head: 'composition', unit: 'at.%', align: 'left' },
+        ...(score ? [{ head: 'score' }] : []),
+        ...ids.map((id) => quantityColumn(id, prices)),
+      ],
+      best.map((candidate) => [
+        String(candidate.rank),
+        spacedComposition(candidate.composition),
+        ...(score ? [candidate.score?.toPrecision(4) ?? null] : []),
+        ...ids.map((id) => shownValue(id, candidate.quantities[id])),
+      ]),
+    );
+    const fits = Math.max(...lines.map((line) => line.length)) <= lineWidth;
+    return fits || ids.length === 0 ? lines : fitting(ids.slice(0, -1));
+  };
+  return fitting([...new Set(asked)]);
+}
+
+function secondsLine({ seconds, preparationSeconds, storingSeconds }: SearchView): string {
+  const shown = (value: number | null) => (value === null ? '–' : value.toFixed(2));
+  return `${shown(seconds)} s, ${shown(preparationSeconds)} s preparing and ${shown(storingSeconds)} s storing beside it`;
+}
+
+function first<Entry>(entries: Iterable<Entry>, count: number): Entry[] {
+  const taken: Entry[] = [];
+  for (const entry of entries) {
+    taken.push(entry);
+    if (taken.length === count) break;
+  }
+  return taken;
+}

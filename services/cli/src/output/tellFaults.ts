@@ -1,0 +1,18 @@
+import { type Fault, ProblemError, problems } from '@tiegel/contract';
+
+/**
+ * Says on standard error what went wrong and gives the exit code: 1 where the request was wrong,
+ * 2 for a fault. Only what nobody foresaw is shown with its stack.
+ */
+export function tellFaults(error: unknown): 1 | 2 {
+  if (!(error instanceof ProblemError)) {
+    console.error(error);
+    return 2;
+  }
+  for (const fault of error.faults) console.error(inLines(fault));
+  return error.faults.some(({ code }) => problems[code].exit === 2) ? 2 : 1;
+}
+
+function inLines({ pointer, detail, remedy }: Fault): string {
+  return `${pointer === '' ? '' : `${pointer}: `}${detail}\n  ${remedy}`;
+}

@@ -1,0 +1,68 @@
+import type { PriceList } from '@tiegel/elements';
+import { type ChunkQueue, embeddedQueue, redisQueue } from '@tiegel/queue';
+import { quantities } from '@tiegel/screening';
+import { openSearches, type Searches } from '@tiegel/search';
+import { openStore } from '@tiegel/store';
+import { readPrices } from '../input/readPrices.ts';
+import { placeOf } from '../input/readText.ts';
+import { readSettings, type Settings } from './settings.ts';
+
+/** Options of every command that knows searches. */
+export interface SearchingOptions {
+  workers?: number;
+  database?: string;
+  prices?: string;
+}
+
+/** The same life of a search as in the service, in this process, for as long as a command runs. */
+export interface Searching {
+  searches: Searches;
+  prices: PriceList | null;
+  close(): Promise<void>;
+}
+
+const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
+
+/**
+ * Opens database (a temporary one unless named), queue and searches. A list given by --prices is
+ * put in force in the database.
+ */
+export async function openSearching({ workers, database, prices }: SearchingOptions): Promise<Searching> {
+  const settings = readSettings(process.env);
+  const list = readPrices(prices);
+  const store = openStore({
+    file: database === undefined ? null : placeOf(database),
+    columns: quantities.map(({ id }) => id),
+  });
+  const release = closeAtExit(() => store.close());
+  const queue = queueOf(settings, workers);
+  const searches = await openSearches({ store, queue, prices: list, maxPoints: settings.maxPoints });
+  if (prices !== undefined) searches.replacePrices(list);
+  return {
+    searches,
+    prices: searches.prices(),
+    async close() {
+      await searches.close();
+      await queue.close();
+      release();
+    },
+  };
+}
+
+function queueOf({ redisUrl, workers }: Settings, asked: number | undefined): ChunkQueue {
+  if (redisUrl === null) return embeddedQueue({ threadFile, threads: asked ?? workers });
+  if (asked !== undefined)
+    console.error('--workers is not used: REDIS_URL leaves the work to worker processes.');
+  return redisQueue({ url: redisUrl, log: (_level, text) => console.error(text) });
+}
+
+/** Closes a store also where the process ends early, so that no temporary database is left behind. */
+function closeAtExit(close: () => void): () => void {
+  const interrupt = () => process.exit(130);
+  const closeOnce = () => {
+    process.off('exit', closeOnce).off('SIGINT', interrupt).off('SIGTERM', interrupt);
+    close();
+  };
+  process.on('exit', closeOnce).on('SIGINT', interrupt).on('SIGTERM', interrupt);
+  return closeOnce;
+}

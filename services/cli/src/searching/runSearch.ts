@@ -1,0 +1,37 @@
+import { type Candidate, type CandidateQuery, problem, type SearchView } from '@tiegel/contract';
+import type { Searches } from '@tiegel/search';
+import { showProgress } from './showProgress.ts';
+
+/** Every kept candidate, best first. */
+export const everyCandidate: CandidateQuery = {
+  ranges: [],
+  has: [],
+  without: [],
+  order: 'rank',
+  direction: 'asc',
+  limit: 1000,
+};
+
+/**
+ * Carries a request through to its end, showing progress.
+ * @throws ProblemError with all that is wrong with it; command/search-ended where it did not get done
+ */
+export async function runSearch(searches: Searches, request: unknown): Promise<SearchView> {
+  const { id } = await searches.submit(request);
+  for (const notice of searches.view(id).notices) console.error(`Notice: ${notice}`);
+  const stop = showProgress(searches, id);
+  const view = await searches.finished(id).finally(stop);
+  if (view.state !== 'done') {
+    throw problem('command/search-ended', { state: view.state, reason: view.reason ?? 'no reason is known' });
+  }
+  return view;
+}
+
+/** The kept candidates that a query selects, streamed. */
+export function candidatesOf(
+  searches: Searches,
+  id: string,
+  query: CandidateQuery = everyCandidate,
+): Iterable<Candidate> {
+  return searches.export(id, query).rows;
+}

@@ -1,0 +1,59 @@
+import { expect, test } from 'vitest';
+import { tiegel } from './tiegel.ts';
+
+test('help is no fault', async () => {
+  const { code, out, error } = await tiegel(['--help']);
+  expect({ code, error }).toEqual({ code: 0, error: '' });
+  for (const command of ['data', 'screen', 'count', 'search']) expect(out).toContain(`  ${command}`);
+});
+
+test('without a command the help stands on standard error, and the request was wrong', async () => {
+  for (const words of [[], ['data']]) {
+    const { code, out, error } = await tiegel(words);
+    expect({ code, out }).toEqual({ code: 1, out: '' });
+    expect(error).toMatch(/^Usage: tiegel/);
+  }
+});
+
+test('a slip in a command or an option is named with the near one', async () => {
+  expect((await tiegel(['scren', 'Ni'])).error).toMatch(/scren.*screen/);
+  const { code, error } = await tiegel(['screen', 'Ni', '--jsn']);
+  expect(code).toBe(1);
+  expect(error).toMatch(/--jsn.*--json/);
+});
+
+test('commands of a later release are not available yet', async () => {
+  const later = ['explain', 'substitute', 'evidence', 'charge', 'shortlist', 'melt'];
+  const ran = await Promise.all(
+    later.map((name) => tiegel([name, 'AlCoCrFeNi', '--replace', 'Co', '--json'])),
+  );
+  for (const [index, { code, out, error }] of ran.entries()) {
+    expect({ code, out }).toEqual({ code: 1, out: '' });
+    expect(error).toContain(`"${later[index]}" is not available yet`);
+  }
+});
+
+test('a file that is not there, a folder, and text that is no JSON are told apart', async () => {
+  expect(await tiegel(['count', '/nowhere/spec.json'])).toMatchObject({
+    code: 1,
+    error: expect.stringContaining('there is no such file'),
+  });
+  expect(await tiegel(['screen', '--file', '/'])).toMatchObject({
+    code: 1,
+    error: expect.stringContaining('it is a folder'),
+  });
+  expect(await tiegel(['count', '-'], { input: '{"elements": ' })).toMatchObject({
+    code: 1,
+    error: expect.stringContaining('is not JSON'),
+  });
+});
+
+test('a bad price list is answered with all that is wrong in it', async () => {
+  const input =
+    'symbol,pricePerKilogram,currency,date,source\nNi,-1,EUR,2026-10-01,a\nNx,2,USD,2026-10-01,b\n';
+  const { code, error } = await tiegel(['data', 'elements', '--prices', '-'], { input });
+  expect(code).toBe(1);
+  for (const pointer of ['/rows/0/pricePerKilogram', '/rows/1/symbol', '/rows/1/currency']) {
+    expect(error).toContain(pointer);
+  }
+});
