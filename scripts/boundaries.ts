@@ -13,12 +13,13 @@ const mayImport: Record<string, readonly string[]> = {
   'packages/elements': ['contract'],
   'packages/screening': ['contract', 'elements'],
   'packages/engine': ['contract', 'elements', 'screening'],
+  'packages/insight': ['contract', 'elements', 'screening'],
   'packages/store': ['contract'],
   'packages/queue': ['contract'],
-  'packages/search': ['contract', 'elements', 'screening', 'engine', 'store', 'queue'],
+  'packages/search': ['contract', 'elements', 'screening', 'engine', 'insight', 'store', 'queue'],
   'services/worker': ['contract', 'queue', 'engine', 'search/scoringThread'],
-  'services/api': ['contract', 'elements', 'screening', 'engine', 'search', 'store', 'queue'],
-  'services/cli': ['contract', 'elements', 'screening', 'engine', 'search', 'store', 'queue'],
+  'services/api': ['contract', 'elements', 'screening', 'engine', 'insight', 'search', 'store', 'queue'],
+  'services/cli': ['contract', 'elements', 'screening', 'engine', 'insight', 'search', 'store', 'queue'],
   'services/web': ['contract', 'elements', 'screening'],
 };
 const runsInBrowser = new Set([
