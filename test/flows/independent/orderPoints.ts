@@ -2,7 +2,7 @@ import type { Point } from './enumerate.ts';
 
 /**
  * The best points in order: by score, those without one last; scores that floating point alone
- * tells apart (1e-11 relative) are equal, and equal ones go by composition: the lists of symbols
+ * tells apart (1e-11 relative, 1e-13 near zero) are equal, and equal ones go by composition: the lists of symbols
  * first, then the amounts.
  */
 export function orderPoints(points: readonly Point[], high: boolean, keep: number): Point[] {
@@ -22,7 +22,8 @@ export function orderPoints(points: readonly Point[], high: boolean, keep: numbe
 }
 
 function equal(left: number, right: number): boolean {
-  return left === right || Math.abs(left - right) <= 1e-11 * Math.max(Math.abs(left), Math.abs(right));
+  if (!Number.isFinite(left) || !Number.isFinite(right)) return left === right;
+  return Math.abs(left - right) <= 1e-11 * Math.max(0.01, Math.abs(left), Math.abs(right));
 }
 
 function byComposition(left: Point, right: Point): number {
