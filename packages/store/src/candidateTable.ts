@@ -1,12 +1,20 @@
 import type { Candidate, CandidatePage, CandidateQuery } from '@tiegel/contract';
 import { addColumns, columnOf } from './candidateColumns.ts';
-import { candidateIndexes } from './candidateIndexes.ts';
 import { candidatePage } from './candidatePage.ts';
 import { readCandidate, type StoredCandidate } from './candidateRow.ts';
 import { candidateStream } from './candidateStream.ts';
 import type { Connections } from './connections.ts';
+import { orderings } from './orderings.ts';
+import { rankOfComposition } from './places.ts';
 
-/** A kept grid point on its way into the store: `parts` are integers of the grid, one for each symbol. */
+/**
+ * A search of up to this many candidates is read whole and sorted in memory, in some 20 ms; a
+ * larger one gets each order that it is asked in as rows of its own. So a laboratory of many
+ * ordinary searches never pays for them.
+ */
+export const READ_WHOLE = 20_000;
+
+/** A kept grid point on its way into the store. Ranks run from 1 without gaps; `parts` are integers of the grid, one for each symbol. */
 export interface NewCandidate {
   rank: number;
   symbols: readonly string[];
@@ -25,10 +33,10 @@ export interface CandidateSet {
 export interface CandidateTable {
   /** Adds a batch, in one transaction. A number that is not finite is refused: SQLite would keep it as missing. */
   insert(search: number, batch: readonly NewCandidate[]): void;
-  /** Takes away up to `limit` candidates of a search; returns how many. */
+  /** Takes away a search's orders and up to `limit` of its candidates, the best first; returns how many. */
   clear(search: number, limit: number): number;
-  /** Makes the index by which pages in the order of a quantity come, where the search is large enough to need one. */
-  index(set: CandidateSet, quantity: string): void;
+  /** Makes the order of a quantity ready, rising, where the search is large enough to need it; others are made when first asked for. */
+  order(set: CandidateSet, quantity: string): void;
   /** A page in the query's order. Throws request/invalid for a key that is not one of this order. */
   page(set: CandidateSet, query: CandidateQuery): Pick<CandidatePage, 'items' | 'next'>;
   /** The candidate of exactly these parts, null where none was kept. */
@@ -37,7 +45,11 @@ export interface CandidateTable {
   stream(set: CandidateSet, query: CandidateQuery): Generator<Candidate>;
 }
 
-export function candidateTable(connections: Connections, columns: readonly string[]): CandidateTable {
+export function candidateTable(
+  connections: Connections,
+  columns: readonly string[],
+  readWhole: number = READ_WHOLE,
+): CandidateTable {
   const { main } = connections;
   addColumns(main, columns);
   const names = columns.map(columnOf);
@@ -46,11 +58,16 @@ export function candidateTable(connections: Connections, columns: readonly strin
      values (?, ?, ?, ?, ?${', ?'.repeat(names.length)})`,
   );
   const clear = main.prepare(
-    `delete from candidate where search = @search and rank <= @limit +
-       (select min(rank) - 1 from candidate indexed by candidate_rank where search = @search)`,
+    `delete from candidate where search = ? and rank in
+       (select rank from candidate indexed by candidate_rank where search = ? order by rank limit ?)`,
   );
+  const clearPlaces = main.prepare(
+    'delete from candidate_place where ordering in (select number from candidate_order where search = ?)',
+  );
+  const clearOrders = main.prepare('delete from candidate_order where search = ?');
   const find = main.prepare('select * from candidate where search = ? and system = ? and parts = ?');
-  const indexes = candidateIndexes(main);
+  const at = main.prepare('select * from candidate where search = ? and rank = ?');
+  const source = { connection: main, orderings: orderings(main), readWhole };
 
   const insertAll = main.transaction((search: number, batch: readonly NewCandidate[]) => {
     for (const one of batch) {
@@ -60,17 +77,31 @@ export function candidateTable(connections: Connections, columns: readonly strin
     }
   });
 
+  const clearSome = main.transaction((search: number, limit: number) => {
+    clearPlaces.run(search);
+    clearOrders.run(search);
+    return clear.run(search, search, limit).changes;
+  });
+
+  function findInOrder(set: CandidateSet, sought: { system: string; parts: string }): unknown {
+    const rank = rankOfComposition(main, set, source.orderings.byComposition(set.search), sought);
+    return rank === null ? undefined : at.get(set.search, rank);
+  }
+
   return {
     insert: (search, batch) => insertAll.immediate(search, batch),
-    clear: (search, limit) => clear.run({ search, limit }).changes,
-    index: (set, quantity) => indexes.require(set, quantity, 'asc'),
-    page: (set, query) => candidatePage(main, indexes, set, query),
+    clear: (search, limit) => clearSome.immediate(search, limit),
+    order(set, quantity) {
+      if (set.kept > readWhole) source.orderings.byQuantity(set.search, quantity, 'asc');
+    },
+    page: (set, query) => candidatePage(source, set, query),
     find(set, symbols, parts) {
-      indexes.requireComposition(set);
-      const row = find.get(set.search, symbols.join(' '), parts.join(' '));
+      const sought = { system: symbols.join(' '), parts: parts.join(' ') };
+      const row =
+        set.kept > readWhole ? findInOrder(set, sought) : find.get(set.search, sought.system, sought.parts);
       return row === undefined ? null : readCandidate(row as StoredCandidate, set.columns);
     },
-    stream: (set, query) => candidateStream(connections, indexes, set, query),
+    stream: (set, query) => candidateStream(connections, source, set, query),
   };
 }
 

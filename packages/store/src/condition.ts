@@ -22,30 +22,15 @@ export function both(...conditions: readonly Condition[]): Condition {
   };
 }
 
-/** The ranges asked of one quantity; a candidate without a value lies in none. */
-export function rangeOf(query: CandidateQuery, quantity: string): Condition {
-  return ranges(query, (asked) => asked === quantity);
-}
-
-/** All that the query asks of a candidate, but for the ranges of one quantity, which `except` names. */
+/** All that the query asks of a candidate, but for ranges of the quantity `except`. A candidate without a value lies in no range. */
 export function filterOf(query: CandidateQuery, except: string | null = null): Condition {
-  const has = query.has.map((symbol) => condition("instr(' ' || system || ' ', ?) > 0", ` ${symbol} `));
-  const without = query.without.map((symbol) =>
-    condition("instr(' ' || system || ' ', ?) = 0", ` ${symbol} `),
-  );
+  const ranges = query.ranges.filter((range) => range.quantity !== except);
   return both(
-    ranges(query, (asked) => asked !== except),
-    ...has,
-    ...without,
-  );
-}
-
-function ranges(query: CandidateQuery, which: (quantity: string) => boolean): Condition {
-  const asked = query.ranges.filter((range) => which(range.quantity));
-  return both(
-    ...asked.flatMap(({ quantity, min, max }) => [
-      ...(min === undefined ? [] : [condition(`${columnOf(quantity)} >= ?`, min)]),
-      ...(max === undefined ? [] : [condition(`${columnOf(quantity)} <= ?`, max)]),
+    ...ranges.flatMap(({ quantity, min, max }) => [
+      min === undefined ? always : condition(`${columnOf(quantity)} >= ?`, min),
+      max === undefined ? always : condition(`${columnOf(quantity)} <= ?`, max),
     ]),
+    ...query.has.map((symbol) => condition("instr(' ' || system || ' ', ?) > 0", ` ${symbol} `)),
+    ...query.without.map((symbol) => condition("instr(' ' || system || ' ', ?) = 0", ` ${symbol} `)),
   );
 }

@@ -1,4 +1,4 @@
 export type { CandidateSet, CandidateTable, NewCandidate } from './candidateTable.ts';
 export { type Ledger, MERGED } from './ledger.ts';
 export { openStore, type Store, type StoreOptions } from './openStore.ts';
-export type { SearchChange, SearchRecord, SearchTable } from './searches.ts';
+export type { NewSearch, SearchChange, SearchRecord, SearchTable } from './searches.ts';

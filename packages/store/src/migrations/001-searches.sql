@@ -63,6 +63,26 @@ create table candidate (
 
 create unique index candidate_rank on candidate (search, rank);
 
+-- The candidates of a large search in one order, as rows: place 0 is the first. An index of SQLite
+-- would hold the candidates of all searches and be filled at random places; these rows are written
+-- once, in their order, for the one search that is asked. `valued`: how many have a value; they
+-- come before those that have none. Direction: asc or desc.
+create table candidate_order (
+  number integer primary key,
+  search integer not null references search (number),
+  name text not null,
+  direction text not null,
+  valued integer not null,
+  unique (search, name, direction)
+) strict;
+
+create table candidate_place (
+  ordering integer not null,
+  place integer not null,
+  rank integer not null,
+  primary key (ordering, place)
+) strict, without rowid;
+
 -- Starts of the program: each gives numbers to what it dispatches that no earlier start gave.
 create table start (
   number integer primary key autoincrement,

@@ -1,0 +1,118 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { CandidateQuery } from '@tiegel/contract';
+import fc from 'fast-check';
+import { beforeAll, expect, test } from 'vitest';
+import { type CandidateSet, type CandidateTable, candidateTable } from '../src/candidateTable.ts';
+import { type Connections, openConnections } from '../src/connections.ts';
+import { searchTable } from '../src/searches.ts';
+import { candidates, query, selected } from './fixtures/candidates.ts';
+import { columns } from './fixtures/files.ts';
+import { chunks, newSearch } from './fixtures/searches.ts';
+
+const all = [...candidates(600)];
+let connections: Connections;
+let set: CandidateSet;
+/** The same candidates as a small search, and as one that is large from 40 rows on. */
+let tables: Record<'small' | 'large', CandidateTable>;
+
+beforeAll(() => {
+  const folder = mkdtempSync(join(tmpdir(), 'store-test-'));
+  connections = openConnections(join(folder, 'searches.db'));
+  tables = { small: candidateTable(connections, columns), large: candidateTable(connections, columns, 40) };
+  const searches = searchTable(connections.main);
+  const [first, second] = [1, 2].map(() => searches.create(newSearch(), chunks(1)).number);
+  tables.small.insert(first!, all);
+  tables.small.insert(second!, [...candidates(650, 2)]);
+  set = { search: first!, kept: all.length, columns };
+  return () => {
+    connections.close();
+    rmSync(folder, { recursive: true });
+  };
+});
+
+const queries: fc.Arbitrary<CandidateQuery> = fc.record({
+  ranges: fc.array(
+    fc.record(
+      {
+        quantity: fc.constantFrom('heaviness', 'price', 'spread'),
+        min: fc.constantFrom(0, 0.25, 0.5, 1, 2.5),
+        max: fc.constantFrom(0.75, 1, 2.5, 3.5, 60),
+      },
+      { requiredKeys: ['quantity'] },
+    ),
+    { maxLength: 3 },
+  ),
+  has: fc.subarray(['Al', 'Cr', 'V'], { maxLength: 2 }),
+  without: fc.subarray(['Fe', 'Ni', 'Ti'], { maxLength: 2 }),
+  order: fc.constantFrom('rank', 'heaviness', 'price', 'spread'),
+  direction: fc.constantFrom('asc' as const, 'desc' as const),
+  limit: fc.integer({ min: 1, max: 300 }),
+});
+
+const ranksOf = (page: { items: { rank: number }[] }) => page.items.map((item) => item.rank);
+
+for (const way of ['small', 'large'] as const) {
+  test(`following the keys gives what filtering and sorting by hand gives (${way})`, () => {
+    fc.assert(
+      fc.property(queries, (asked) => {
+        const ranks: number[] = [];
+        let after: string | null = null;
+        do {
+          const page = tables[way].page(set, after === null ? asked : { ...asked, after });
+          expect(page.items.length).toBeLessThanOrEqual(asked.limit);
+          ranks.push(...ranksOf(page));
+          after = page.next;
+        } while (after !== null);
+        expect(ranks).toEqual(selected(all, asked));
+      }),
+      { numRuns: 150, seed: 20270114 },
+    );
+  });
+
+  test(`a row number leads to the page that starts there (${way})`, () => {
+    fc.assert(
+      fc.property(queries, fc.integer({ min: 0, max: 700 }), (asked, at) => {
+        const page = tables[way].page(set, { ...asked, at });
+        expect(ranksOf(page)).toEqual(selected(all, asked).slice(at, at + asked.limit));
+      }),
+      { numRuns: 100, seed: 20270114 },
+    );
+  });
+
+  test(`a stream gives all that the query selects, in its order (${way})`, () => {
+    fc.assert(
+      fc.property(queries, (asked) => {
+        const ranks = Array.from(tables[way].stream(set, asked), (one) => one.rank);
+        expect(ranks).toEqual(selected(all, asked));
+      }),
+      { numRuns: 60, seed: 20270114 },
+    );
+  });
+}
+
+test('the last page has no key, and a page that ends exactly at the end has none either', () => {
+  expect(tables.small.page(set, query({ limit: 600 })).next).toBeNull();
+  expect(tables.small.page(set, query({ limit: 599 })).next).not.toBeNull();
+});
+
+const nonsense = ['', 'nonsense', 'bnVsbA', Buffer.from('["rank","asc",null,"x"]').toString('base64url')];
+test.each(nonsense)('"%s" is refused as a key', (after) => {
+  expect(() => tables.small.page(set, query({ after }))).toThrow(/is not a key/);
+});
+
+test('a key of one order is refused in another', () => {
+  const { next } = tables.small.page(set, query({ order: 'price', limit: 5 }));
+  const other = query({ order: 'price', direction: 'desc', after: next! });
+  expect(() => tables.small.page(set, other)).toThrow(/is not a key/);
+});
+
+test('writing goes on while a stream is being read, and a stream may be left', () => {
+  const stream = tables.small.stream(set, query());
+  expect(stream.next().value?.rank).toBe(1);
+  const { number } = searchTable(connections.main).create(newSearch(), chunks(1));
+  expect(stream.next().value?.rank).toBe(2);
+  stream.return(undefined);
+  expect(number).toBeGreaterThan(2);
+});

@@ -1,0 +1,111 @@
+import Database from 'better-sqlite3';
+import { expect, test } from 'vitest';
+import { candidateTable } from '../src/candidateTable.ts';
+import { openConnections } from '../src/connections.ts';
+import { openStore } from '../src/index.ts';
+import { searchTable } from '../src/searches.ts';
+import { candidates, query } from './fixtures/candidates.ts';
+import { columns, freshFile, openTestStore } from './fixtures/files.ts';
+import { chunks, keptSearch, newSearch } from './fixtures/searches.ts';
+
+const set = (search: number, kept = 5) => ({ search, kept, columns });
+
+test('a candidate comes back in at.%, with its quantities and null for missing ones', () => {
+  const store = openTestStore();
+  const { number } = keptSearch(store);
+  const one = { rank: 1, symbols: ['Al', 'Cr', 'Fe'], parts: [1, 7, 12], score: 0.1 + 0.2 };
+  store.candidates.insert(number, [{ ...one, quantities: { heaviness: 7.25, price: null } }]);
+  expect(store.candidates.page(set(number), query()).items).toEqual([
+    {
+      rank: 1,
+      composition: { Al: 5, Cr: 35, Fe: 60 },
+      quantities: { heaviness: 7.25, price: null, spread: null },
+      score: 0.1 + 0.2,
+    },
+  ]);
+});
+
+test.each([Number.NaN, Number.POSITIVE_INFINITY])(
+  '%s is refused as a value, with its whole batch',
+  (value) => {
+    const store = openTestStore();
+    const { number } = keptSearch(store);
+    const good = { rank: 1, symbols: ['Al'], parts: [1], score: 1, quantities: {} };
+    const bad = { ...good, rank: 2, quantities: { price: value } };
+    expect(() => store.candidates.insert(number, [good, bad])).toThrow(/price/);
+    expect(() => store.candidates.insert(number, [good, { ...good, rank: 2, score: value }])).toThrow(
+      /score/,
+    );
+    expect(store.candidates.page(set(number), query()).items).toEqual([]);
+  },
+);
+
+test.each([100, 10])(
+  'candidates are found by their parts, and only by exactly these (large from %i)',
+  (size) => {
+    const connections = openConnections(freshFile());
+    const table = candidateTable(connections, columns, size);
+    const [number, other] = [1, 2].map(
+      () => searchTable(connections.main).create(newSearch(), chunks(1)).number,
+    );
+    const all = [...candidates(50)];
+    table.insert(number!, all);
+    for (const { symbols, parts, rank } of all) {
+      expect(table.find(set(number!, 50), symbols, parts)?.rank).toBe(rank);
+      expect(table.find(set(number!, 50), symbols, [...parts.slice(1), 77])).toBeNull();
+      expect(table.find(set(other!, 0), symbols, parts)).toBeNull();
+    }
+    connections.close();
+  },
+);
+
+test('clearing takes away the candidates of one search, a bounded number at a time', () => {
+  const store = openTestStore();
+  const [first, second] = [keptSearch(store).number, keptSearch(store).number];
+  for (const number of [first, second]) store.candidates.insert(number, [...candidates(25)]);
+  expect([1, 2, 3, 4].map(() => store.candidates.clear(first, 10))).toEqual([10, 10, 5, 0]);
+  expect(store.candidates.page(set(first, 25), query()).items).toEqual([]);
+  expect(store.candidates.page(set(second, 25), query()).items).toHaveLength(25);
+});
+
+test('orders go with the candidates that they order', () => {
+  const connections = openConnections(freshFile());
+  const table = candidateTable(connections, columns, 10);
+  const { number } = searchTable(connections.main).create(newSearch(), chunks(1));
+  const rows = (name: string) => connections.main.prepare(`select count(*) from ${name}`).pluck().get();
+  table.insert(number, [...candidates(30)]);
+  table.order(set(number, 30), 'price');
+  expect([rows('candidate_order'), rows('candidate_place')]).toEqual([1, 30]);
+  table.clear(number, 100);
+  expect([rows('candidate_order'), rows('candidate_place'), rows('candidate')]).toEqual([0, 0, 0]);
+  connections.close();
+});
+
+test('a quantity that is new at opening has no value in older candidates and one in newer', () => {
+  const file = freshFile();
+  const first = openStore({ file, columns: ['heaviness'] });
+  const { number } = keptSearch(first);
+  const one = { rank: 1, symbols: ['Al'], parts: [1], score: 1 };
+  first.candidates.insert(number, [{ ...one, quantities: { heaviness: 3 } }]);
+  first.close();
+  const later = openTestStore(file, { columns: ['toughness', 'heaviness'] });
+  later.candidates.insert(number, [{ ...one, rank: 2, quantities: { heaviness: 4, toughness: 5 } }]);
+  const both = { search: number, kept: 2, columns: ['heaviness', 'toughness'] };
+  expect(later.candidates.page(both, query()).items.map((item) => item.quantities)).toEqual([
+    { heaviness: 3, toughness: null },
+    { heaviness: 4, toughness: 5 },
+  ]);
+});
+
+test('columns of quantities are real numbers, and an id that is no name is refused', () => {
+  const file = freshFile();
+  openTestStore(file).close();
+  const database = new Database(file, { readonly: true });
+  const types = "select type from pragma_table_info('candidate') where name like 'q!_%' escape '!'";
+  expect(database.prepare(types).pluck().all()).toEqual(['REAL', 'REAL', 'REAL']);
+  database.close();
+  expect(() => openStore({ file, columns: ['x) values (1); drop table search; --'] })).toThrow(/no id/);
+  expect(() => openTestStore(file).candidates.page(set(1), query({ order: 'rank desc; --' }))).toThrow(
+    /no id/,
+  );
+});
