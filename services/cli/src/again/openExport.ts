@@ -66,13 +66,13 @@ async function* csvRows(columns: readonly string[], next: Next): AsyncGenerator<
 }
 
 async function ndjsonExport(file: string, first: string, next: Next): Promise<OpenedExport> {
-  const { export: head } = jsonOf(file, first) as { export?: Partial<ExportedHead> };
+  const { export: head } = Object(jsonOf(file, first));
   return { head: completeHead(file, head ?? {}), rows: ndjsonRows(file, next) };
 }
 
 async function* ndjsonRows(file: string, next: Next): AsyncGenerator<ExportedRow> {
   for (let line = await next(); line !== null; line = await next()) {
-    const { rank, composition, quantities, score } = jsonOf(file, line) as Record<string, never>;
+    const { rank, composition, quantities, score } = Object(jsonOf(file, line));
     yield { rank, score, ...Object(quantities), ...Object(composition) };
   }
 }
@@ -85,9 +85,9 @@ function completeHead(file: string, head: Partial<ExportedHead>): ExportedHead {
   throw problem('export/unreadable', { file, what: `its head does not say ${missing.join(', ')}` });
 }
 
-function jsonOf(file: string, text: string): object {
+function jsonOf(file: string, text: string): unknown {
   try {
-    return Object(JSON.parse(text));
+    return JSON.parse(text);
   } catch {
     throw problem('export/unreadable', { file, what: `"${text.slice(0, 40)}" is not JSON` });
   }
