@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { faultsOf, limited } from './faultsOf.ts';
+import { faultsOf, limited, shortened } from './faultsOf.ts';
 import { jsonPointer } from './jsonPointer.ts';
 import { nearest } from './nearest.ts';
 import { type Fault, fault, ProblemError } from './problem.ts';
@@ -69,7 +69,11 @@ function unknownKey(path: readonly PropertyKey[], key: string, known: Known): Fa
   }
   if (jsonPointer(path) === '/fractions/each') {
     const meant = nearest(key, known.elements) ?? '';
-    return fault('specification/unknown-element', { symbol: key, meant }, jsonPointer([...path, key]));
+    return fault(
+      'specification/unknown-element',
+      { symbol: shortened(key), meant },
+      jsonPointer([...path, key]),
+    );
   }
   return null;
 }

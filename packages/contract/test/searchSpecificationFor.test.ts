@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { z } from 'zod';
 import { ProblemError } from '../src/index.ts';
-import { check, faultsIn, ids, onlyFault, request, schema, symbols } from './fixtures/known.ts';
+import { check, faultOf, faultsIn, ids, onlyFault, request, schema, symbols } from './fixtures/known.ts';
 
 const impeller = {
   version: 1,
@@ -90,6 +90,12 @@ test('keys of a later release are refused as not available yet, never ignored', 
   for (const key of ['conditions', 'lets', 'keptOnly', 'tally', 'front']) {
     expect(faultsIn(request({ [key]: {} }))).toEqual([`specification/not-available-yet /${key}`]);
   }
+});
+
+test('a megabyte where a name belongs is not sent back', () => {
+  const long = 'x'.repeat(1_000_000);
+  const fault = faultOf(request({ rank: [{ quantity: long, prefer: 'low' }] }), 'quantity/unknown');
+  expect(fault.detail.length).toBeLessThan(200);
 });
 
 test('keep and keepPerSystem are whole numbers within their ranges', () => {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { report } from '../faultsOf.ts';
+import { report, shortened } from '../faultsOf.ts';
 import { nearest } from '../nearest.ts';
 import type { ElementsRequest } from './effectivePool.ts';
 
@@ -14,7 +14,7 @@ export function elementsSchema(known: readonly string[]) {
     .check((payload) => {
       if (names.has(payload.value)) return;
       const meant = nearest(payload.value, known) ?? '';
-      report(payload, 'specification/unknown-element', { symbol: payload.value, meant });
+      report(payload, 'specification/unknown-element', { symbol: shortened(payload.value), meant });
     })
     .describe('Write the symbol of an element whose data are known, for example "Ni".')
     .meta({ enum: [...known] });

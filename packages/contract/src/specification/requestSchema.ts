@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { report } from '../faultsOf.ts';
+import { report, shortened } from '../faultsOf.ts';
 import { nearest } from '../nearest.ts';
 import { componentsSchema } from './components.ts';
 import { elementsSchema } from './elements.ts';
@@ -49,7 +49,7 @@ function quantitySchema(ids: readonly string[]) {
     .check((payload) => {
       if (ids.includes(payload.value)) return;
       const near = nearest(payload.value, ids);
-      const values = { id: payload.value, known: ids.join(', ') };
+      const values = { id: shortened(payload.value), known: ids.join(', ') };
       report(payload, 'quantity/unknown', near === null ? values : { ...values, near });
     })
     .describe('Write the id of a quantity, for example "density".')
