@@ -16,8 +16,6 @@ export interface Progress {
  * its completion are one transaction, and a second outcome of it is refused.
  */
 export interface Ledger {
-  /** A number that no earlier start of the program was given, on the disk when this returns. */
-  beginStart(at: string): number;
   /** Up to `limit` unfinished chunks after the ordinal given (−1: from the first), in their order. */
   unfinished(search: number, after: number, limit: number): Chunk[];
   unfinishedCount(search: number): number;
@@ -33,8 +31,7 @@ export interface Ledger {
   merge(search: number, bytes: Uint8Array): void;
 }
 
-export function ledger(main: Connection, durable: Connection): Ledger {
-  const beginStart = durable.prepare('insert into start (at) values (?)');
+export function ledger(main: Connection): Ledger {
   const unfinished = main.prepare(
     `select ordinal, first_system as firstSystem, end_system as endSystem, first_point as firstPoint,
        end_point as endPoint, points
@@ -69,7 +66,6 @@ export function ledger(main: Connection, durable: Connection): Ledger {
   });
 
   return {
-    beginStart: (at) => Number(beginStart.run(at).lastInsertRowid),
     unfinished: (search, after, limit) => unfinished.all(search, after, limit) as Chunk[],
     unfinishedCount: (search) => count.get(search) as number,
     take: (search, ordinal, bytes, progress) => take.immediate(search, ordinal, bytes, progress),

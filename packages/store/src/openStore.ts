@@ -55,7 +55,7 @@ function opened(file: string, options: StoreOptions, afterwards: (() => void)[])
   const { main, durable } = connections;
   return {
     searches: withStoreProblems(searchTable(main), file),
-    ledger: withStoreProblems(ledger(main, durable), file),
+    ledger: withStoreProblems(ledger(main), file),
     candidates: withStoreProblems(candidateTable(connections, options.columns), file),
     priceLists: withStoreProblems(priceLists(durable), file),
     close() {

@@ -14,15 +14,15 @@ test('one connection leaves the last commits to the system, the other writes eac
 
 test('a reader cannot write, and does not keep others from writing', () => {
   const connections = openConnections(freshFile());
-  const start = "insert into start (at) values ('2027-01-14T08:00:00Z')";
-  connections.main.exec(start);
-  connections.main.exec(start);
+  const list = "insert into price_list (entered_at, list) values ('2027-01-14T08:00:00Z', '{}')";
+  connections.main.exec(list);
+  connections.main.exec(list);
   const reader = connections.openReader();
-  const rows = reader.prepare('select * from start').iterate();
+  const rows = reader.prepare('select * from price_list').iterate();
   rows.next();
-  connections.main.exec(start);
+  connections.main.exec(list);
   rows.return?.();
-  expect(() => reader.exec(start)).toThrow(/readonly/);
+  expect(() => reader.exec(list)).toThrow(/readonly/);
   reader.close();
   connections.close();
 });

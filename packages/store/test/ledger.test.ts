@@ -81,15 +81,3 @@ test('failures are counted for each chunk and can be forgotten', () => {
   expect(store.ledger.countFailure(number, 1)).toBe(1);
   expect(store.ledger.countFailure(number, 99)).toBe(0);
 });
-
-test('no two starts have the same number, over closing too', () => {
-  const file = freshFile();
-  const first = openStore({ file, columns });
-  const numbers = [
-    first.ledger.beginStart('2027-01-14T08:00:00Z'),
-    first.ledger.beginStart('2027-01-14T08:00:00Z'),
-  ];
-  first.close();
-  numbers.push(openTestStore(file).ledger.beginStart('2027-01-14T09:00:00Z'));
-  expect(new Set(numbers).size).toBe(3);
-});

@@ -83,12 +83,6 @@ create table candidate_place (
   primary key (ordering, place)
 ) strict, without rowid;
 
--- Starts of the program: each gives numbers to what it dispatches that no earlier start gave.
-create table start (
-  number integer primary key autoincrement,
-  at text not null
-) strict;
-
 -- Price lists that a person entered; the newest is in force.
 create table price_list (
   number integer primary key autoincrement,
