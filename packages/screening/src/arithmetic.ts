@@ -22,9 +22,10 @@ export const unaryValue: Readonly<Record<UnaryKind, (of: number) => number>> = {
   logarithm: Math.log,
 };
 
-/** base to the exponent; in JavaScript alone NaN ** 0 would be 1. */
+/** base to the exponent. Two answers of JavaScript are not taken: NaN ** 0 is 1, (−Infinity) ** 0.5 is Infinity. */
 export function powerValue(base: number, exponent: number): number {
-  return Number.isNaN(base) ? Number.NaN : (base + 0) ** exponent;
+  const exists = base >= 0 || (base < 0 && Number.isInteger(exponent));
+  return exists ? (base + 0) ** exponent : Number.NaN;
 }
 
 /** Whether a comparison holds; null where a side is missing. */

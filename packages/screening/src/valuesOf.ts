@@ -50,8 +50,7 @@ export function valuesOf(
  * unit; null where it has no value. Without facts, those of the elements package without prices.
  * @throws ProblemError quantity/unknown, and for a text what parseAlloy throws
  */
-// biome-ignore lint/suspicious/noShadowRestrictedNames: the plain word for it; nothing here means the global one
-export function valueOf(id: string, alloy: Composition | string, facts?: Facts): number | null {
+export function valueFor(id: string, alloy: Composition | string, facts?: Facts): number | null {
   const composition = typeof alloy === 'string' ? parseAlloy(alloy) : alloy;
   return valuesOf(composition, facts ?? factsFor(Object.keys(composition)), [id])[id]!;
 }

@@ -7,7 +7,8 @@ import type { Box } from './region.ts';
  *
  * Greedy: every required element has its least part; k optional elements have the least part of
  * any of them, at best the k that are worth most there; what is left goes to the highest rates
- * first, as far as each element's bound lets it. The best k counts.
+ * first, as far as each element's bound lets it and k optional elements together can have. The
+ * best k counts.
  *
  * @param rates value of one part, by place in the box
  * @param charges value of being present at all, by place in the box; none by default
@@ -18,7 +19,7 @@ export function greatestFill(box: Box, rates: readonly number[], charges?: reado
 
 /** The least such value: see `greatestFill`. +Infinity where the box holds no composition. */
 export function leastFill(box: Box, rates: readonly number[], charges?: readonly number[]): number {
-  return -signedFill(box, -1, rates, charges);
+  return 0 - signedFill(box, -1, rates, charges);
 }
 
 /** Places of the box by falling signed rate: one scratch list for all fills, none of which outlives its call. */
@@ -36,34 +37,41 @@ function signedFill(box: Box, sign: 1 | -1, rates: readonly number[], charges?: 
     if (charges) certain += charges[at]!;
   }
   const fixed = sign * certain;
-  if (box.fewestOptional === 0 && box.mostOptional <= 0)
-    return fixed + shareOut(left, box, sign, rates, false);
+  if (box.fewestOptional === 0 && box.mostOptional <= 0) return fixed + shareOut(left, 0, box, sign, rates);
   const entries = entryValues(box, sign, rates, charges);
   let best = Number.NEGATIVE_INFINITY;
   let entered = 0;
+  let optionalRoom = 0;
   for (let k = 0; k <= box.mostOptional; k++) {
-    if (k > 0) entered += entries[k - 1]!;
-    if (k < box.fewestOptional) continue;
-    const rest = k > 0 ? left - k * box.leastOptionalPart : left;
-    best = Math.max(best, fixed + entered + shareOut(rest, box, sign, rates, k > 0));
+    if (k > 0) {
+      entered += entries[k - 1]!;
+      optionalRoom += box.optionalRooms[k - 1]!;
+      left -= box.leastOptionalPart;
+    }
+    if (k >= box.fewestOptional) {
+      best = Math.max(best, fixed + entered + shareOut(left, optionalRoom, box, sign, rates));
+    }
   }
   return best;
 }
 
-/** Shares out what is left in the order at hand; −Infinity where it does not fit. */
+/** Shares out what is left in the order at hand, no more to optional elements than their room; −Infinity where it does not fit. */
 function shareOut(
   left: number,
+  optionalRoom: number,
   { min, max, optional, leastOptionalPart }: Box,
   sign: 1 | -1,
   rates: readonly number[],
-  optionalToo: boolean,
 ): number {
   let value = 0;
   let rest = left;
+  let restOfOptional = optionalRoom;
   for (let place = 0; rest > 0 && place < rates.length; place++) {
     const at = order[place]!;
-    if (optional[at] && !optionalToo) continue;
-    const given = Math.min(rest, max[at]! - (optional[at] ? leastOptionalPart : min[at]!));
+    const given = optional[at]
+      ? Math.min(rest, restOfOptional, max[at]! - leastOptionalPart)
+      : Math.min(rest, max[at]! - min[at]!);
+    if (optional[at]) restOfOptional -= given;
     value += given * rates[at]!;
     rest -= given;
   }

@@ -24,7 +24,7 @@ export function linearInterval({
     const least = leastFill(box, rates) - margin;
     const low = (rates.every((rate) => rate >= 0) ? Math.max(0, least) : least) / scale;
     const high = (greatestFill(box, rates) + margin) / scale;
-    setInterval(into, low, high, incomplete ? 'sometimes' : 'never');
+    setInterval(into, low, high, incomplete && whole.mostOptional > 0 ? 'sometimes' : 'never');
   };
 }
 

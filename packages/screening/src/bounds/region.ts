@@ -22,7 +22,8 @@ export interface RegionElement {
 
 /**
  * A region as the bounds want it: the elements' data in columns, and of its optional elements how
- * many are present at least and at most, and the smallest part that one of them has if present.
+ * many are present at least and at most, the smallest part that one of them has if present, and
+ * what each can have above that, most first.
  */
 export interface Box {
   total: number;
@@ -34,40 +35,50 @@ export interface Box {
   fewestOptional: number;
   mostOptional: number;
   leastOptionalPart: number;
+  optionalRooms: readonly number[];
 }
 
 export function boxOf({ total, elements, components }: Region): Box {
-  const optional = elements.filter((element) => element.optional);
-  const required = elements.length - optional.length;
+  const required = elements.filter(({ optional }) => !optional).length;
   return {
     total,
-    index: elements.map((element) => element.index),
-    min: elements.map((element) => element.min),
-    max: elements.map((element) => element.max),
-    optional: elements.map((element) => element.optional),
+    index: elements.map(({ index }) => index),
+    min: elements.map(({ min }) => min),
+    max: elements.map(({ max }) => max),
+    optional: elements.map(({ optional }) => optional),
     required,
     fewestOptional: Math.max(0, components.min - required),
-    mostOptional: Math.min(optional.length, components.max - required),
-    leastOptionalPart: Math.min(...optional.map(({ min }) => min)),
+    ...optionalPart(elements, components.max - required),
+  };
+}
+
+function optionalPart(elements: readonly Omit<RegionElement, 'index'>[], most: number) {
+  const optional = elements.filter((element) => element.optional);
+  const leastOptionalPart = Math.min(...optional.map(({ min }) => min));
+  return {
+    mostOptional: Math.min(optional.length, most),
+    leastOptionalPart,
+    optionalRooms: optional.map(({ max }) => max - leastOptionalPart).sort((a, b) => b - a),
   };
 }
 
 /** The box of those compositions that have none of the elements turned down; null where a required one is among them. */
 export function boxWithout(box: Box, turnedDown: (index: number) => boolean): Box | null {
-  const stays = box.index.map((index) => !turnedDown(index));
-  if (stays.some((stay, at) => !stay && !box.optional[at])) return null;
-  const only = <T>(column: readonly T[]) => column.filter((_, at) => stays[at]);
-  const optional = only(box.optional);
-  const min = only(box.min);
-  return {
-    ...box,
+  const places = [...box.index.keys()].filter((at) => !turnedDown(box.index[at]!));
+  const only = <T>(column: readonly T[]) => places.map((at) => column[at]!);
+  const columns = {
     index: only(box.index),
-    min,
+    min: only(box.min),
     max: only(box.max),
-    optional,
-    mostOptional: Math.min(box.mostOptional, optional.filter(Boolean).length),
-    leastOptionalPart: Math.min(...min.filter((_, at) => optional[at])),
+    optional: only(box.optional),
   };
+  if (columns.optional.filter((optional) => !optional).length < box.required) return null;
+  const elements = places.map((at) => ({
+    min: box.min[at]!,
+    max: box.max[at]!,
+    optional: box.optional[at]!,
+  }));
+  return { ...box, ...columns, ...optionalPart(elements, box.mostOptional) };
 }
 
 /** The box counted from its lower corner: what is left to share out when every required element has its least. */
