@@ -1,6 +1,6 @@
 import { performance } from 'node:perf_hooks';
 import type { Plan } from '@tiegel/contract';
-import { type Prepared, prepare, scoreReference } from '@tiegel/engine';
+import { type Prepared, prepare, scoreChunk } from '@tiegel/engine';
 import type { ScoringAnswer, ScoringRequest } from '@tiegel/queue';
 
 /** Searches whose preparation a thread keeps: those that take turns on it, and no more. */
@@ -27,7 +27,7 @@ export default function scoringThread(request: ScoringRequest): ScoringAnswer {
   const { chunk, cutOff, stop } = request;
   const start = performance.now();
   const stopped = () => Atomics.load(stop, 0) !== 0;
-  const outcome = scoreReference(preparedFor(request), chunk, { cutOff, stopped });
+  const outcome = scoreChunk(preparedFor(request), chunk, { cutOff, stopped });
   if (outcome === null) return { kind: 'stopped' };
   return { kind: 'done', outcome, scoringSeconds: (performance.now() - start) / 1000 };
 }
