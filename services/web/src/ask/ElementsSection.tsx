@@ -1,3 +1,4 @@
+import { generalCaution } from '@tiegel/elements';
 import { useState } from 'react';
 import { elementProperties } from '../periodic/elementProperties.ts';
 import { familyTints } from '../periodic/families.ts';
@@ -92,7 +93,10 @@ export function ElementsSection({ draft, change, elements, prices }: ElementsSec
           demonstration above.
         </p>
       ) : (
-        <PoolTable draft={draft} change={change} elements={elements} currency={currency} onMark={onMark} />
+        <>
+          <PoolTable draft={draft} change={change} elements={elements} currency={currency} onMark={onMark} />
+          <p className="small quiet read-small">{generalCaution}</p>
+        </>
       )}
       <PriceNote prices={prices} />
     </section>

@@ -6,8 +6,10 @@ export function Hazards({ hazards }: { hazards: readonly Hazard[] }) {
   return (
     <details className="hazards">
       <summary>
-        <span aria-hidden="true">⚠ </span>
-        {hazards.map(({ kind }) => kind).join(', ')}
+        <span aria-hidden="true" className="hazard-sign">
+          ⚠{' '}
+        </span>
+        {[...new Set(hazards.map(({ kind }) => kind))].join(', ')}
       </summary>
       <ul>
         {hazards.map(({ kind, text, source }) => (

@@ -60,7 +60,7 @@ export function PoolTable({ draft, change, elements, currency, onMark }: PoolTab
                   <span className="pool-symbol">{symbol}</span>{' '}
                   <span className="pool-name">{name.toLowerCase()}</span>
                 </th>
-                <td>
+                <td className="pool-part">
                   <select
                     aria-label={`${name} in an alloy`}
                     value={mark}
@@ -73,7 +73,11 @@ export function PoolTable({ draft, change, elements, currency, onMark }: PoolTab
                 </td>
                 {onGrid
                   ? (['min', 'max'] as const).map((edge) => (
-                      <td key={edge}>
+                      <td
+                        key={edge}
+                        className={`pool-${edge}`}
+                        data-label={edge === 'min' ? 'at least' : 'at most'}
+                      >
                         {mark === 'forbid' ? null : (
                           <NumberField
                             pointer={`${pointer}/${edge}`}
@@ -88,11 +92,13 @@ export function PoolTable({ draft, change, elements, currency, onMark }: PoolTab
                       </td>
                     ))
                   : null}
-                <td className="number">{formatNumber(facts?.price, 2)}</td>
-                <td>
+                <td className="number pool-price" data-label={currency ? `${currency}/kg` : 'price'}>
+                  {formatNumber(facts?.price, 2)}
+                </td>
+                <td className="pool-hazards">
                   <Hazards hazards={facts?.hazards ?? []} />
                 </td>
-                <td>
+                <td className="pool-out">
                   <button
                     type="button"
                     className="button-plain"

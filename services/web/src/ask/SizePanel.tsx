@@ -2,6 +2,7 @@ import type { Size } from '@tiegel/contract';
 import type { ReactNode } from 'react';
 import { formatDuration } from '../numbers/formatDuration.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
+import { capitalised } from '../words/capitalised.ts';
 import { fieldId, focusField } from './faultsContext.ts';
 import type { PlacedFaults } from './placeFaults.ts';
 
@@ -33,6 +34,13 @@ export function SizePanel({ size, stale, faults, hint, children }: SizePanelProp
         )}
       </div>
       {children}
+      <p className={wrong.length > 0 ? 'size-strip size-wrong' : 'size-strip'} aria-hidden="true">
+        {wrong.length > 0
+          ? `${wrong.length} to mend, below`
+          : size
+            ? `${formatCount(size.points)} compositions${size.seconds === null ? '' : `, about ${formatDuration(size.seconds)}`}`
+            : 'Nothing to count yet'}
+      </p>
     </aside>
   );
 }
@@ -68,7 +76,7 @@ function Counted({ size }: { size: Size }) {
   const { systems, points, seconds, workers, question, notices } = size;
   return (
     <>
-      <p className="size-question">{question}</p>
+      <p>{capitalised(question)}</p>
       <dl className="size-numbers">
         <div>
           <dt>Systems</dt>

@@ -8,7 +8,10 @@ interface CandidateHazardsProps {
 
 /** What handling the elements of a composition asks for. */
 export function CandidateHazards({ composition, elements }: CandidateHazardsProps) {
-  const concerned = elements.filter(({ symbol, hazards }) => symbol in composition && hazards.length > 0);
+  const concerned = elements
+    .filter(({ symbol, hazards }) => symbol in composition && hazards.length > 0)
+    .sort((a, b) => (a.symbol < b.symbol ? -1 : 1));
+  const used = [...new Set(concerned.flatMap(({ hazards }) => hazards.map(({ source }) => source)))];
   return (
     <section aria-labelledby="hazards-head">
       <h2 id="hazards-head">In handling</h2>
@@ -24,12 +27,15 @@ export function CandidateHazards({ composition, elements }: CandidateHazardsProp
                   <span aria-hidden="true">⚠ </span>
                   {kind}
                 </b>
-                : {text} <span className="quiet small">({hazardSources[source]})</span>
+                : {text} <span className="quiet small">({source})</span>
               </dd>
             ))}
           </div>
         ))}
       </dl>
+      <p className="small quiet read-small">
+        {used.map((source) => `${source}: ${hazardSources[source]}.`).join(' ')}
+      </p>
       <p className="note note-warning">{generalCaution}</p>
     </section>
   );

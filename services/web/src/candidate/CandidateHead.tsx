@@ -4,6 +4,7 @@ import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares, shareDecimals } from '../composition/Shares.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
 import type { QuantityView } from '../server/types.ts';
+import { capitalised } from '../words/capitalised.ts';
 import { scoreInWords } from './scoreInWords.ts';
 
 interface CandidateHeadProps {
@@ -29,7 +30,7 @@ export function CandidateHead({ search, candidate, quantities }: CandidateHeadPr
         Rank <b>{formatCount(candidate.rank)}</b> of {formatCount(kept)} kept, of {formatCount(counts.passed)}{' '}
         that passed: {scoreInWords(candidate, specification.rank, quantities, search.prices?.currency)}.
       </p>
-      <p className="question quiet">{question}</p>
+      <p className="question quiet">{capitalised(question)}</p>
       <p className="screen-only">
         <button type="button" onClick={() => window.print()}>
           Print

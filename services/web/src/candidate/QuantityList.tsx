@@ -2,6 +2,7 @@ import type { Candidate, SearchView } from '@tiegel/contract';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { unitOf } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
+import { Notation } from '../words/Notation.tsx';
 import { sourceInWords } from './sourceInWords.ts';
 
 interface QuantityListProps {
@@ -19,7 +20,10 @@ export function QuantityList({ search, candidate, quantities }: QuantityListProp
         {quantities.map((quantity) => (
           <li key={quantity.id} className="quantity">
             <h3 className="quantity-name">
-              <span className="quantity-symbol">{quantity.symbol}</span> {quantity.name}
+              <span className="quantity-symbol">
+                <Notation text={quantity.symbol} />
+              </span>{' '}
+              {quantity.name}
             </h3>
             <p className="quantity-value">
               {formatNumber(candidate.quantities[quantity.id], quantity.decimals)}{' '}
@@ -30,10 +34,16 @@ export function QuantityList({ search, candidate, quantities }: QuantityListProp
                 <p>No value: a datum of one of the elements is missing, or the formula has none here.</p>
               ) : null}
               <p>{quantity.meaning}</p>
-              {quantity.caution ? <p className="quantity-caution">Caution: {quantity.caution}</p> : null}
+              {quantity.caution ? (
+                <p className="quiet">
+                  <b className="caution-word">Caution</b> {quantity.caution}
+                </p>
+              ) : null}
               <details>
                 <summary>Formula and source</summary>
-                <p className="formula">{quantity.notation}</p>
+                <p className="formula">
+                  <Notation text={quantity.notation} />
+                </p>
                 <p className="quiet">{sourceInWords(quantity.source)}</p>
               </details>
             </div>

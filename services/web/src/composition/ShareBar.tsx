@@ -1,13 +1,9 @@
-import { elementOf } from '@tiegel/elements';
 import './shareBar.css';
+import { tones } from './tones.ts';
 
-/** The 12 tones in an order in which neighbours of the periodic table lie far apart. */
-const toneStep = 5;
-
-/** The tone of an element's share: the same on every page, and no element's own colour. */
+/** The colour of an element's share, the same on every page. */
 export function toneOf(symbol: string): string {
-  const atomicNumber = elementOf(symbol)?.atomicNumber ?? 0;
-  return `var(--share-${(atomicNumber * toneStep) % 12})`;
+  return `var(--share-${tones[symbol] ?? 0})`;
 }
 
 /**

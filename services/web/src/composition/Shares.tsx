@@ -15,7 +15,7 @@ export function Shares({ composition, decimals }: { composition: Record<string, 
       {symbols.map((symbol) => (
         <span key={symbol} className={decimals > 0 ? 'share share-wide' : 'share'}>
           <span className="share-symbol">{symbol}</span>
-          {formatNumber(composition[symbol], decimals)}{' '}
+          <span className="share-amount">{formatNumber(composition[symbol], decimals)}</span>{' '}
         </span>
       ))}
     </span>

@@ -74,7 +74,7 @@ export function AddFilter({ filters, pool, quantities, currency, among, onChange
       )}
       {quantity?.unit ? <span className="quiet">{unitOf(quantity.unit, currency)}</span> : null}
       <button type="submit">Add filter</button>
-      <span className="small quiet">Looks {among}.</span>
+      <span className="quiet">{among}</span>
       <span role="alert" className="fault" id="filter-fault">
         {fault}
       </span>

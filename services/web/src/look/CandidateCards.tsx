@@ -7,6 +7,7 @@ import { Shares } from '../composition/Shares.tsx';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { unitOf } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
+import { Notation } from '../words/Notation.tsx';
 import { candidateAddress } from './candidateAddress.ts';
 
 const quantitiesOnCard = 6;
@@ -57,7 +58,9 @@ export function CandidateCards({
             <dl>
               {columns.slice(0, quantitiesOnCard).map(({ id, name, symbol, unit, decimals }) => (
                 <div key={id}>
-                  <dt title={name}>{symbol}</dt>
+                  <dt title={name}>
+                    <Notation text={symbol} />
+                  </dt>
                   <dd>
                     {formatNumber(quantities[id], decimals)}{' '}
                     <span className="quiet">{unitOf(unit, currency)}</span>

@@ -119,7 +119,7 @@ export function CandidateTable(props: CandidateTableProps) {
 
 /** Room for a bar and the shares of the largest composition, in rem. */
 function compositionWidth(components: number, decimals: number): number {
-  return 8.5 + components * (decimals > 0 ? 4.35 : 3.3);
+  return 9 + components * (decimals > 0 ? 4.6 : 3.5);
 }
 
 function Spacer({ height }: { height: number }) {

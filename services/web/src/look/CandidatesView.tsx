@@ -55,13 +55,13 @@ export function CandidatesView({
         searchId={id}
         filters={view.filters}
         pool={effectivePool(specification.elements)}
-        quantities={quantities}
+        quantities={columnsOf(null, specification, quantities)}
         currency={currency}
         among={`among the ${formatCount(kept)} kept of ${formatCount(counts.passed)} that passed`}
         onChange={(filters) => change({ filters })}
       />
       <div className="look-tools">
-        <OrderChoice view={view} quantities={quantities} onChange={change} />
+        {narrow ? <OrderChoice view={view} quantities={quantities} onChange={change} /> : null}
         <RowChoice at={view.at} kept={kept} onChange={(at) => change({ at })} />
         <ExportLinks searchId={id} view={view} />
         <ColumnChoice

@@ -1,5 +1,6 @@
 import { unitOf } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
+import { Notation } from '../words/Notation.tsx';
 
 interface ColumnHeadProps {
   /** 'rank' or a quantity */
@@ -25,7 +26,11 @@ export function ColumnHead({ id, name, quantity, currency, order, direction, onO
         title={quantity?.meaning}
         onClick={() => onOrder(id, next)}
       >
-        {quantity ? <span className="head-symbol">{quantity.symbol}</span> : null}
+        {quantity ? (
+          <span className="head-symbol">
+            <Notation text={quantity.symbol} />
+          </span>
+        ) : null}
         <span className={quantity ? 'head-words' : undefined}>{name}</span>
         <span className="head-arrow" aria-hidden="true">
           {current ? (direction === 'asc' ? '↑' : '↓') : ''}

@@ -50,17 +50,14 @@ export function FilterBar({
               </li>
             ))}
           </ul>
-          <p className="row">
-            <span className="quiet">These filters look {among}.</span>
-            {sentences.length > 1 ? (
-              <>
-                <Link href={askWith(searchId, filters)}>Search with all of them as limits</Link>
-                <button type="button" className="button-plain" onClick={() => onChange(noFilters)}>
-                  Drop all
-                </button>
-              </>
-            ) : null}
-          </p>
+          {sentences.length > 1 ? (
+            <p className="row">
+              <Link href={askWith(searchId, filters)}>Search with all of them as limits</Link>
+              <button type="button" className="button-plain" onClick={() => onChange(noFilters)}>
+                Drop all
+              </button>
+            </p>
+          ) : null}
         </>
       ) : null}
       <AddFilter

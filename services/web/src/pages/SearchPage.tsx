@@ -49,11 +49,15 @@ export function SearchPage() {
   const limited = specification.limits.length > 0;
   return (
     <div className="column">
-      <SearchHead search={search} />
-      {isUnfinished(search) ? <ProgressPanel search={search} /> : null}
-      {state === 'cancelled' || state === 'failed' ? <Stopped search={search} /> : null}
-      {state === 'done' && kept === 0 ? <NothingFound search={search} /> : null}
-      {limited && counts.points > 0 ? <LimitTable search={search} quantities={quantities.data} /> : null}
+      <div className="search-top">
+        <div className="column">
+          <SearchHead search={search} />
+          {isUnfinished(search) ? <ProgressPanel search={search} /> : null}
+          {state === 'cancelled' || state === 'failed' ? <Stopped search={search} /> : null}
+          {state === 'done' && kept === 0 ? <NothingFound search={search} /> : null}
+        </div>
+        {limited && counts.points > 0 ? <LimitTable search={search} quantities={quantities.data} /> : null}
+      </div>
       {state === 'done' && kept > 0 ? <CandidatesView search={search} quantities={quantities.data} /> : null}
     </div>
   );

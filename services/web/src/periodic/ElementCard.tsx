@@ -34,10 +34,13 @@ export const ElementCard = memo(function ElementCard(props: ElementCardProps) {
       <span className="card-head">
         <span className="card-number">{atomicNumber}</span>
         <span className="card-symbol">{symbol}</span>
-        {mark ? <b className="card-sign">{markSigns[mark].sign}</b> : null}
       </span>
       <span className="card-value">{available ? value : 'no data'}</span>
-      <span className="card-word">{mark ? markSigns[mark].word : null}</span>
+      {mark ? (
+        <span className="card-mark">
+          <b>{markSigns[mark].sign}</b> {markSigns[mark].word}
+        </span>
+      ) : null}
     </button>
   );
 });
