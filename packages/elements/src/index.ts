@@ -1,4 +1,5 @@
 export { compositionOf, type Measure } from './composition.ts';
+export { type ConventionalAlloy, conventionalAlloys } from './conventionalAlloys.ts';
 export * from './data/columns.ts';
 export {
   generalCaution,

@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { columns, elementNumber, elements, type SourceCode, sourcedValue, sources } from '../src/index.ts';
+import {
+  columns,
+  conventionalAlloys,
+  elementNumber,
+  elements,
+  type SourceCode,
+  sourcedValue,
+  sources,
+} from '../src/index.ts';
+import { publishedSource } from '../src/published/index.ts';
 
 const all = elements.flatMap(({ symbol }) =>
   columns.map((column) => ({ symbol, column, ...sourcedValue(symbol, column.id) })),
@@ -42,7 +51,8 @@ test('these values are missing and no others', () => {
 });
 
 test('no source code stands in the table unused', () => {
-  const used = new Set<SourceCode>([...all.map(({ source }) => source), 'TI']);
+  const ofAlloys = [publishedSource, ...conventionalAlloys.map(({ source }) => source)];
+  const used = new Set<SourceCode>([...all.map(({ source }) => source), 'TI', ...ofAlloys]);
   expect(Object.keys(sources).filter((code) => !used.has(code as SourceCode))).toEqual([]);
 });
 

@@ -4,6 +4,7 @@ export const dataSets = {
   pymatgen: { name: 'pymatgen, periodic_table.json', version: '2022.11.7 (Debian 2022.11.7+dfsg1-11)', licence: 'MIT', read: '2026-11-25' },
   Magpie: { name: 'Magpie element tables, as kept in matminer', version: 'commit 8ddb18c (2026-06-30)', licence: 'BSD-3-Clause style (LBNL)', read: '2026-11-25' },
   matminer: { name: 'matminer, Miedema.csv and MiedemaLiquidDeltaHf.tsv', version: 'commit 8ddb18c (2026-06-30)', licence: 'BSD-3-Clause style (LBNL)', read: '2026-11-25' },
+  MPEA: { name: 'MPEA dataset, MPEA_dataset.csv', version: 'commit d31e251 (2022-08-03)', licence: 'Apache-2.0', read: '2026-11-25' },
 } as const;
 export type DataSet = keyof typeof dataSets;
 
@@ -15,7 +16,7 @@ export interface ValueSource {
 }
 
 /**
- * Every source of a value, by code. Codes that begin with 'none-' say why there is no value.
+ * Every source of a value or a record, by code. Codes that begin with 'none-' say why there is no value.
  * 'From memory' means that nobody has opened the book for this table.
  */
 export const sources = {
@@ -37,6 +38,8 @@ export const sources = {
   VRH: { dataSet: null, text: 'Voigt-Reuss-Hill mean of the single-crystal constants C11, C12, C44 (GPa; Si 165.7, 63.9, 79.6; Ge 128.9, 48.3, 67.1). Constants from memory.' },
   EGB: { dataSet: null, text: 'Derived here from shear and bulk modulus: E = 9BG/(3B + G).' },
   TI: { dataSet: 'matminer', text: "Takeuchi & Inoue, Mater. Trans. 46 (2005) 2817-2829: Miedema's model of the equimolar binary liquid. No magnetism, no structure; poor for Fe-Cr, Cr-Mn, Co-Cr, Fe-Mn; Zr-Ni and Al-Ni are several kJ/mol off measured ones." },
+  BORG: { dataSet: 'MPEA', text: 'Published alloys with observed phases and mechanical properties: Borg, Frey, Moh, Pollock, Gorsse, Miracle, Senkov, Meredig & Saal, Expanded dataset of mechanical properties and observed phases of multi-principal element alloys, Sci. Data 7 (2020) 430, doi:10.1038/s41597-020-00768-9. Selected whole systems; labels as their publications report them.' },
+  NOM: { dataSet: null, text: 'Nominal compositions of conventional alloys by their designations (UNS, EN). From memory, no standard was open.' },
   'none-sublimes': { dataSet: null, text: 'No value: graphite sublimes at 1 atm. Published alloy work with carbon usually inserts 3823 K or 3800 K.' },
   'none-allen': { dataSet: null, text: 'No value: none was published for La to Yb.' },
   'none-anisotropic': { dataSet: null, text: 'No value: graphite is too anisotropic for one isotropic modulus.' },
