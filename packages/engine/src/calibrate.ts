@@ -3,7 +3,7 @@ import { emptyOutcome } from './emptyOutcome.ts';
 import { cutOffOf, mergeOutcomes } from './mergeOutcomes.ts';
 import { pointNumbering } from './pointNumbering.ts';
 import type { Prepared } from './prepare.ts';
-import { scoreReference } from './scoreReference.ts';
+import { scoreBlocks } from './scoreBlocks.ts';
 
 /** Places of the grid that are sampled, and points and systems gone through at each. */
 const places = 16;
@@ -34,7 +34,7 @@ export function calibrate(prepared: Prepared): number | null {
       return points / ((now - measuredFrom) / 1000);
     }
     const chunk = chunks[turn % chunks.length]!;
-    const found = scoreReference(prepared, chunk, { cutOff: cutOffOf(outcome, prepared.ranking) })!;
+    const found = scoreBlocks(prepared, chunk, { cutOff: cutOffOf(outcome, prepared.ranking) })!;
     if (turn < chunks.length) outcome = mergeOutcomes(outcome, found, prepared.ranking);
     points += chunk.points;
     turn += 1;

@@ -1,4 +1,5 @@
 import { effectivePool, type GridFractions, partsOfBounds, type SearchSpecification } from '@tiegel/contract';
+import { possibleSizes } from './possibleSizes.ts';
 import { systemNumbering } from './systemNumbering.ts';
 
 /**
@@ -9,7 +10,7 @@ export interface Grid {
   /** The effective pool, pool and require without forbid, in alphabetical order. */
   symbols: readonly string[];
   required: readonly boolean[];
-  /** Elements that a system may have. */
+  /** How many elements a system may have, as far as the bounds leave room for it. */
   components: { min: number; max: number };
   /**
    * Parts that make the whole. Null for the equimolar grid: as many as the system has elements,
@@ -36,7 +37,7 @@ export function gridOf(specification: SearchSpecification): Grid {
   const bounds = symbols.map((symbol) =>
     fractions === 'equimolar' ? { lowest: 1, highest: 1 } : partsWithin(fractions, symbol),
   );
-  const grid: Grid = {
+  const allowed: Grid = {
     symbols,
     required: symbols.map((symbol) => elements.require.includes(symbol)),
     components: { min: components.min, max: Math.min(components.max, symbols.length) },
@@ -45,6 +46,7 @@ export function gridOf(specification: SearchSpecification): Grid {
     highest: bounds.map((one) => one.highest),
     wholeSystems: false,
   };
+  const grid = { ...allowed, components: possibleSizes(allowed) };
   return { ...grid, wholeSystems: keepPerSystem > 1 && systemNumbering(grid).count > mostSystemsKept };
 }
 

@@ -9,6 +9,7 @@ export { cutOffOf, mergeOutcomes } from './mergeOutcomes.ts';
 export { type PlanOptions, planChunks } from './planChunks.ts';
 export { type Prepared, prepare } from './prepare.ts';
 export { type Ranking, rankingOf } from './ranking.ts';
-export { scoreReference, scoreReference as scoreChunk } from './scoreReference.ts';
+export { scoreBlocks as scoreChunk } from './scoreBlocks.ts';
+export { scoreReference } from './scoreReference.ts';
 export type { Score, ScoreOptions } from './scoring.ts';
 export { type UnreachableLimit, unreachableLimits } from './unreachableLimits.ts';

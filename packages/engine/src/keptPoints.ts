@@ -6,7 +6,7 @@ import { keyOf, type Ranking } from './ranking.ts';
 
 /** Where a scorer puts the points that pass, system by system. */
 export interface KeptPoints {
-  /** Begins with another system, which did not come before. */
+  /** Turns to a system; one that was left does not come again. */
   enter(system: number): void;
   /** Takes a point of the system entered. */
   offer(score: number, point: number): void;
@@ -35,6 +35,7 @@ export function keptPoints(ranking: Ranking, cutOff: number | null): KeptPoints 
 
   return {
     enter(next) {
+      if (next === system) return;
       leave();
       system = next;
     },

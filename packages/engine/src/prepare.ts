@@ -1,8 +1,9 @@
 import { type Plan, problem } from '@tiegel/contract';
-import { bind, type Program, quantityById } from '@tiegel/screening';
+import { bind, type Interval, type Program, quantityById } from '@tiegel/screening';
 import { engineVersion } from './engineVersion.ts';
 import { type Grid, gridOf } from './grid.ts';
 import { type LimitRange, limitRange } from './limitRange.ts';
+import { outputBounds } from './outputBounds.ts';
 import { type Ranking, rankingOf } from './ranking.ts';
 import { scoreExpression } from './scoreExpression.ts';
 import { type SystemNumbering, systemNumbering } from './systemNumbering.ts';
@@ -27,6 +28,8 @@ export interface Prepared {
   limits: readonly PreparedLimit[];
   /** Which output is the score. */
   scoreOutput: number;
+  /** What each output may be on the grid. */
+  bounds: readonly Interval[];
 }
 
 /**
@@ -45,17 +48,19 @@ export function prepare(plan: Plan): Prepared {
   if (facts.symbols.join() !== grid.symbols.join()) {
     throw new RangeError('The facts of a plan hold exactly the elements of its grid, in alphabetical order.');
   }
+  const program = bind([...formulas, scoreExpression(specification.rank)], facts, conditions);
   return {
     plan,
     grid,
     systems: systemNumbering(grid),
     ranking: rankingOf(specification),
-    program: bind([...formulas, scoreExpression(specification.rank)], facts, conditions),
+    program,
     limited,
     limits: specification.limits.map((limit) => ({
       ...limitRange(limit),
       output: limited.indexOf(limit.quantity),
     })),
     scoreOutput: limited.length,
+    bounds: outputBounds(grid, program),
   };
 }

@@ -1,0 +1,55 @@
+import type { Program } from '@tiegel/screening';
+import { operatorLoop } from './operatorLoop.ts';
+import { isOperator } from './steps.ts';
+
+/**
+ * Computes the score at selected places only: what it is computed from is moved together, and the
+ * operators that nothing but the score needs run over that.
+ *
+ * @param scoreStep the step that is the score
+ * @param operators the operators that are computed here, in order
+ * @param values an array for each step, with its values at all places
+ */
+export function selectedScores(
+  program: Program,
+  scoreStep: number,
+  operators: readonly number[],
+  values: readonly Float64Array[],
+): (selected: Int32Array, count: number) => Float64Array {
+  const { steps } = program;
+  const arrays = new Map(operators.map((step) => [step, arrayLike(values[step]!)]));
+  const gathered: { from: Float64Array; to: Float64Array }[] = [];
+
+  /** The values of a step at the selected places. */
+  function selectedOf(step: number): Float64Array {
+    const known = arrays.get(step);
+    if (known) return known;
+    const from = values[step]!;
+    if (steps[step]!.kind === 'constant') return from;
+    const to = arrayLike(from);
+    arrays.set(step, to);
+    gathered.push({ from, to });
+    return to;
+  }
+
+  const loops = operators.map((number) => {
+    const step = steps[number]!;
+    if (!isOperator(step)) throw new TypeError('Only operators are computed at selected places.');
+    return operatorLoop(step, selectedOf, selectedOf(number));
+  });
+  const scores = selectedOf(scoreStep);
+
+  return (selected, count) => {
+    for (const { from, to } of gathered) gather(from, selected, to, count);
+    for (const loop of loops) loop(count);
+    return scores;
+  };
+}
+
+function gather(from: Float64Array, selected: Int32Array, to: Float64Array, count: number): void {
+  for (let at = 0; at < count; at += 1) to[at] = from[selected[at]!]!;
+}
+
+function arrayLike(values: Float64Array): Float64Array {
+  return new Float64Array(values.length);
+}
