@@ -1,17 +1,31 @@
-import type { Outcome } from './outcome.ts';
+import { z } from 'zod';
+import { numbersPerRankedPoint, type Outcome } from './outcome.ts';
+import { problem } from './problem.ts';
 
 const bytesPerNumber = Float64Array.BYTES_PER_ELEMENT;
+const formatVersion = 1;
+
+const count = z.int().nonnegative();
+const headSchema = z.strictObject({
+  version: z.literal(formatVersion),
+  points: count,
+  passed: count,
+  passedEach: z.array(count),
+  outside: z.record(z.string(), count),
+  /** How many numbers `best` and `bestOfSystems` have. */
+  lengths: z.tuple([count.multipleOf(numbersPerRankedPoint), count.multipleOf(numbersPerRankedPoint)]),
+});
 
 /**
- * An outcome as bytes, for the way between processes: a length (32 bits), a head of that length in
- * JSON, spaces up to a multiple of 8 bytes, then `best` and `bestOfSystems` as 64-bit floats in the
- * byte order of the machine, which is little-endian on every one that Node runs on. Exact: also
- * NaN, which JSON has not.
+ * An outcome as bytes, for the way between processes and for storing: a length (32 bits), a head
+ * of that length in JSON, spaces up to a multiple of 8 bytes, then `best` and `bestOfSystems` as
+ * 64-bit floats in the byte order of the machine, which is little-endian on every one that Node
+ * runs on. Exact: also NaN, which JSON has not.
  */
 export function encodeOutcome(outcome: Outcome): Uint8Array<ArrayBuffer> {
   const { best, bestOfSystems, ...counts } = outcome;
   const head = new TextEncoder().encode(
-    JSON.stringify({ ...counts, lengths: [best.length, bestOfSystems.length] }),
+    JSON.stringify({ version: formatVersion, ...counts, lengths: [best.length, bestOfSystems.length] }),
   );
   const start = numbersStart(head.length);
   const bytes = new Uint8Array(start + (best.length + bestOfSystems.length) * bytesPerNumber).fill(
@@ -27,18 +41,40 @@ export function encodeOutcome(outcome: Outcome): Uint8Array<ArrayBuffer> {
   return bytes;
 }
 
-/** The outcome that `encodeOutcome` made the bytes of. Throws a RangeError or SyntaxError for anything else. */
+/**
+ * The outcome that `encodeOutcome` made the bytes of.
+ * @throws ProblemError outcome/unreadable for anything else, also for another version of the format
+ */
 export function decodeOutcome(bytes: Uint8Array): Outcome {
-  const headLength = new DataView(bytes.buffer, bytes.byteOffset).getUint32(0, true);
-  const { lengths, ...counts } = JSON.parse(new TextDecoder().decode(bytes.subarray(4, 4 + headLength)));
-  const start = numbersStart(headLength);
+  const { head, start } = readHead(bytes);
+  const { version: _, lengths, ...counts } = head;
   if (bytes.length !== start + (lengths[0] + lengths[1]) * bytesPerNumber) {
-    throw new RangeError(`An outcome was cut short: ${bytes.length} bytes.`);
+    throw unreadable(`${bytes.length} bytes are not what its head says`);
   }
   // A copy: what comes from a socket lies at any address, and 64-bit floats only at multiples of 8.
   const numbers = new Float64Array(new Uint8Array(bytes.subarray(start)).buffer);
   return { ...counts, best: numbers.slice(0, lengths[0]), bestOfSystems: numbers.slice(lengths[0]) };
 }
+
+function readHead(bytes: Uint8Array): { head: z.infer<typeof headSchema>; start: number } {
+  if (bytes.length < 4) throw unreadable('it has no head');
+  const length = new DataView(bytes.buffer, bytes.byteOffset).getUint32(0, true);
+  const text = new TextDecoder().decode(bytes.subarray(4, 4 + length));
+  const head = headSchema.safeParse(parsed(text));
+  if (!head.success) throw unreadable(`its head is not one of version ${formatVersion}`);
+  return { head: head.data, start: numbersStart(length) };
+}
+
+/** What JSON says; undefined where it is none. */
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+const unreadable = (found: string) => problem('outcome/unreadable', { found });
 
 const numbersStart = (headLength: number): number =>
   Math.ceil((4 + headLength) / bytesPerNumber) * bytesPerNumber;

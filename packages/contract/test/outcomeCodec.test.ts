@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { decodeOutcome, encodeOutcome, type Outcome } from '../src/index.ts';
+import { decodeOutcome, encodeOutcome, type Outcome, ProblemError } from '../src/index.ts';
 
-const numbers = fc.array(fc.double(), { maxLength: 60 }).map((list) => Float64Array.from(list));
+const numbers = fc
+  .array(fc.tuple(fc.double(), fc.double(), fc.double()), { maxLength: 20 })
+  .map((points) => Float64Array.from(points.flat()));
 const count = fc.nat({ max: Number.MAX_SAFE_INTEGER });
 const outcomes: fc.Arbitrary<Outcome> = fc.record({
   points: count,
@@ -43,6 +45,27 @@ test('bytes that were cut short are refused at every length', () => {
   };
   const bytes = encodeOutcome(outcome);
   for (let length = 0; length < bytes.length; length++) {
-    expect(() => decodeOutcome(bytes.subarray(0, length))).toThrow();
+    expect(() => decodeOutcome(bytes.subarray(0, length))).toThrow('cannot be read');
   }
 });
+
+test.each([
+  ['of another version of the format', { version: 2 }],
+  ['with a negative count', { passed: -1 }],
+  ['with half a point', { lengths: [1, 0] }],
+  ['with a key that no outcome has', { extra: 1 }],
+])('bytes %s are refused, however well they are formed', (_, change) => {
+  const sound = { version: 1, points: 3, passed: 1, passedEach: [], outside: {}, lengths: [0, 0] };
+  expect(decodeOutcome(bytesOf(sound))).toMatchObject({ points: 3 });
+  expect(() => decodeOutcome(bytesOf({ ...sound, ...change }))).toThrow(ProblemError);
+});
+
+/** Bytes with a head and one number for each that it announces. */
+function bytesOf(head: { lengths: number[] }): Uint8Array {
+  const text = Buffer.from(JSON.stringify(head));
+  const start = Math.ceil((4 + text.length) / 8) * 8;
+  const bytes = Buffer.alloc(start + 8 * (head.lengths[0]! + head.lengths[1]!), ' ');
+  bytes.writeUInt32LE(text.length, 0);
+  bytes.set(text, 4);
+  return bytes;
+}
