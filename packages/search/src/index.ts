@@ -1,2 +1,3 @@
+export { demonstration } from './demonstration.ts';
 export { DEFAULT_MAX_POINTS, openSearches, type SearchesOptions } from './openSearches.ts';
 export type { ExportHead, Searches } from './searches.ts';

@@ -16,24 +16,26 @@ export interface ExportHead {
 export interface Searches {
   /** Checks, and counts systems and points exactly, with an estimate of the time on the workers present. */
   size(request: unknown): Promise<Size>;
-  /** Checks, plans and starts. The same idempotency key returns the search that it made first. */
+  /** Checks, plans and starts. The same idempotency key returns the search that it made first; with another specification it throws search/key-reused. */
   submit(request: unknown, options?: { idempotencyKey?: string }): Promise<{ id: string; created: boolean }>;
   /** Newest first. */
   list(): SearchView[];
   /** Throws search/unknown. */
   view(id: string): SearchView;
+  /** Each throws search/unknown and search/not-possible; asked of what is so already, it changes nothing. */
   pause(id: string): SearchView;
+  /** Also takes up a failed search, at its unfinished chunks. */
   resume(id: string): SearchView;
   cancel(id: string): SearchView;
   /** Throws search/unknown, search/not-finished while nothing is stored yet, request/invalid for an unknown quantity or key. */
   candidates(id: string, query: CandidateQuery): CandidatePage;
-  /** One kept candidate by its canonical composition (see formatComposition of packages/elements). */
+  /** One kept candidate by its composition (see formatComposition of packages/elements). Throws search/unknown, search/not-finished, candidate/unknown, and as parseAlloy does. */
   candidate(id: string, composition: string): Candidate;
-  /** Streams the kept candidates that the query selects, in its order, without holding them. */
+  /** Streams the kept candidates that the query selects, in its order, without holding them; limit, key and row number of the query do not count. Throws as `candidates` does. */
   export(id: string, query: CandidateQuery): { head: ExportHead; rows: Iterable<Candidate> };
   /** Calls back at once with the search as it stands, then on each change (progress at most twice a second); returns how to stop. `sequence` grows by one each time a view changes and survives a restart. Throws search/unknown. */
   watch(id: string, listener: (view: SearchView, sequence: number) => void): () => void;
-  /** Resolves when the search is done, cancelled or failed. */
+  /** Resolves when the search is done, cancelled or failed. Rejects with store/... when the store refuses what is found (the search is paused then), with search/closed when this is closed before. */
   finished(id: string): Promise<SearchView>;
   /** The price list in force; searches keep the one that they were planned with. */
   prices(): PriceList | null;

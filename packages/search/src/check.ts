@@ -1,0 +1,78 @@
+import {
+  effectivePool,
+  type Plan,
+  ProblemError,
+  questionOf,
+  type SearchSpecification,
+  searchSpecificationFor,
+} from '@tiegel/contract';
+import { dataVersionOf, factsFor, type PriceList, symbols } from '@tiegel/elements';
+import {
+  countPoints,
+  countSystems,
+  engineVersion,
+  type Grid,
+  gridOf,
+  type Prepared,
+  prepare,
+} from '@tiegel/engine';
+import { conditions, quantities } from '@tiegel/screening';
+import { gridFaults, unreachableFaults, valueFaults } from './faults.ts';
+import { namedIn } from './namedIn.ts';
+
+/** A search that can be run, and all that follows from its specification before anything is scored. */
+export interface CheckedSearch {
+  plan: Plan;
+  grid: Grid;
+  prepared: Prepared;
+  systems: number;
+  points: number;
+  question: string;
+  notices: string[];
+}
+
+const specifications = searchSpecificationFor({ quantities, elements: symbols });
+
+/** The form of a request alone: what it says, whatever the data. Throws a ProblemError with every fault. */
+export function checkForm(request: unknown): { specification: SearchSpecification; notices: string[] } {
+  return specifications.check(request);
+}
+
+/**
+ * Checks a request: its form, then that the data know every value that it needs, that its grid
+ * has points and not more than `maxPoints`, and that no limit is provably out of reach. Throws a
+ * ProblemError with every fault of the first of these steps that finds one.
+ */
+export function checkSearch(request: unknown, prices: PriceList | null, maxPoints: number): CheckedSearch {
+  const { specification, notices } = checkForm(request);
+  const plan = planOf(specification, prices);
+  const grid = gridOf(specification);
+  const points = countPoints(grid);
+  refuse([...valueFaults(plan), ...gridFaults(points, maxPoints)]);
+  const prepared = prepare(plan);
+  refuse(unreachableFaults(prepared, namedIn(prices?.currency ?? null)));
+  return {
+    ...{ plan, grid, prepared, notices },
+    systems: countSystems(grid),
+    points: Number(points),
+    question: questionOf(specification, namedIn(prices?.currency ?? null)),
+  };
+}
+
+/** The plan of a specification on today's data: facts of its pool, prices, and every condition by its value. */
+function planOf(specification: SearchSpecification, prices: PriceList | null): Plan {
+  const defaults = Object.values(conditions).flatMap(({ name, default: value }) =>
+    value === null ? [] : [[name, value] as const],
+  );
+  return {
+    engineVersion,
+    dataVersion: dataVersionOf(prices),
+    specification,
+    facts: factsFor(effectivePool(specification.elements), { prices }),
+    conditions: Object.fromEntries(defaults),
+  };
+}
+
+function refuse(faults: ConstructorParameters<typeof ProblemError>[0]): void {
+  if (faults.length > 0) throw new ProblemError(faults);
+}

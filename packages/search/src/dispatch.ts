@@ -1,0 +1,125 @@
+import type { Chunk } from '@tiegel/contract';
+import { cutOffOf } from '@tiegel/engine';
+import type { ChunkQueue } from '@tiegel/queue';
+import { alarm } from './alarm.ts';
+import { textOf } from './textOf.ts';
+import { giveBack, type Underway } from './underway.ts';
+
+/** Chunks under way for each worker: one that is scored and one that waits, so that no worker idles. */
+const chunksPerWorker = 2;
+/** How often workers that come or go are noticed, ms. */
+const lookAgainMs = 1000;
+/** Waiting time after a failure to hand anything over: doubled each time, ms. */
+const backOffMs = { first: 250, most: 8000 };
+
+/** Hands the chunks of all searches to the workers, a chunk of each search in turn. */
+export interface Dispatcher {
+  add(search: Underway): void;
+  remove(search: Underway): void;
+  /** Something changed: chunks came back, or were finished. */
+  wake(): void;
+  /** Resolves when nothing is being handed over any more. */
+  close(): Promise<void>;
+}
+
+/** What the dispatcher tells: that a search's chunk is with the workers, and why nothing can be handed out (null: it can again). */
+export interface DispatchListener {
+  handedOut(search: Underway): void;
+  held(search: Underway, reason: string | null): void;
+}
+
+const noWorker = 'No worker is present; the search goes on as soon as one is.';
+
+export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispatcher {
+  const searches = new Set<Underway>();
+  let turns: Underway[] = [];
+  let closed = false;
+  const bell = alarm();
+
+  const chunksUnderWay = () => [...searches].reduce((sum, search) => sum + search.inFlight.size, 0);
+
+  /** The search whose turn it is and its next chunk; null when no chunk waits. */
+  function nextTurn(): { search: Underway; chunk: Chunk } | null {
+    for (const search of turns) {
+      const chunk = search.chunks.next();
+      if (chunk === null) continue;
+      turns = [...turns.filter((other) => other !== search), search];
+      return { search, chunk };
+    }
+    return null;
+  }
+
+  async function send(search: Underway, chunk: Chunk): Promise<void> {
+    const before = search.since;
+    // Before it is sent: the report may come first.
+    search.inFlight.set(chunk.ordinal, chunk);
+    search.since ??= performance.now();
+    search.sent += 1;
+    try {
+      if (!search.announced) await queue.announce(search.id, search.plan);
+      search.announced = true;
+      const cutOff = cutOffOf(search.outcome, search.ranking);
+      await queue.send({ searchId: search.id, chunk, attempt: search.sent, cutOff });
+    } catch (error) {
+      search.since = before;
+      giveBack(search, [chunk.ordinal]);
+      throw error;
+    }
+  }
+
+  /** Why nobody takes a chunk: the carrier is out of reach, or nobody is there. */
+  async function whyNobody(): Promise<string> {
+    const [search] = turns;
+    if (search === undefined) return noWorker;
+    return queue.announce(search.id, search.plan).then(() => noWorker, textOf);
+  }
+
+  /** Hands out what the workers have room for. Returns why it could not, null where it could. */
+  async function handOut(): Promise<string | null> {
+    const workers = await queue.workers();
+    if (workers === 0) return whyNobody();
+    while (!closed && chunksUnderWay() < chunksPerWorker * workers) {
+      const turn = nextTurn();
+      if (turn === null) break;
+      try {
+        await send(turn.search, turn.chunk);
+      } catch (error) {
+        if (turn.search.stop.signal.aborted) continue;
+        return textOf(error);
+      }
+      if (!turn.search.stop.signal.aborted) listener.handedOut(turn.search);
+    }
+    return null;
+  }
+
+  async function run(): Promise<void> {
+    let backOff = 0;
+    while (!closed) {
+      const rung = bell.next();
+      const reason = searches.size === 0 ? null : await handOut().catch(textOf);
+      for (const search of searches) listener.held(search, reason);
+      backOff = reason === null ? 0 : Math.min(backOffMs.most, backOff * 2 || backOffMs.first);
+      await rung(searches.size === 0 ? null : backOff || lookAgainMs);
+    }
+  }
+  const running = run();
+
+  return {
+    add(search) {
+      searches.add(search);
+      turns.push(search);
+      bell.ring();
+    },
+    remove(search) {
+      searches.delete(search);
+      turns = turns.filter((other) => other !== search);
+      bell.ring();
+    },
+    wake: bell.ring,
+    async close() {
+      closed = true;
+      bell.ring();
+      await running;
+    },
+  };
+}

@@ -1,0 +1,51 @@
+import { type Fault, fault, type Lookup, type Plan } from '@tiegel/contract';
+import { columns, pairColumns, priceColumn } from '@tiegel/elements';
+import { type Prepared, unreachableLimits } from '@tiegel/engine';
+import { missingFor, quantityById } from '@tiegel/screening';
+import { grouped } from './grouped.ts';
+
+/** Every value that a limit or a ranking needs and that the data lack for an element of the pool. */
+export function valueFaults({ specification, facts }: Plan): Fault[] {
+  const { limits, rank } = specification;
+  const wholePool = Object.fromEntries(facts.symbols.map((symbol) => [symbol, 1]));
+  const entries = [
+    ...limits.map(({ quantity }, place) => ({ quantity, pointer: `/limits/${place}/quantity` })),
+    ...rank.map(({ quantity }, place) => ({ quantity, pointer: `/rank/${place}/quantity` })),
+  ];
+  return entries.flatMap(({ quantity, pointer }) => {
+    const missing = missingFor(quantity, wholePool, facts);
+    return [...new Set(missing.map(({ value }) => value))].map((value) => {
+      const elements = missing.filter((one) => one.value === value).map(({ element }) => element);
+      return valueFault(quantityById(quantity).name, value, elements, pointer);
+    });
+  });
+}
+
+function valueFault(quantity: string, value: string, lacking: string[], pointer: string): Fault {
+  const elements = listed(lacking);
+  if (value === priceColumn.id) return fault('search/price-missing', { quantity, elements }, pointer);
+  const name = [...columns, ...pairColumns].find(({ id }) => id === value)?.name.toLowerCase() ?? value;
+  return fault('search/value-missing', { quantity, value: name, elements }, pointer);
+}
+
+function listed(words: readonly string[]): string {
+  return words.length === 1 ? words[0]! : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
+
+/** A grid without a point, or with too many. */
+export function gridFaults(points: bigint, most: number): Fault[] {
+  if (points === 0n) return [fault('search/no-points', {}, '/fractions')];
+  if (points <= BigInt(most)) return [];
+  return [fault('search/too-many-points', { points: grouped(points), most: grouped(most) })];
+}
+
+/** Limits that no point of the grid can meet, proven by bounds. */
+export function unreachableFaults(prepared: Prepared, named: Lookup): Fault[] {
+  const { limits } = prepared.plan.specification;
+  return unreachableLimits(prepared).map(({ index, low, high }) => {
+    const { name, unit } = named(limits[index]!.quantity);
+    const withUnit = (value: number) => (unit === '' ? `${value}` : `${value} ${unit}`);
+    const values = { quantity: name.toLowerCase(), low: withUnit(low), high: withUnit(high) };
+    return fault('search/limit-unreachable', values, `/limits/${index}`);
+  });
+}

@@ -1,0 +1,36 @@
+import type { PriceList } from '@tiegel/elements';
+import { planChunks } from '@tiegel/engine';
+import { quantities } from '@tiegel/screening';
+import type { SearchRecord, Store } from '@tiegel/store';
+import type { CheckedSearch } from './check.ts';
+
+/** How long a worker should take for a chunk, s: far above what handing it over costs, and progress shows. */
+const secondsPerChunk = 1;
+
+interface Start {
+  prices: PriceList | null;
+  idempotencyKey: string | null;
+  /** points that one worker scores in a second */
+  pointsPerSecond: number;
+  workers: number;
+  /** when the request came, ms, monotonic */
+  since: number;
+}
+
+/** Plans a checked search: it and its chunks become rows of the ledger, in one transaction. */
+export function start(checked: CheckedSearch, store: Store, given: Start): SearchRecord {
+  const { plan, grid, question, notices, systems, points } = checked;
+  const { prices, idempotencyKey, pointsPerSecond, workers } = given;
+  const chunks = planChunks(grid, {
+    pointsPerChunk: Math.max(1, Math.round(pointsPerSecond * secondsPerChunk)),
+    workers: Math.max(1, workers),
+  });
+  const search = {
+    ...{ idempotencyKey, plan, question, notices, systems, points },
+    columns: quantities.map(({ id }) => id),
+    prices: prices && { date: prices.date, currency: prices.currency, invented: prices.invented },
+    preparationSeconds: (performance.now() - given.since) / 1000,
+    createdAt: new Date().toISOString(),
+  };
+  return store.searches.create(search, chunks);
+}

@@ -1,0 +1,39 @@
+import type { SearchView } from '@tiegel/contract';
+import type { SearchRecord } from '@tiegel/store';
+import { activeSeconds, type Underway } from './underway.ts';
+
+/** A search as anybody sees it, from what is kept of it and, where this process works on it, what is known beyond. */
+export function viewOf(record: SearchRecord, underway: Underway | undefined): SearchView {
+  const { id, state, reason, question, specification, notices, counts, kept, prices } = record;
+  const { dataVersion, engineVersion, preparationSeconds, storingSeconds, createdAt, finishedAt } = record;
+  const rate = state === 'running' ? (underway?.rate.perSecond(performance.now()) ?? null) : null;
+  const left = record.points - counts.points;
+  return {
+    ...{
+      id,
+      name: specification.name,
+      state,
+      reason,
+      question,
+      specification,
+      notices,
+      counts,
+      kept,
+      prices,
+    },
+    ...{ dataVersion, engineVersion, preparationSeconds, storingSeconds, createdAt, finishedAt },
+    progress: { points: counts.points, total: record.points },
+    seconds: secondsOf(record, underway),
+    rate,
+    secondsLeft: rate === null ? null : left / rate,
+  };
+}
+
+/** Null before the first chunk was handed out. */
+function secondsOf(
+  { state, activeSeconds: kept }: SearchRecord,
+  underway: Underway | undefined,
+): number | null {
+  const seconds = state === 'running' && underway ? activeSeconds(underway) : kept;
+  return state !== 'done' && seconds === 0 ? null : seconds;
+}

@@ -1,0 +1,170 @@
+import { ProblemError } from '@tiegel/contract';
+import type { ChunkQueue, Report } from '@tiegel/queue';
+import type { SearchChange, SearchRecord, Store } from '@tiegel/store';
+import { collect } from './collect.ts';
+import { dispatcher } from './dispatch.ts';
+import { clearCandidates, finish } from './finish.ts';
+import { resume } from './resume.ts';
+import { type SearchEvent, stateAfter } from './states.ts';
+import { textOf } from './textOf.ts';
+import { giveBack, type Underway } from './underway.ts';
+
+/** A chunk that failed so often is not tried again: its search fails. */
+const mostFailures = 3;
+
+/** The work of this process on all searches. */
+export interface Work {
+  /** Carries a search on until it is done, failed or stopped. */
+  carry(record: SearchRecord): void;
+  /** Stops working on a search; what comes back of it afterwards is not waited for. */
+  stop(id: string): void;
+  underway(id: string): Underway | undefined;
+  /** What the store refused of a search, so that the search stands still; undefined where it works. */
+  trouble(id: string): ProblemError | undefined;
+  forgetTrouble(id: string): void;
+  close(): Promise<void>;
+}
+
+/** Tells that a search changed in a way that a reader can see. */
+export type Changed = (id: string, what: 'progress' | 'state') => void;
+
+export function work(store: Store, queue: ChunkQueue, changed: Changed): Work {
+  const searches = new Map<string, Underway>();
+  const troubles = new Map<string, ProblemError>();
+  const running = new Set<Promise<void>>();
+  let closed = false;
+  const dispatch = dispatcher(queue, { handedOut, held });
+  queue.onReport(report);
+  queue.onLoss(() => {
+    for (const search of searches.values()) giveBack(search, search.inFlight.keys());
+    dispatch.wake();
+  });
+
+  /** The life of a search in this process, from where the ledger says it stands. Never rejects. */
+  async function carry(record: SearchRecord): Promise<void> {
+    let search: Underway | undefined;
+    try {
+      search = resume(record, store);
+      searches.set(record.id, search);
+      await scored(search);
+      await finish(search, store, search.stop.signal);
+      changed(record.id, 'state');
+    } catch (error) {
+      if (search?.stop.signal.aborted) await tidy(search);
+      else end(record.id, error);
+    }
+    if (search !== undefined) leave(search);
+  }
+
+  /** Hands out every unfinished chunk; resolves when the outcome of the last one was taken. */
+  async function scored(search: Underway): Promise<void> {
+    const { stop, scored } = search;
+    stop.signal.addEventListener('abort', () => scored.reject(stop.signal.reason));
+    if (search.unfinished === 0) scored.resolve();
+    else dispatch.add(search);
+    await scored.promise;
+    dispatch.remove(search);
+  }
+
+  function leave(search: Underway): void {
+    // Not there any more, or there anew: somebody stopped it.
+    if (searches.get(search.id) !== search) return;
+    searches.delete(search.id);
+    dispatch.remove(search);
+    // Whatever becomes of it: workers that are not told stop at the end of their chunks. When the
+    // program ends they may finish them, and the next start collects what they found.
+    if (!closed) queue.withdraw(search.id).catch(() => {});
+  }
+
+  /** A cancelled search leaves no candidates behind; some that cannot be taken away do no harm. */
+  async function tidy({ id, number }: Underway): Promise<void> {
+    try {
+      if (store.searches.find(id)?.state === 'cancelled') await clearCandidates(number, store);
+    } catch {}
+  }
+
+  function report(one: Report): void {
+    const search = searches.get(one.searchId);
+    if (search === undefined) return;
+    try {
+      if (one.kind === 'done') take(search, one);
+      else giveBack(search, [one.ordinal]);
+      if (one.kind === 'failed') countFailure(search, one);
+    } catch (error) {
+      search.scored.reject(error);
+    }
+    dispatch.wake();
+  }
+
+  function take(search: Underway, { ordinal, outcome }: Extract<Report, { kind: 'done' }>): void {
+    if (!collect(search, ordinal, outcome, store)) return;
+    changed(search.id, 'progress');
+    if (search.unfinished === 0) search.scored.resolve();
+  }
+
+  function countFailure(search: Underway, { ordinal, reason }: Extract<Report, { kind: 'failed' }>): void {
+    const failures = store.ledger.countFailure(search.number, ordinal);
+    if (failures < mostFailures) return;
+    throw new Error(`Part ${ordinal + 1} of the search failed ${failures} times: ${reason}`);
+  }
+
+  function handedOut(search: Underway): void {
+    move(search.id, 'handOut');
+  }
+
+  /** Notes why nothing is handed out, where that changed. */
+  function held(search: Underway, reason: string | null): void {
+    if (search.heldBy === reason) return;
+    search.heldBy = reason;
+    try {
+      store.searches.change(search.number, { reason });
+      changed(search.id, 'state');
+    } catch (error) {
+      search.scored.reject(error);
+    }
+  }
+
+  /** The end that an error makes: the store's refusal lets a search stand still, all else is its failure. */
+  function end(id: string, error: unknown): void {
+    const refused = error instanceof ProblemError && error.faults[0]?.code.startsWith('store/');
+    if (refused) troubles.set(id, error);
+    const finishedAt = new Date().toISOString();
+    try {
+      if (refused) move(id, 'pause', { reason: textOf(error) });
+      else move(id, 'fail', { reason: textOf(error), finishedAt });
+    } catch (again) {
+      // It cannot even be written down; told all the same, and after a restart the search goes on.
+      if (again instanceof ProblemError) troubles.set(id, again);
+    }
+    changed(id, 'state');
+  }
+
+  function move(id: string, event: SearchEvent, change: SearchChange = {}): void {
+    const record = store.searches.find(id)!;
+    const state = stateAfter(record.state, event);
+    if (state === null) return;
+    store.searches.change(record.number, { state, ...change });
+    changed(id, 'state');
+  }
+
+  return {
+    carry(record) {
+      const carrying = carry(record).finally(() => running.delete(carrying));
+      running.add(carrying);
+    },
+    stop(id) {
+      const search = searches.get(id);
+      search?.stop.abort(new Error(`work on search ${id} was stopped`));
+      if (search !== undefined) leave(search);
+    },
+    underway: (id) => searches.get(id),
+    trouble: (id) => troubles.get(id),
+    forgetTrouble: (id) => void troubles.delete(id),
+    async close() {
+      closed = true;
+      for (const search of searches.values()) search.stop.abort(new Error('the program ends'));
+      await dispatch.close();
+      await Promise.allSettled(running);
+    },
+  };
+}
