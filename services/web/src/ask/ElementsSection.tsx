@@ -4,7 +4,7 @@ import { elementProperties } from '../periodic/elementProperties.ts';
 import { familyTints } from '../periodic/families.ts';
 import { markSigns } from '../periodic/marks.ts';
 import { PeriodicTable } from '../periodic/PeriodicTable.tsx';
-import { unitOf } from '../server/lookup.ts';
+import { unitText } from '../server/lookup.ts';
 import type { ElementView, PricesView } from '../server/types.ts';
 import { type Draft, type Mark, marked } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
@@ -49,7 +49,7 @@ export function ElementsSection({ draft, change, elements, prices }: ElementsSec
         elements={elements}
         marks={draft.marks}
         property={property}
-        unit={property ? unitOf(property.unit, currency) : ''}
+        unit={property ? unitText(property.unit, currency) : ''}
         clickMark={clickMark}
         onMark={onMark}
       >
@@ -74,7 +74,7 @@ export function ElementsSection({ draft, change, elements, prices }: ElementsSec
             {properties.map(({ id, name, unit }) => (
               <option key={id} value={id}>
                 {name}
-                {unit ? `, ${unitOf(unit, currency)}` : ''}
+                {unit ? `, ${unitText(unit, currency)}` : ''}
               </option>
             ))}
           </select>

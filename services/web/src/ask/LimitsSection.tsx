@@ -1,4 +1,4 @@
-import { unitOf } from '../server/lookup.ts';
+import { unitText } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
 import { type Draft, type LimitRow, limitRow } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
@@ -35,7 +35,7 @@ export function LimitsSection({ draft, change, quantities, currency }: LimitsSec
         {draft.limits.map((row, index) => {
           const quantity = quantities.find(({ id }) => id === row.quantity);
           const pointer = `/limits/${index}`;
-          const unit = unitOf(quantity?.unit ?? '', currency);
+          const unit = unitText(quantity?.unit ?? '', currency);
           return (
             <li key={row.key} id={fieldId(pointer)} tabIndex={-1}>
               <div className="ask-line">

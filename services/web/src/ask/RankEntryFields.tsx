@@ -1,4 +1,4 @@
-import { unitOf } from '../server/lookup.ts';
+import { unitText } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
 import { DesirabilityCurve } from './DesirabilityCurve.tsx';
 import type { RankRow } from './draft.ts';
@@ -24,7 +24,7 @@ const preferences = { high: 'as high as possible', low: 'as low as possible', ta
 export function RankEntryFields(props: RankEntryFieldsProps) {
   const { row, pointer, number, combined, quantities, currency, onChange, onRemove } = props;
   const quantity = quantities.find(({ id }) => id === row.quantity);
-  const unit = unitOf(quantity?.unit ?? '', currency);
+  const unit = unitText(quantity?.unit ?? '', currency);
   const field = (key: keyof RankRow & string, label: string, place: string, more: object = {}) => (
     <NumberField
       pointer={`${pointer}/${place}`}

@@ -24,9 +24,10 @@ export function useSize(draft: Draft): Asked {
   const written = useMemo(() => specificationOf(draft), [draft]);
   const settled = useSettled(written);
   const begun = marked(draft, 'pool', 'require').length > 0;
-  const readable = Object.keys(settled.unclear).length === 0;
+  const countable =
+    settled.specification.elements!.pool.length > 0 && Object.keys(settled.unclear).length === 0;
   const { data, error, isPlaceholderData, isFetching } = useQuery(
-    sizeQuery(settled.specification, begun && readable),
+    sizeQuery(settled.specification, countable),
   );
   const refusal = error instanceof ServerProblem && error.status < 500 ? error : null;
   const faults = useMemo(

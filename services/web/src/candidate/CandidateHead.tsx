@@ -1,7 +1,8 @@
 import type { Candidate, SearchView } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { ShareBar } from '../composition/ShareBar.tsx';
-import { Shares, shareDecimals } from '../composition/Shares.tsx';
+import { Shares } from '../composition/Shares.tsx';
+import { shareDecimals } from '../composition/shareDecimals.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
 import type { QuantityView } from '../server/types.ts';
 import { capitalised } from '../words/capitalised.ts';

@@ -3,7 +3,7 @@ import { formatNumber } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
 import { capitalised } from '../words/capitalised.ts';
-import { marginOf } from './margins.ts';
+import { marginOf } from './marginOf.ts';
 
 interface LimitMarginsProps {
   search: SearchView;

@@ -1,6 +1,6 @@
 import type { Candidate, SearchView } from '@tiegel/contract';
 import { formatNumber } from '../numbers/formatNumber.ts';
-import { unitOf } from '../server/lookup.ts';
+import { unitText } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
 import { Notation } from '../words/Notation.tsx';
 import { sourceInWords } from './sourceInWords.ts';
@@ -27,7 +27,7 @@ export function QuantityList({ search, candidate, quantities }: QuantityListProp
             </h3>
             <p className="quantity-value">
               {formatNumber(candidate.quantities[quantity.id], quantity.decimals)}{' '}
-              <span className="quantity-unit">{unitOf(quantity.unit, search.prices?.currency)}</span>
+              <span className="quantity-unit">{unitText(quantity.unit, search.prices?.currency)}</span>
             </p>
             <div className="quantity-words">
               {candidate.quantities[quantity.id] === null ? (

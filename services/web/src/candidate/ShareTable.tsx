@@ -1,7 +1,7 @@
 import type { Candidate, SearchView } from '@tiegel/contract';
 import { atomicToWeightPercent, elementOf } from '@tiegel/elements';
 import { toneOf } from '../composition/ShareBar.tsx';
-import { shareDecimals } from '../composition/Shares.tsx';
+import { shareDecimals } from '../composition/shareDecimals.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
 
 /** The shares by atoms and by mass. */

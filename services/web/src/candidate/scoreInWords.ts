@@ -1,6 +1,6 @@
 import type { Candidate, RankEntry } from '@tiegel/contract';
 import { formatNumber } from '../numbers/formatNumber.ts';
-import { unitOf } from '../server/lookup.ts';
+import { unitText } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
 
 /** What a candidate's score is and means: 'size mismatch 1.02 %', 'off its target by 0.03', 'desirability 0.71 of 1'. */
@@ -15,7 +15,7 @@ export function scoreInWords(
   if (rank.length > 1) return `desirability ${formatNumber(score, 4)} of 1`;
   const quantity = quantities.find(({ id }) => id === first.quantity);
   const value =
-    `${formatNumber(score, quantity?.decimals ?? 3)} ${unitOf(quantity?.unit ?? '', currency)}`.trim();
+    `${formatNumber(score, quantity?.decimals ?? 3)} ${unitText(quantity?.unit ?? '', currency)}`.trim();
   const name = (quantity?.name ?? first.quantity).toLowerCase();
   if (typeof first.prefer === 'string') return `${name} ${value}, ${first.prefer}est first`;
   return `${name} off its target ${formatNumber(first.prefer.target, quantity?.decimals ?? 3)} by ${value}`;

@@ -1,12 +1,6 @@
 import { formatNumber } from '../numbers/formatNumber.ts';
 import './shares.css';
 
-/** Decimals that a grid of this step needs (at.%); two where shares are equal and lie on no grid. */
-export function shareDecimals(fractions: 'equimolar' | { step: number }): number {
-  if (fractions === 'equimolar') return 2;
-  return String(fractions.step).split('.')[1]?.length ?? 0;
-}
-
 /** A composition as it is written everywhere: symbols alphabetical, at.% to the grid's step, in places of equal width. */
 export function Shares({ composition, decimals }: { composition: Record<string, number>; decimals: number }) {
   const symbols = Object.keys(composition).sort();

@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from 'react';
 import { parseNumber } from '../numbers/parseNumber.ts';
-import { unitOf } from '../server/lookup.ts';
+import { unitText } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
 import type { Filters } from './filters.ts';
 
@@ -72,7 +72,7 @@ export function AddFilter({ filters, pool, quantities, currency, among, onChange
           ))}
         </select>
       )}
-      {quantity?.unit ? <span className="quiet">{unitOf(quantity.unit, currency)}</span> : null}
+      {quantity?.unit ? <span className="quiet">{unitText(quantity.unit, currency)}</span> : null}
       <button type="submit">Add filter</button>
       <span className="quiet">{among}</span>
       <span role="alert" className="fault" id="filter-fault">

@@ -5,7 +5,7 @@ import { Link } from 'wouter';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
-import { unitOf } from '../server/lookup.ts';
+import { unitText } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
 import { Notation } from '../words/Notation.tsx';
 import { candidateAddress } from './candidateAddress.ts';
@@ -63,7 +63,7 @@ export function CandidateCards({
                   </dt>
                   <dd>
                     {formatNumber(quantities[id], decimals)}{' '}
-                    <span className="quiet">{unitOf(unit, currency)}</span>
+                    <span className="quiet">{unitText(unit, currency)}</span>
                   </dd>
                 </div>
               ))}

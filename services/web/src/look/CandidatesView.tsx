@@ -1,6 +1,6 @@
 import type { SearchView } from '@tiegel/contract';
 import { effectivePool } from '@tiegel/contract';
-import { shareDecimals } from '../composition/Shares.tsx';
+import { shareDecimals } from '../composition/shareDecimals.ts';
 import { Failed } from '../frame/Failed.tsx';
 import { useNarrow } from '../frame/useNarrow.ts';
 import { Waiting } from '../frame/Waiting.tsx';

@@ -1,4 +1,4 @@
-import { unitOf } from '../server/lookup.ts';
+import { unitText } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
 import { Notation } from '../words/Notation.tsx';
 
@@ -36,7 +36,7 @@ export function ColumnHead({ id, name, quantity, currency, order, direction, onO
           {current ? (direction === 'asc' ? '↑' : '↓') : ''}
         </span>
       </button>
-      <span className="head-unit">{unitOf(quantity?.unit ?? '', currency)}</span>
+      <span className="head-unit">{unitText(quantity?.unit ?? '', currency)}</span>
     </th>
   );
 }

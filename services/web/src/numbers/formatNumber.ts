@@ -26,11 +26,12 @@ export function formatCount(value: number): string {
   return formatNumber(value, 0);
 }
 
-/** A part of a whole in percent: two significant digits below 1 %, '< 0.01 %' rather than 0 for what is not nothing. */
+/** A part of a whole in percent: two significant digits below 1 %, never 0 for something or 100 for less than all. */
 export function formatPercent(part: number, whole: number): string {
   if (whole === 0) return noValue;
   const percent = (100 * part) / whole;
   if (percent > 0 && percent < 0.01) return `< ${formatNumber(0.01, 2)} %`;
-  const decimals = percent === 0 || percent >= 99.995 ? 0 : percent < 1 ? 2 : 1;
+  if (part < whole && percent >= 99.95) return '< 100 %';
+  const decimals = part === 0 || part === whole ? 0 : percent < 1 ? 2 : 1;
   return `${formatNumber(percent, decimals)} %`;
 }

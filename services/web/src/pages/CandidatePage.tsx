@@ -6,6 +6,7 @@ import { CandidateHazards } from '../candidate/CandidateHazards.tsx';
 import { LimitMargins } from '../candidate/LimitMargins.tsx';
 import { Provenance } from '../candidate/Provenance.tsx';
 import { QuantityList } from '../candidate/QuantityList.tsx';
+import { Sensitivities } from '../candidate/Sensitivities.tsx';
 import { ShareTable } from '../candidate/ShareTable.tsx';
 import { Failed } from '../frame/Failed.tsx';
 import { useTitle } from '../frame/useTitle.ts';
@@ -37,6 +38,7 @@ export function CandidatePage() {
         <LimitMargins {...shown} />
       </div>
       <QuantityList {...shown} />
+      <Sensitivities {...shown} elements={elements.data} />
       <CandidateHazards composition={candidate.data.composition} elements={elements.data} />
       <Provenance search={search.data} />
     </article>

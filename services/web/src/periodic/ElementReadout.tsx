@@ -1,6 +1,6 @@
 import type { Element } from '@tiegel/elements';
 import { formatNumber, noValue } from '../numbers/formatNumber.ts';
-import { unitOf } from '../server/lookup.ts';
+import { unitText } from '../server/lookup.ts';
 import type { ElementView } from '../server/types.ts';
 import { elementProperties, propertyOf } from './elementProperties.ts';
 import { familyTints } from './families.ts';
@@ -34,7 +34,7 @@ function Numbers({ facts }: { facts: ElementView }) {
           <div key={id}>
             <dt>{name}</dt>
             <dd>
-              {formatNumber(propertyOf(facts, id), decimals)} {unitOf(unit, null)}
+              {formatNumber(propertyOf(facts, id), decimals)} {unitText(unit, null)}
             </dd>
           </div>
         ))}

@@ -9,11 +9,11 @@ export function lookupIn(
   const byId = new Map(quantities.map((quantity) => [quantity.id, quantity]));
   return (id) => {
     const { name = id, unit = '' } = byId.get(id) ?? {};
-    return { name, unit: unitOf(unit, currency) };
+    return { name, unit: unitText(unit, currency) };
   };
 }
 
 /** A unit as it is printed, with the currency of the price list by its name. */
-export function unitOf(unit: string, currency: string | undefined | null): string {
+export function unitText(unit: string, currency: string | undefined | null): string {
   return printedUnit(unit).replace('currency', currency ?? 'currency');
 }

@@ -1,5 +1,6 @@
 import { keepPreviousData, QueryClient, queryOptions } from '@tanstack/react-query';
 import type { Candidate, SearchView, Size } from '@tiegel/contract';
+import type { PairRecord } from '@tiegel/elements';
 import { NoAnswer, post, request } from './request.ts';
 import type { Demonstration, ElementView, Health, PricesView, QuantityView } from './types.ts';
 
@@ -28,6 +29,12 @@ export const elementsQuery = queryOptions({
 export const quantitiesQuery = queryOptions({
   queryKey: ['quantities'],
   queryFn: ({ signal }) => request<QuantityView[]>('/quantities', { signal }),
+  staleTime: Number.POSITIVE_INFINITY,
+});
+
+export const pairsQuery = queryOptions({
+  queryKey: ['pairs'],
+  queryFn: ({ signal }) => request<PairRecord[]>('/pairs', { signal }),
   staleTime: Number.POSITIVE_INFINITY,
 });
 

@@ -1,0 +1,63 @@
+import { type ProblemError, searchSpecificationFor } from '@tiegel/contract';
+import { symbols } from '@tiegel/elements';
+import { quantities } from '@tiegel/screening';
+import { expect, test } from 'vitest';
+import { type Draft, emptyDraft, limitRow, rankRow } from '../../src/ask/draft.ts';
+import { placeFaults } from '../../src/ask/placeFaults.ts';
+import { specificationOf } from '../../src/ask/specificationOf.ts';
+
+const { check } = searchSpecificationFor({ quantities, elements: symbols });
+const draft: Draft = {
+  ...emptyDraft,
+  marks: { Al: 'pool', Co: 'pool', Cr: 'pool', Fe: 'require', Ni: 'pool', Ti: 'forbid' },
+};
+
+/** What stands at each field once the contract's own check has read what the form wrote. */
+function faultsOf(part: Partial<Draft>) {
+  const whole = { ...draft, ...part };
+  const written = specificationOf(whole);
+  try {
+    check(written.specification);
+    return placeFaults(whole, written, []);
+  } catch (error) {
+    return placeFaults(whole, written, (error as ProblemError).faults);
+  }
+}
+
+test('a right form has no fault', () => {
+  expect(faultsOf({})).toEqual(new Map());
+});
+
+test.each<[string, Partial<Draft>, string]>([
+  ['bounds of all that cross', { bounds: { min: '40', max: '30' } }, '/fractions'],
+  ['bounds of one element that cross', { each: { Al: { min: '30', max: '10' } } }, '/fractions/each/Al'],
+  ['a bound above 100', { each: { Al: { min: '', max: '120' } } }, '/fractions/each/Al/max'],
+  ['a number of elements that is not whole', { components: { min: '4.5', max: '5' } }, '/components/min'],
+  ['a number of elements that is missing', { components: { min: '', max: '5' } }, '/components/min'],
+  [
+    'a limit that crosses, after one that is not used yet',
+    { limits: [limitRow('omega'), limitRow('density', { min: '9', max: '8' })] },
+    '/limits/1',
+  ],
+  ['no ranking', { rank: [] }, '/rank'],
+  ['a target that is missing', { rank: [rankRow('density', { prefer: 'target' })] }, '/rank/0/prefer/target'],
+  [
+    'an anchor that is missing',
+    { rank: [rankRow('density', { from: '1', to: '2' }), rankRow('omega', { prefer: 'high', from: '1' })] },
+    '/rank/1/to',
+  ],
+  ['more than can be kept', { keep: '1000001' }, '/keep'],
+  ['too many of each system', { keepPerSystem: '21' }, '/keepPerSystem'],
+  ['a number that cannot be read', { keep: 'all' }, '/keep'],
+])('%s stands at its field', (_, part, field) => {
+  expect([...faultsOf(part).keys()]).toEqual([field]);
+});
+
+test('all that is wrong is told at once', () => {
+  const faults = faultsOf({
+    keep: 'all',
+    bounds: { min: '40', max: '30' },
+    limits: [limitRow('density', { min: '9', max: '8' })],
+  });
+  expect([...faults.keys()].sort()).toEqual(['/fractions', '/keep', '/limits/0']);
+});

@@ -1,0 +1,17 @@
+import { expect, test } from 'vitest';
+import { marginOf } from '../../src/candidate/marginOf.ts';
+
+test.each([
+  [{ quantity: 'density', max: 8 }, 7.5, { met: true, margin: 0.5 }],
+  [{ quantity: 'density', max: 8 }, 8.5, { met: false, margin: -0.5 }],
+  [{ quantity: 'mixingEnthalpy', min: -15, max: 5 }, -13, { met: true, margin: 2 }],
+  [{ quantity: 'mixingEnthalpy', min: -15, max: 5 }, 4, { met: true, margin: 1 }],
+  [{ quantity: 'mixingEnthalpy', min: -15, max: 5 }, -15 - 1e-13, { met: true, margin: 0 }],
+  [{ quantity: 'density', max: 8 }, 8 + 1e-9, { met: false, margin: -1e-9 }],
+  [{ quantity: 'cost', max: 8 }, null, { met: false, margin: null }],
+])('%o at %d', (limit, value, { met, margin }) => {
+  const found = marginOf(limit, value);
+  expect(found.met).toBe(met);
+  if (margin === null) expect(found.margin).toBeNull();
+  else expect(found.margin).toBeCloseTo(margin, 12);
+});

@@ -1,0 +1,99 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+
+type Triple = [number, number, number];
+type Theme = 'light' | 'dark';
+
+const text = readFileSync(new URL('../../src/styles/tokens.css', import.meta.url), 'utf8');
+const colours = new Map(
+  [...text.matchAll(/--([\w-]+):\s*light-dark\(oklch\(([^)]*)\),\s*oklch\(([^)]*)\)\)/g)].map(
+    ([, name, light, dark]) => [name!, { light: triple(light!), dark: triple(dark!) }] as const,
+  ),
+);
+
+function triple(numbers: string): Triple {
+  return numbers.trim().split(/\s+/).map(Number) as Triple;
+}
+
+/** Relative luminance of an OKLCH colour, clipped to sRGB. Matrices: Björn Ottosson, "A perceptual color space for image processing" (2020), from memory; luminance: WCAG 2.2. */
+function luminance([lightness, chroma, hue]: Triple): number {
+  const [a, b] = [chroma * Math.cos((hue * Math.PI) / 180), chroma * Math.sin((hue * Math.PI) / 180)];
+  const [l, m, s] = [
+    (lightness + 0.3963377774 * a + 0.2158037573 * b) ** 3,
+    (lightness - 0.1055613458 * a - 0.0638541728 * b) ** 3,
+    (lightness - 0.0894841775 * a - 1.291485548 * b) ** 3,
+  ];
+  const linear = [
+    4.0767416621 * l - 3.3077115913 * m + 0.2309699292 * s,
+    -1.2684380046 * l + 2.6097574011 * m - 0.3413193965 * s,
+    -0.0041960863 * l - 0.7034186147 * m + 1.707614701 * s,
+  ].map((channel) => Math.min(1, Math.max(0, channel)));
+  return 0.2126 * linear[0]! + 0.7152 * linear[1]! + 0.0722 * linear[2]!;
+}
+
+function contrast(one: string, other: string, theme: Theme): number {
+  const [bright, dim] = [one, other]
+    .map((name) => luminance(colours.get(name)![theme]))
+    .sort((p, q) => q - p);
+  return (bright! + 0.05) / (dim! + 0.05);
+}
+
+const grounds = ['paper', 'tint'];
+const families = [...colours.keys()].filter((name) => name.startsWith('family-'));
+const shares = [...colours.keys()].filter((name) => name.startsWith('share-'));
+const textPairs: [string, string][] = [
+  ...['ink', 'ink-quiet', 'accent', 'warning', 'danger', 'good'].flatMap((ink) =>
+    grounds.map((ground) => [ink, ground] as [string, string]),
+  ),
+  ...families.flatMap(
+    (family) =>
+      [
+        ['ink', family],
+        ['ink-quiet', family],
+      ] as [string, string][],
+  ),
+  ['ink', 'tint-strong'],
+  ['accent-strong', 'tint-strong'],
+  ['on-accent', 'accent'],
+  ['on-accent', 'accent-strong'],
+  ['ink', 'accent-tint'],
+  ['ink-quiet', 'accent-tint'],
+  ['accent', 'accent-tint'],
+  ['warning', 'warning-tint'],
+  ['danger', 'danger-tint'],
+];
+const graphicPairs: [string, string][] = [
+  ...['edge', 'focus', 'accent', ...shares].map((mark) => [mark, 'paper'] as [string, string]),
+  ['edge', 'tint'],
+  ['focus', 'tint'],
+  ['focus', 'accent-tint'],
+];
+
+// The two ends of the scale, WCAG 2.2: 21 to 1.
+test('the computation gives 21 for black on white', () => {
+  expect((luminance([1, 0, 0]) + 0.05) / (luminance([0, 0, 0]) + 0.05)).toBeCloseTo(21, 3);
+});
+
+test.each(['light', 'dark'] as const)('%s: every text has a contrast of at least 4.5 to 1', (theme) => {
+  const weak = textPairs.filter(([ink, ground]) => contrast(ink, ground, theme) < 4.5);
+  expect(weak.map((pair) => [...pair, contrast(...pair, theme)])).toEqual([]);
+});
+
+test.each(['light', 'dark'] as const)('%s: running text has at least 7 to 1', (theme) => {
+  for (const ground of grounds) expect(contrast('ink', ground, theme)).toBeGreaterThanOrEqual(7);
+});
+
+test.each(['light', 'dark'] as const)(
+  '%s: every line or sign that tells something has at least 3 to 1',
+  (theme) => {
+    const weak = graphicPairs.filter(([mark, ground]) => contrast(mark, ground, theme) < 3);
+    expect(weak.map((pair) => [...pair, contrast(...pair, theme)])).toEqual([]);
+  },
+);
+
+test.each(['light', 'dark'] as const)('%s: the tones of shares grow lighter in even steps', (theme) => {
+  const lightness = shares.map((name) => colours.get(name)![theme][0]);
+  const steps = lightness.slice(1).map((value, index) => value - lightness[index]!);
+  expect(Math.min(...steps)).toBeGreaterThan(0.02);
+  expect(Math.max(...steps)).toBeLessThan(0.04);
+});
