@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { quantities, screening } from '../../src/index.ts';
 import { pricedFacts } from '../fixtures/elements.ts';
@@ -33,6 +33,17 @@ test('every file of a quantity is in the registry, has a test, and the other way
       .sort();
   expect(files(new URL('../../src/quantities/', import.meta.url), '.ts')).toEqual(ids);
   expect(files(new URL('./', import.meta.url), '.test.ts')).toEqual(ids);
+});
+
+test('the table of the README is the registry', () => {
+  const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+  const lines = readme.split('\n').map((line) => line.replaceAll(/ +/g, ' '));
+  const rows = lines.filter((line) => line.startsWith('| `'));
+  const expected = quantities.map(({ id, symbol, unit, notation, source }) => {
+    const origin = `${source.authors}${source.year === null ? '' : ` ${source.year}`} (${source.checked})`;
+    return `| \`${id}\` | ${symbol} | ${unit || '–'} | ${notation.replaceAll('|', '\\|')} | ${origin} |`;
+  });
+  expect(rows).toEqual(expected);
 });
 
 describe.for(quantities.map((quantity) => [quantity.id, quantity] as const))('%s', ([, quantity]) => {
