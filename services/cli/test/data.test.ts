@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { jsonOf, tiegel } from './tiegel.ts';
+import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
 
 test('data elements is a bare array with every promised key, null where nothing is known', async () => {
   const elements = await jsonOf(['data', 'elements']);

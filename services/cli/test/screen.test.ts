@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { jsonOf, tiegel } from './tiegel.ts';
+import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
 
 test('the answers stand in the order of the arguments', async () => {
   const screened = await jsonOf(['screen', 'NbMoTaW', 'Al7.69Co30.77Fe61.54', 'Co20 Cr20 Fe20 Mn20 Ni20']);

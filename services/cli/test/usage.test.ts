@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { tiegel } from './tiegel.ts';
+import { tiegel } from '../../../test/fixtures/tiegel.ts';
 
 test('help is no fault', async () => {
   const { code, out, error } = await tiegel(['--help']);

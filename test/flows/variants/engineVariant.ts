@@ -29,9 +29,8 @@ import { prices, type Variant, written } from './variant.ts';
 const { check } = searchSpecificationFor({ quantities, elements: symbols });
 
 /** A scorer of packages/engine by itself, in this thread; the chunks in the order given. */
-export function engineVariant(name: string, score: Score, order: (chunks: Chunk[]) => Chunk[]): Variant {
+export function engineVariant(score: Score, order: (chunks: Chunk[]) => Chunk[]): Variant {
   return {
-    name,
     async find(file) {
       const { specification } = check(JSON.parse(readFileSync(file, 'utf8')));
       const prepared = prepare(planOf(specification));

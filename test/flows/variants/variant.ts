@@ -4,7 +4,6 @@ import type { Found } from '../independent/exhaustive.ts';
 
 /** One of the paths on which a specification becomes candidates. All must find the same. */
 export interface Variant {
-  name: string;
   /** `file` holds the specification as it is written. */
   find(file: URL): Promise<Found>;
   close?(): Promise<void>;

@@ -11,3 +11,14 @@ export function durationInWords(seconds: number): string {
 export function grouped(number: number): string {
   return number.toLocaleString('en');
 }
+
+/** A long sentence in lines of at most `width` characters, broken between words. */
+export function wrapped(sentence: string, width = 80): string {
+  const lines: string[] = [''];
+  for (const word of sentence.split(' ')) {
+    const line = lines.at(-1)!;
+    if (line !== '' && line.length + 1 + word.length > width) lines.push(word);
+    else lines[lines.length - 1] = line === '' ? word : `${line} ${word}`;
+  }
+  return lines.join('\n');
+}

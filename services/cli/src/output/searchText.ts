@@ -1,6 +1,6 @@
 import type { Candidate, SearchView } from '@tiegel/contract';
 import { type PriceList, spacedComposition } from '@tiegel/elements';
-import { grouped } from './inWords.ts';
+import { grouped, wrapped } from './inWords.ts';
 import { quantityColumn, shownValue } from './quantityColumn.ts';
 import { table } from './table.ts';
 
@@ -14,7 +14,7 @@ export function* searchText(
   prices: PriceList | null,
 ): Generator<string> {
   const { counts, kept } = view;
-  yield `${view.question}\n\n`;
+  yield `${wrapped(view.question)}\n\n`;
   yield `${grouped(counts.systems)} systems, ${grouped(counts.points)} points, ${grouped(counts.passed)} meet every limit\n`;
   yield* limitLines(view);
   const best = first(candidates, shownCandidates);

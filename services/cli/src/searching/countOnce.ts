@@ -1,4 +1,4 @@
-import { durationInWords, grouped } from '../output/inWords.ts';
+import { durationInWords, grouped, wrapped } from '../output/inWords.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { openSearching, type SearchingOptions } from './openSearching.ts';
@@ -13,7 +13,10 @@ export async function countOnce(
     const { systems, points, seconds, question, notices } = await searches.size(request);
     for (const notice of notices) console.error(`Notice: ${notice}`);
     const time = seconds === null ? '' : `, about ${durationInWords(seconds)} to search`;
-    const text = [`${question}\n`, `${grouped(systems)} systems, ${grouped(points)} points${time}\n`];
+    const text = [
+      `${wrapped(question)}\n`,
+      `${grouped(systems)} systems, ${grouped(points)} points${time}\n`,
+    ];
     await standardOutput(options.json ? jsonText({ systems, points }) : text);
   } finally {
     await close();
