@@ -1,24 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bind, evaluator, quantities, quantityById } from '../src/index.ts';
+import { bind, evaluator, type Program, quantities, quantityById } from '../src/index.ts';
 import { pricedFacts } from './fixtures/elements.ts';
 import { random } from './fixtures/random.ts';
 
 const facts = pricedFacts();
 const at = (symbol: string) => facts.symbols.indexOf(symbol);
 
+const programs = new Map<readonly string[], Program>();
+
 function valuesAt(ids: readonly string[], members: number[], amounts: number[]): number[] {
+  const formulas = () => ids.map((id) => quantityById(id).formula);
+  const program = programs.get(ids) ?? bind(formulas(), facts);
+  programs.set(ids, program);
   const into = new Float64Array(ids.length);
-  const program = bind(
-    ids.map((id) => quantityById(id).formula),
-    facts,
-  );
-  evaluator(program).evaluate(
-    members,
-    amounts,
-    amounts.reduce((sum, part) => sum + part),
-    into,
-  );
+  const total = amounts.reduce((sum, part) => sum + part);
+  evaluator(program).evaluate(members, amounts, total, into);
   return [...into];
 }
 
