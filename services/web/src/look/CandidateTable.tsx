@@ -1,6 +1,6 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import type { Candidate } from '@tiegel/contract';
-import { useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import type { QuantityView } from '../server/types.ts';
 import { CandidateRow } from './CandidateRow.tsx';
 import { ColumnHead } from './ColumnHead.tsx';
@@ -10,6 +10,8 @@ export const rowHeight = 38;
 
 interface CandidateTableProps {
   searchId: string;
+  /** tells one selection and order of rows from another */
+  selection: string;
   rows: readonly Candidate[];
   /** number of the first row in the whole selection, from 0 */
   firstRow: number;
@@ -32,8 +34,19 @@ interface CandidateTableProps {
  * Shift they select, Enter opens a candidate, copying takes the selected rows as CSV.
  */
 export function CandidateTable(props: CandidateTableProps) {
-  const { searchId, rows, firstRow, total, columns, currency, shareDecimals, components, order, direction } =
-    props;
+  const {
+    searchId,
+    selection,
+    rows,
+    firstRow,
+    total,
+    columns,
+    currency,
+    shareDecimals,
+    components,
+    order,
+    direction,
+  } = props;
   const scroll = useRef<HTMLDivElement>(null);
   const virtual = useVirtualizer({
     count: rows.length,
@@ -41,9 +54,14 @@ export function CandidateTable(props: CandidateTableProps) {
     estimateSize: () => rowHeight,
     overscan: 12,
   });
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another selection is read from its top
+  useEffect(() => {
+    if (scroll.current) scroll.current.scrollTop = 0;
+  }, [selection]);
   const items = virtual.getVirtualItems();
   const [first, last] = [items[0]?.index ?? 0, items.at(-1)?.index ?? -1];
   const keys = useRowKeys({
+    selection,
     rows,
     columns,
     firstDrawn: first,

@@ -18,6 +18,7 @@ import { OrderChoice } from './OrderChoice.tsx';
 import { RowChoice } from './RowChoice.tsx';
 import { useCandidates } from './useCandidates.ts';
 import { useView } from './useView.ts';
+import { selectionOf } from './viewState.ts';
 
 /** The kept candidates of a finished search: filters, order, columns, files, and the table or its cards. */
 export function CandidatesView({
@@ -87,6 +88,7 @@ export function CandidatesView({
           ) : (
             <CandidateTable
               {...shared}
+              selection={`${selectionOf(view)} ${view.at}`}
               firstRow={view.at}
               total={filtered ? null : kept}
               components={specification.components.max}

@@ -11,6 +11,8 @@ import type { QuantityView } from '../server/types.ts';
 import { rowsAsCsv } from './rowsAsCsv.ts';
 
 interface RowKeysOptions {
+  /** what was walked and selected in one selection of rows holds for no other */
+  selection: string;
   rows: readonly Candidate[];
   columns: readonly QuantityView[];
   /** the first row that is drawn: Tab reaches it where the row walked to is out of sight */
@@ -21,9 +23,10 @@ interface RowKeysOptions {
 const pageOfRows = 12;
 
 /** Walking, selecting and copying the rows of a table by keys; a click selects too, with Shift a range. */
-export function useRowKeys({ rows, columns, firstDrawn, scrollTo }: RowKeysOptions) {
-  const [walked, setWalked] = useState<{ at: number; from: number } | null>(null);
+export function useRowKeys({ selection, rows, columns, firstDrawn, scrollTo }: RowKeysOptions) {
+  const [latest, setWalked] = useState<{ selection: string; at: number; from: number } | null>(null);
   const [copied, setCopied] = useState(false);
+  const walked = latest?.selection === selection ? latest : null;
   const toFocus = useRef<number | null>(null);
   const container = useRef<HTMLElement | null>(null);
 
@@ -40,7 +43,7 @@ export function useRowKeys({ rows, columns, firstDrawn, scrollTo }: RowKeysOptio
   const selected = () => rows.slice(low, high + 1);
   const go = (to: number, extend: boolean) => {
     const at = Math.max(0, Math.min(rows.length - 1, to));
-    setWalked((before) => ({ at, from: extend && before ? before.from : at }));
+    setWalked({ selection, at, from: extend && walked ? walked.from : at });
     setCopied(false);
     toFocus.current = at;
     scrollTo(at);
@@ -59,7 +62,7 @@ export function useRowKeys({ rows, columns, firstDrawn, scrollTo }: RowKeysOptio
       End: rows.length - 1,
     }[event.key];
     if (target !== undefined) go(target, event.shiftKey);
-    else if (event.key === 'Escape') setWalked({ at, from: at });
+    else if (event.key === 'Escape') setWalked({ selection, at, from: at });
     else return;
     event.preventDefault();
   };

@@ -1,0 +1,102 @@
+import type { SearchView } from '@tiegel/contract';
+import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { freePort } from '../fixtures/freePort.ts';
+import { startApi } from '../fixtures/processes.ts';
+import { temporaryFolder } from '../fixtures/temporaryFolder.ts';
+import { until } from '../fixtures/until.ts';
+import { builtPages } from './builtPages.ts';
+
+/** Debian's; another by CHROMIUM. */
+const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium';
+const args = ['--no-sandbox', '--disable-background-networking', '--disable-component-update'];
+
+/** A page under watch. */
+export interface Visit {
+  page: Page;
+  /** everything that should not have happened: requests to other hosts, errors on the console, broken rules */
+  wrongs: string[];
+}
+
+/** The real api with the built pages on a database of its own, and a browser to look at them. */
+export interface Site {
+  url: string;
+  browser: Browser;
+  /** Opens an address of the site in a browser context of its own. */
+  visit(path: string, options?: BrowserContextOptions): Promise<Visit>;
+  /** JSON of the API; a second value is posted. */
+  api<T>(path: string, body?: unknown): Promise<T>;
+  /** Starts a search and waits until it has ended. */
+  finish(specification: unknown): Promise<SearchView>;
+  close(): Promise<void>;
+}
+
+/** Starts the api and a browser. */
+export async function openSite(): Promise<Site> {
+  await builtPages();
+  const folder = await temporaryFolder('browser');
+  const server = await startApi({ dataFolder: folder.path, port: await freePort(), workers: 2 });
+  const browser = await chromium.launch({ executablePath, args });
+
+  const api = async <T>(path: string, body?: unknown): Promise<T> => {
+    const sent =
+      body === undefined
+        ? {}
+        : { method: 'POST', body: JSON.stringify(body), headers: { 'content-type': 'application/json' } };
+    const answer = await fetch(`${server.url}/api/v1${path}`, sent);
+    if (!answer.ok) throw new Error(`${path} answered ${answer.status}: ${await answer.text()}`);
+    return (await answer.json()) as T;
+  };
+  return {
+    url: server.url,
+    browser,
+    api,
+    visit: (path, options = {}) => visit(browser, server.url, path, options),
+    async finish(specification) {
+      const { id } = await api<{ id: string }>('/searches', specification);
+      return until('the search has ended', async () => {
+        const view = await api<SearchView>(`/searches/${id}`);
+        return ['done', 'failed', 'cancelled'].includes(view.state) && view;
+      });
+    },
+    async close() {
+      await browser.close();
+      await server.stop();
+      await folder.remove();
+    },
+  };
+}
+
+/** What a page shows in the end; a busy machine may take its time. */
+export const eventually = <T>(ask: () => T | Promise<T>) => expect.poll(ask, { timeout: 30_000 });
+
+/** The text of the one element that is meant. */
+export async function textOf(place: Locator): Promise<string> {
+  return (await place.textContent()) ?? '';
+}
+
+async function visit(
+  browser: Browser,
+  url: string,
+  path: string,
+  options: BrowserContextOptions,
+): Promise<Visit> {
+  const context = await browser.newContext({ locale: 'en-US', timezoneId: 'UTC', ...options });
+  const wrongs: string[] = [];
+  await context.route(
+    (address) => address.origin !== url && address.protocol !== 'blob:',
+    (route) => {
+      wrongs.push(`asked ${route.request().url()}`);
+      return route.abort();
+    },
+  );
+  const page = await context.newPage();
+  page.on('pageerror', (error) => wrongs.push(`threw ${error.message}`));
+  page.on('console', (message) => {
+    // What a test provokes (a refused request, a server that is gone) is logged by the browser itself.
+    const provoked = message.text().startsWith('Failed to load resource');
+    if (message.type() === 'error' && !provoked) wrongs.push(`logged ${message.text()}`);
+  });
+  await page.goto(url + path);
+  return { page, wrongs };
+}
