@@ -224,7 +224,7 @@ export const publishedReferences: readonly (readonly [doi: string, year: number]
 ];
 
 /** What one record says beside its phases; what it does not say is left out. Units behind the names. */
-export interface RecordedValues {
+interface RecordedValues {
   test?: 'tension' | 'compression';
   /** °C, of the mechanical test */
   celsius?: number;
