@@ -1,3 +1,5 @@
+import specification from '../demonstration.spec.json' with { type: 'json' };
+
 /** A search to begin with: invented from end to end, and it says so. */
 export const demonstration = {
   story:
@@ -7,30 +9,5 @@ export const demonstration = {
     'The search says nothing about corrosion: whether an alloy lasts in sea water has to be measured.',
     'Prices are those of pure elements, without alloying, losses or melting.',
   ],
-  specification: {
-    version: 1,
-    name: 'Cobalt-free impeller alloy',
-    elements: {
-      pool: ['Al', 'Cr', 'Cu', 'Fe', 'Mn', 'Mo', 'Ni', 'Ti', 'V'],
-      require: ['Cr', 'Fe', 'Ni'],
-      forbid: ['Co'],
-    },
-    components: { min: 5, max: 6 },
-    fractions: {
-      step: 5,
-      min: 5,
-      max: 35,
-      each: { Al: { max: 15 }, Cr: { min: 15 }, Cu: { max: 10 }, Mo: { max: 10 } },
-    },
-    limits: [
-      { quantity: 'density', max: 8.0 },
-      { quantity: 'mixingEnthalpy', min: -15, max: 5 },
-      { quantity: 'sizeMismatch', max: 6.6 },
-      { quantity: 'valenceElectronConcentration', min: 7.6 },
-      { quantity: 'cost', max: 17 },
-    ],
-    rank: [{ quantity: 'sizeMismatch', prefer: 'low' }],
-    keep: 1000,
-    keepPerSystem: 1,
-  },
+  specification,
 };
