@@ -7,7 +7,7 @@ import { candidateSet, checkQuery, gridParts } from './candidateQueries.ts';
 import { checkForm, checkSearch } from './check.ts';
 import { estimates } from './estimate.ts';
 import type { Searches } from './searches.ts';
-import { start } from './start.ts';
+import { secondsPerChunk, start } from './start.ts';
 import { isOver, type SearchEvent, stateAfter } from './states.ts';
 import { textOf } from './textOf.ts';
 import { viewOf } from './viewOf.ts';
@@ -25,6 +25,7 @@ export const DEFAULT_MAX_POINTS = 1e13;
  * - `prices`: the list in force until somebody enters another with `replacePrices` (an entered
  *   one survives restarts and goes before this); null for none. Default: the demonstration list.
  * - `maxPoints`: a search of more grid points is refused with its count.
+ * - `pointsPerChunk`: how many points a worker gets at a time; left out, as many as it scores in a second.
  *
  * Whoever opened store and queue closes them, in this order: searches, queue, store.
  */
@@ -33,6 +34,7 @@ export interface SearchesOptions {
   queue: ChunkQueue;
   prices?: PriceList | null;
   maxPoints?: number;
+  pointsPerChunk?: number;
 }
 
 /** Takes up every unfinished search of the store and answers to requests until it is closed. */
@@ -107,8 +109,8 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
     if (before !== null) return { id: before.id, created: false };
     const list = prices();
     const checked = checkSearch(request, list, maxPoints);
-    const pointsPerSecond = rates.pointsPerSecond(checked);
-    const record = start(checked, store, { prices: list, idempotencyKey, pointsPerSecond, workers, since });
+    const pointsPerChunk = options.pointsPerChunk ?? rates.pointsPerSecond(checked) * secondsPerChunk;
+    const record = start(checked, store, { prices: list, idempotencyKey, pointsPerChunk, workers, since });
     working.carry(record);
     return { id: record.id, created: true };
   }
@@ -132,12 +134,12 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
 
   async function finished(id: string): Promise<SearchView> {
     const { promise, resolve, reject } = Promise.withResolvers<SearchView>();
-    waitingForEnd.add(reject);
     const stop = watching.watch(id, (now) => {
       const trouble = working.trouble(id);
       if (isOver(now.state)) resolve(now);
       else if (trouble !== undefined) reject(trouble);
     });
+    waitingForEnd.add(reject);
     return promise.finally(() => {
       waitingForEnd.delete(reject);
       stop();

@@ -5,13 +5,12 @@ import type { SearchRecord, Store } from '@tiegel/store';
 import type { CheckedSearch } from './check.ts';
 
 /** How long a worker should take for a chunk, s: far above what handing it over costs, and progress shows. */
-const secondsPerChunk = 1;
+export const secondsPerChunk = 1;
 
 interface Start {
   prices: PriceList | null;
   idempotencyKey: string | null;
-  /** points that one worker scores in a second */
-  pointsPerSecond: number;
+  pointsPerChunk: number;
   workers: number;
   /** when the request came, ms, monotonic */
   since: number;
@@ -20,9 +19,9 @@ interface Start {
 /** Plans a checked search: it and its chunks become rows of the ledger, in one transaction. */
 export function start(checked: CheckedSearch, store: Store, given: Start): SearchRecord {
   const { plan, grid, question, notices, systems, points } = checked;
-  const { prices, idempotencyKey, pointsPerSecond, workers } = given;
+  const { prices, idempotencyKey, pointsPerChunk, workers } = given;
   const chunks = planChunks(grid, {
-    pointsPerChunk: Math.max(1, Math.round(pointsPerSecond * secondsPerChunk)),
+    pointsPerChunk: Math.max(1, Math.round(pointsPerChunk)),
     workers: Math.max(1, workers),
   });
   const search = {
