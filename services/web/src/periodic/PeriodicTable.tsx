@@ -11,7 +11,9 @@ import { type Direction, walk } from './walk.ts';
 
 const all: readonly Element[] = [...withData, ...unavailable].sort((a, b) => a.atomicNumber - b.atomicNumber);
 const indexBySymbol = new Map(all.map(({ symbol }, index) => [symbol, index]));
+/** Letters further apart than this (ms) begin another symbol. */
 const symbolPause = 900;
+const nothingTyped = { text: '', time: 0 };
 
 /** Lanthanides and actinides are drawn apart; these stand in their place. */
 const apart = [
@@ -52,7 +54,7 @@ export function PeriodicTable(props: PeriodicTableProps) {
   const [at, setAt] = useState('Fe');
   const [pointed, setPointed] = useState<string | null>(null);
   const table = useRef<HTMLFieldSetElement>(null);
-  const typed = useRef({ text: '', time: 0 });
+  const typed = useRef(nothingTyped);
 
   const cards = () => [...(table.current?.querySelectorAll<HTMLElement>('.card') ?? [])];
   const focus = (index: number) => {
@@ -70,6 +72,8 @@ export function PeriodicTable(props: PeriodicTableProps) {
     if (symbol === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
     const index = indexBySymbol.get(symbol)!;
     const { key } = event;
+    const isLetter = /^[a-z]$/i.test(key);
+    if (!isLetter) typed.current = nothingTyped;
     if (key.startsWith('Arrow')) {
       focus(
         walk(
@@ -82,7 +86,7 @@ export function PeriodicTable(props: PeriodicTableProps) {
     else if (key === '+') toggle(symbol, 'require');
     else if (key === '-' || key === '−') toggle(symbol, 'forbid');
     else if (key === 'Delete' || key === 'Backspace') onMark(symbol, null);
-    else if (/^[a-z]$/i.test(key)) jump(key);
+    else if (isLetter) jump(key);
     else if (key === 'Enter' || key === ' ') toggle(symbol, 'pool');
     else return;
     event.preventDefault();

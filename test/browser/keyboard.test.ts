@@ -1,0 +1,183 @@
+import type { SearchView } from '@tiegel/contract';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { eventually, openSite, type Site, textOf } from './site.ts';
+
+let site: Site;
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site?.close());
+
+/** Presses Tab until the control of that name has focus, as a person would. Fails where no Tab leads there. */
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+  const passed: string[] = [];
+  for (let presses = 0; presses < 150; presses++) {
+    await page.keyboard.press('Tab');
+    const focused = await focusedName(page);
+    if (name.test(focused)) return;
+    passed.push(focused);
+  }
+  throw new Error(`No Tab leads to ${name}; passed ${passed.join(' | ')}`);
+}
+
+/** What a screen reader would call the focused control, roughly: its label, else its text. */
+function focusedName(page: Page): Promise<string> {
+  return page.evaluate<string>(`(() => {
+    const { activeElement: element } = document;
+    return (element.getAttribute('aria-label') ?? element.labels?.[0]?.textContent ?? element.textContent ?? '').trim();
+  })()`);
+}
+
+/** Whether the focused element draws a ring that can be seen. */
+function focusIsVisible(page: Page): Promise<boolean> {
+  return page.evaluate<boolean>(`(() => {
+    const { outlineStyle, outlineWidth } = getComputedStyle(document.activeElement);
+    return outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2;
+  })()`);
+}
+
+const focusedId = (page: Page) => page.evaluate<string>('document.activeElement.id');
+
+test('a search is described, started, ordered, walked and read without a mouse', async () => {
+  const { page, wrongs } = await site.visit('/ask');
+  await page.locator('.card').first().waitFor();
+
+  await tabTo(page, /^Iron/);
+  expect(await focusIsVisible(page)).toBe(true);
+  await page.keyboard.press('+');
+  await page.keyboard.press('ArrowRight');
+  expect(await focusedName(page)).toMatch(/^Cobalt/);
+  await page.keyboard.press('-');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Enter');
+  for (const symbol of ['Cr', 'Mn', 'Al', 'Ti']) {
+    for (const letter of symbol) await page.keyboard.press(letter);
+    await page.keyboard.press(' ');
+  }
+  const marks = await page
+    .locator('.card[aria-pressed="true"]')
+    .evaluateAll((cards) => cards.map((card) => card.getAttribute('aria-label')));
+  expect(marks.map((label) => label!.split(', ').slice(0, 4).join(', '))).toEqual([
+    'Aluminium, Al, 13, may be in the alloy',
+    'Titanium, Ti, 22, may be in the alloy',
+    'Chromium, Cr, 24, may be in the alloy',
+    'Manganese, Mn, 25, may be in the alloy',
+    'Iron, Fe, 26, must be in every alloy',
+    'Cobalt, Co, 27, must not be in any alloy',
+    'Nickel, Ni, 28, may be in the alloy',
+  ]);
+
+  await tabTo(page, /^Elements in an alloy/);
+  await page.keyboard.type('4');
+  await tabTo(page, /^Add a limit$/);
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Shift+Tab');
+  await page.keyboard.press('Shift+Tab');
+  await page.keyboard.type('16');
+  await eventually(() => textOf(page.locator('.size-live'))).toContain(
+    'Four or five of Al Cr Fe Mn Ni Ti, with Fe',
+  );
+  await page.keyboard.press('Control+Enter');
+
+  await page.waitForURL(/\/searches\/[\w-]+$/);
+  await page.locator('.candidates tbody tr[data-index]').first().waitFor();
+  await tabTo(page, /^DensityρDensity|^ρ?Density/);
+  expect(await focusIsVisible(page)).toBe(true);
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/order=density/);
+  await eventually(() => page.locator('th[aria-sort="ascending"]').textContent()).toMatch(/Density/);
+
+  await tabTo(page, /^Al ?\d/);
+  expect(await focusIsVisible(page)).toBe(true);
+  for (let step = 0; step < 40; step++) await page.keyboard.press('ArrowDown');
+  await eventually(() => page.evaluate('document.activeElement.dataset.row')).toBe('40');
+  await page.keyboard.press('Shift+ArrowDown');
+  await page.keyboard.press('Shift+ArrowDown');
+  await eventually(() => textOf(page.locator('.look [role="status"]').last())).toContain('3 rows selected');
+
+  await page.context().grantPermissions(['clipboard-read', 'clipboard-write'], { origin: site.url });
+  await page.keyboard.press('Control+C');
+  const copied = await page.evaluate<string>('navigator.clipboard.readText()');
+  expect(copied.split('\n').length).toBe(4);
+  expect(copied).toMatch(/^rank,composition \(at\.%\),/);
+
+  const composition = copied.trim().split('\n').at(-1)!.split(',')[1]!;
+  await page.keyboard.press('Enter');
+  await page.waitForURL(new RegExp(`/candidates/${composition}$`));
+  await page.locator('.quantity').first().waitFor();
+  await tabTo(page, /^Formula and source$/);
+  await page.keyboard.press('Enter');
+  expect(await page.locator('.quantity details[open]').count()).toBe(1);
+  expect(wrongs).toEqual([]);
+});
+
+test('? lists the keys of the page, Escape closes the list, and focus comes back', async () => {
+  const { page } = await site.visit('/ask');
+  await page.locator('.card').first().waitFor();
+  await tabTo(page, /^Iron/);
+  await page.keyboard.press('?');
+  const keys = page.getByRole('dialog', { name: 'Keys of this page' });
+  await keys.waitFor();
+  expect(await textOf(keys)).toContain('walk the periodic table');
+  await page.keyboard.press('Escape');
+  await keys.waitFor({ state: 'hidden' });
+  expect(await focusedName(page)).toMatch(/^Iron/);
+});
+
+test('a question mark that is typed into a field is only a letter', async () => {
+  const { page } = await site.visit('/ask');
+  await page.getByLabel('Name of the search').fill('');
+  await page.getByLabel('Name of the search').press('?');
+  expect(await page.getByLabel('Name of the search').inputValue()).toBe('?');
+  expect(await page.getByRole('dialog').count()).toBe(0);
+});
+
+test('the first Tab leads to a link past the head, and a new page is read from its beginning', async () => {
+  const { page } = await site.visit('/searches');
+  await page.keyboard.press('Tab');
+  expect(await focusedName(page)).toBe('Skip to the content');
+  await page.keyboard.press('Enter');
+  expect(await focusedId(page)).toBe('main');
+  await page.getByRole('link', { name: 'Ask', exact: true }).click();
+  await eventually(() => focusedId(page)).toBe('main');
+  expect(await page.title()).toBe('Describe a search – Tiegel');
+});
+
+test('an element without data can be reached, says why, and cannot be picked', async () => {
+  const { page } = await site.visit('/ask');
+  await page.locator('.card').first().waitFor();
+  await tabTo(page, /^Iron/);
+  await page.keyboard.press('t');
+  await page.keyboard.press('c');
+  expect(await focusedName(page)).toBe('Technetium, Tc, 43, cannot be chosen: no data');
+  await page.keyboard.press('Enter');
+  expect(await page.locator('.card[aria-pressed="true"]').count()).toBe(0);
+  expect(await textOf(page.locator('.readout'))).toContain('the project has no data of technetium');
+});
+
+test('cancelling asks once, and the harmless answer is the first', async () => {
+  const { page } = await site.visit('/searches');
+  const { id } = await site.api<{ id: string }>('/searches', {
+    name: 'A long one',
+    elements: { pool: ['Al', 'Co', 'Cr', 'Cu', 'Fe', 'Mn', 'Mo', 'Nb', 'Ni', 'Ti', 'V', 'W', 'Zr'] },
+    components: { min: 7, max: 8 },
+    fractions: { step: 2 },
+    rank: [{ quantity: 'sizeMismatch', prefer: 'low' }],
+  });
+  await page.goto(`${site.url}/searches/${id}`);
+  await tabTo(page, /^Cancel search/);
+  await page.keyboard.press('Enter');
+  const dialog = page.getByRole('dialog', { name: 'Cancel this search?' });
+  expect(await textOf(dialog)).toContain('“A long one”');
+  expect(await focusedName(page)).toBe('Let it go on');
+  await page.keyboard.press('Enter');
+  await dialog.waitFor({ state: 'hidden' });
+  expect((await site.api<SearchView>(`/searches/${id}`)).state).toBe('running');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  expect(await focusedName(page)).toBe('Cancel the search');
+  await page.keyboard.press('Enter');
+  await page.getByText('A search that was not finished has no candidates').waitFor();
+  expect((await site.api<SearchView>(`/searches/${id}`)).state).toBe('cancelled');
+});
