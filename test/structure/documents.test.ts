@@ -1,0 +1,40 @@
+import { existsSync, globSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { expect, test } from 'vitest';
+
+const root = join(import.meta.dirname, '../..');
+const documents = globSync('{*.md,packages/*/*.md,services/*/*.md,test/**/*.md}', { cwd: root }).filter(
+  (file) => !file.includes('node_modules'),
+);
+
+test('every package and service says what it is', () => {
+  const homes = globSync('{packages,services}/*/package.json', { cwd: root }).map(dirname);
+  expect(homes.length).toBeGreaterThan(8);
+  expect(homes.filter((home) => !existsSync(join(root, home, 'README.md')))).toEqual([]);
+});
+
+test('every link between documents leads somewhere', () => {
+  const broken = documents.flatMap((file) => {
+    const links = [...readFileSync(join(root, file), 'utf8').matchAll(/\]\(([^)\s]+)\)/g)];
+    return links
+      .map(([, target]) => target!)
+      .filter((target) => !/^(https?:|mailto:|#)/.test(target))
+      .filter((target) => !existsSync(join(root, dirname(file), target.split('#')[0]!)))
+      .map((target) => `${file}: ${target}`);
+  });
+  expect(documents.length).toBeGreaterThan(5);
+  expect(broken).toEqual([]);
+});
+
+test('every file that a document names in a command is there', () => {
+  const missing = documents.flatMap((file) => {
+    const named = [
+      ...readFileSync(join(root, file), 'utf8').matchAll(/(?:packages|services|scripts|test)\/[\w./-]+\.(?:ts|mjs|json|csv)\b/g),
+    ];
+    return named
+      .map(([path]) => path)
+      .filter((path) => !existsSync(join(root, path)) && !existsSync(join(root, dirname(file), path)))
+      .map((path) => `${file}: ${path}`);
+  });
+  expect(missing).toEqual([]);
+});

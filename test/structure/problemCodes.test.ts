@@ -1,0 +1,52 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { problems } from '@tiegel/contract';
+import { expect, test } from 'vitest';
+
+const root = join(import.meta.dirname, '../..');
+const table = 'packages/contract/src/problems.ts';
+const codes = Object.keys(problems);
+
+/** Every code that files name as a text of its own, with the files that do. */
+function named(pattern: string): Map<string, string[]> {
+  const found = new Map<string, string[]>();
+  for (const file of globSync(pattern, { cwd: root })) {
+    if (file === table || file.includes('node_modules')) continue;
+    const text = readFileSync(join(root, file), 'utf8');
+    for (const [, code] of text.matchAll(/['"`]([a-z]+\/[a-z-]+)['"`\s]/g)) {
+      found.set(code!, [...(found.get(code!) ?? []), file]);
+    }
+  }
+  return found;
+}
+
+test('every code of the table is thrown somewhere', () => {
+  const inSource = named('{packages,services}/*/src/**/*.{ts,tsx}');
+  expect(inSource.size).toBeGreaterThan(20);
+  expect(codes.filter((code) => !inSource.has(code))).toEqual([]);
+});
+
+test('every code that the source throws is in the table', () => {
+  const thrown: string[] = [];
+  for (const file of globSync('{packages,services,scripts}/**/*.{ts,tsx}', { cwd: root })) {
+    if (file.includes('node_modules') || file.includes('/test/')) continue;
+    const text = readFileSync(join(root, file), 'utf8');
+    for (const [, code] of text.matchAll(/\b(?:fault|problem|report)\(\s*(?:\w+,\s*)?'([^']+)'/g))
+      thrown.push(code!);
+  }
+  expect(thrown.length).toBeGreaterThan(20);
+  expect(thrown.filter((code) => !codes.includes(code))).toEqual([]);
+});
+
+test('every code is provoked by a test', () => {
+  const inTests = named('{packages,services,test}/**/*.{test.ts,test.tsx,expected.json}');
+  expect(codes.filter((code) => !inTests.has(code))).toEqual([]);
+});
+
+test('every text and remedy is a whole sentence', () => {
+  for (const { text, remedy } of Object.values(problems)) {
+    const remedies = typeof remedy === 'string' ? [remedy] : [];
+    for (const sentence of remedies) expect(sentence).toMatch(/^\S.*[.”"]$/s);
+    expect(typeof text).toBe('function');
+  }
+});
