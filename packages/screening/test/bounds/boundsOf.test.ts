@@ -10,7 +10,7 @@ import {
   quantityById,
   type Region,
 } from '../../src/index.ts';
-import { pricedFacts, without } from '../fixtures/elements.ts';
+import { pricedFacts, without, withoutPair } from '../fixtures/elements.ts';
 import { everyPoint } from '../fixtures/everyPoint.ts';
 import { withHoles } from '../fixtures/invented.ts';
 import { boundPoints } from '../fixtures/propertyRuns.ts';
@@ -133,5 +133,22 @@ describe('bounds over a region', () => {
     expect(missing(region)).toEqual(['sometimes', 'never']);
     expect(missing({ ...region, components: { min: 3, max: 3 } })).toEqual(['always', 'never']);
     expect(missing({ ...region, components: { min: 2, max: 2 } })).toEqual(['never', 'never']);
+  });
+
+  test('say the same of a pair without a value', () => {
+    const facts = withoutPair('Cr', 'Ni');
+    const program = bind([quantityById('mixingEnthalpy').formula], facts);
+    const elements = ['Cr', 'Fe', 'Ni'].map((symbol) => ({
+      index: facts.symbols.indexOf(symbol),
+      min: 1,
+      max: 9,
+      optional: symbol === 'Cr',
+    }));
+    const missing = (fewest: number, most: number) =>
+      boundsOf(program, { total: 10, elements, components: { min: fewest, max: most } })[0]!.missing;
+    expect(missing(2, 3)).toBe('sometimes');
+    expect(missing(2, 2)).toBe('never');
+    elements[0]!.optional = false;
+    expect(missing(3, 3)).toBe('always');
   });
 });
