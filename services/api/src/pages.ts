@@ -4,6 +4,7 @@ import staticFiles from '@fastify/static';
 import { fault } from '@tiegel/contract';
 import type { FastifyRequest } from 'fastify';
 import type { Server } from './parts.ts';
+import { pathOf } from './pathOf.ts';
 import { answerFaults } from './problems/answerError.ts';
 
 const notBuilt = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Tiegel: pages not built</title>
@@ -28,9 +29,8 @@ export async function servePages(app: Server, folder: string): Promise<void> {
   }
   app.setNotFoundHandler((request, reply) => {
     if (!asksForPage(request)) {
-      const [path = ''] = request.url.split('?');
       return answerFaults(reply, [
-        fault('request/unknown-route', { method: request.method, path: path.slice(0, 200) }),
+        fault('request/unknown-route', { method: request.method, path: pathOf(request.url) }),
       ]);
     }
     if (!built) return reply.code(503).type('text/html; charset=utf-8').send(notBuilt);

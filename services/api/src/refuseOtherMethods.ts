@@ -1,6 +1,7 @@
 import { problem } from '@tiegel/contract';
 import type { HTTPMethods } from 'fastify';
 import type { Server } from './parts.ts';
+import { pathOf } from './pathOf.ts';
 
 const methods: readonly HTTPMethods[] = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE'];
 
@@ -24,7 +25,11 @@ export function refuseOtherMethods(app: Server): () => void {
         schema: { hide: true },
         handler: (request, reply) => {
           reply.header('allow', allowed);
-          throw problem('request/wrong-method', { method: request.method, path: request.url, allowed });
+          throw problem('request/wrong-method', {
+            method: request.method,
+            path: pathOf(request.url),
+            allowed,
+          });
         },
       });
     }

@@ -74,7 +74,7 @@ test('what is answered is documented, and what is documented is answered', async
 
 test('the routes of the README are those of the document', () => {
   const text = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
-  const listed = [...text.matchAll(/^\| `([A-Z]+) (\/\S*)` \|/gm)].map(
+  const listed = [...text.matchAll(/^\| `([A-Z]+) (\/\S*)` +\|/gm)].map(
     ([, method, path]) => `${method} ${path}`,
   );
   expect(listed.toSorted()).toEqual(

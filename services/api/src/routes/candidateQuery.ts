@@ -48,7 +48,7 @@ export const pageSchema = selectionSchema.extend({
 
 /**
  * A checked query string as the question that it asks. Throws with every fault:
- * element/unknown, element/no-data, specification/bounds-crossed, request/after-and-at.
+ * element/unknown, element/no-data, specification/bounds-crossed.
  */
 export function candidateQuery(
   asked: z.infer<typeof pageSchema> | z.infer<typeof selectionSchema>,
@@ -86,7 +86,7 @@ function symbolsIn(list: string | undefined): string[] {
     .filter((symbol) => symbol !== '');
 }
 
-function faultsIn({ ranges, has, without, after, at }: CandidateQuery): Fault[] {
+function faultsIn({ ranges, has, without }: CandidateQuery): Fault[] {
   return [
     ...ranges.flatMap(({ quantity, min, max }) =>
       min !== undefined && max !== undefined && min > max
@@ -95,6 +95,5 @@ function faultsIn({ ranges, has, without, after, at }: CandidateQuery): Fault[] 
     ),
     ...has.flatMap((symbol) => symbolFault(symbol, '/has') ?? []),
     ...without.flatMap((symbol) => symbolFault(symbol, '/without') ?? []),
-    ...(after !== undefined && at !== undefined ? [fault('request/after-and-at', {}, '/at')] : []),
   ];
 }

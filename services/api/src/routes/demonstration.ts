@@ -4,6 +4,8 @@ import type { Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { specificationSchema } from '../specificationSchema.ts';
 
+const told = { ...demonstration, specification: specificationSchema.parse(demonstration.specification) };
+
 /** GET /demonstration: an invented search to begin with, and what to beware of in it. */
 export function demonstrationRoute(app: Server): void {
   app.get(
@@ -22,6 +24,6 @@ export function demonstrationRoute(app: Server): void {
         },
       },
     },
-    () => demonstration,
+    () => told,
   );
 }

@@ -52,11 +52,10 @@ export function exportRoute(app: Server, { searches }: Parts): void {
   );
 }
 
+const mostWords = 8;
+
 /** A name of plain letters that every file system takes; the id tells searches of one name apart. */
 function fileName({ name, id }: { name: string; id: string }, format: string): string {
-  const words = name
-    .toLowerCase()
-    .replaceAll(/[^a-z0-9]+/g, '-')
-    .slice(0, 60);
-  return `${[words, id].join('-').replaceAll(/^-+/g, '')}.${format}`;
+  const words = name.toLowerCase().match(/[a-z0-9]{1,30}/g) ?? [];
+  return `${[...words.slice(0, mostWords), id].join('-')}.${format}`;
 }
