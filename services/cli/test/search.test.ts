@@ -1,9 +1,10 @@
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, expect, test } from 'vitest';
 import { temporaryFolder } from '../../../test/fixtures/temporaryFolder.ts';
 import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
+import { until } from '../../../test/fixtures/until.ts';
 import { malformedFixtures } from '../../../test/flows/malformedFixtures.ts';
 
 const folder = await temporaryFolder('cli');
@@ -121,4 +122,29 @@ test('a database that is none is refused in words', async () => {
   expect(code).toBeGreaterThan(0);
   expect(error).toContain(foreign);
   expect(error).not.toMatch(/\n {4}at /);
+});
+
+test('a search that is broken off leaves no temporary database behind, nor does a reader that has enough', async () => {
+  const large = JSON.stringify({
+    elements: { pool: ['Al', 'Co', 'Cr', 'Cu', 'Fe', 'Mn', 'Mo', 'Ni', 'V', 'Ti'] },
+    components: 6,
+    fractions: { step: 1 },
+    rank: [{ quantity: 'omega', prefer: 'high' }],
+  });
+  const place = join(folder.path, 'temporary');
+  mkdirSync(place);
+  const environment = { TMPDIR: place };
+  const ending = new AbortController();
+  const brokenOff = tiegel(['search', '-'], { input: large, environment, signal: ending.signal });
+  await until('the search has its database', () => readdirSync(place).length > 0);
+  ending.abort();
+  expect((await brokenOff).code).toBe(128 + 15);
+  const few = { ...JSON.parse(small), fractions: { step: 1 }, limits: [], keep: 100_000 };
+  const read = await tiegel(['search', '-', '--json'], {
+    input: JSON.stringify(few),
+    environment,
+    readOnly: 10,
+  });
+  expect(read.code).toBe(0);
+  expect(readdirSync(place)).toEqual([]);
 });

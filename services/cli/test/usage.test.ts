@@ -20,6 +20,7 @@ test('a slip in a command or an option is named with the near one', async () => 
   const { code, error } = await tiegel(['screen', 'Ni', '--jsn']);
   expect(code).toBe(1);
   expect(error).toMatch(/--jsn.*--json/);
+  expect(error).toContain('[command/usage]');
 });
 
 test('commands of a later release are not available yet', async () => {
@@ -30,6 +31,7 @@ test('commands of a later release are not available yet', async () => {
   for (const [index, { code, out, error }] of ran.entries()) {
     expect({ code, out }).toEqual({ code: 1, out: '' });
     expect(error).toContain(`"${later[index]}" is not available yet`);
+    expect(error).toContain('[command/not-available-yet]');
   }
 });
 

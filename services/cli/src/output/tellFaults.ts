@@ -13,6 +13,7 @@ export function tellFaults(error: unknown): 1 | 2 {
   return error.faults.some(({ code }) => problems[code].exit === 2) ? 2 : 1;
 }
 
-function inLines({ pointer, detail, remedy }: Fault): string {
-  return `${pointer === '' ? '' : `${pointer}: `}${detail}\n  ${remedy}`;
+/** What and where, then what would be right, with the code by which a script knows it. */
+function inLines({ code, pointer, detail, remedy }: Fault): string {
+  return `${pointer === '' ? '' : `${pointer}: `}${detail}\n  ${remedy} [${code}]`;
 }

@@ -58,11 +58,10 @@ function queueOf({ redisUrl, workers }: Settings, asked: number | undefined): Ch
 
 /** Closes a store also where the process ends early, so that no temporary database is left behind. */
 function closeAtExit(close: () => void): () => void {
-  const interrupt = () => process.exit(130);
   const closeOnce = () => {
-    process.off('exit', closeOnce).off('SIGINT', interrupt).off('SIGTERM', interrupt);
+    process.off('exit', closeOnce);
     close();
   };
-  process.on('exit', closeOnce).on('SIGINT', interrupt).on('SIGTERM', interrupt);
+  process.on('exit', closeOnce);
   return closeOnce;
 }
