@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 
 /** What is wrong in a fixture of test/fixtures/malformed: its code, and the place as a JSON pointer. */
-export interface ExpectedFault {
+interface ExpectedFault {
   code: string;
   pointer: string;
 }

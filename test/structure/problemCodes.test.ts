@@ -39,14 +39,17 @@ test('every code that the source throws is in the table', () => {
 });
 
 test('every code is provoked by a test', () => {
-  const inTests = named('{packages,services,test}/**/*.{test.ts,test.tsx,expected.json}');
-  expect(codes.filter((code) => !inTests.has(code))).toEqual([]);
+  const tests = globSync('{packages,services,test}/**/*.{test.ts,test.tsx,expected.json}', { cwd: root })
+    .filter((file) => !file.includes('node_modules') && !file.endsWith(import.meta.filename))
+    .map((file) => readFileSync(join(root, file), 'utf8'))
+    .join('\n');
+  expect(codes.filter((code) => !tests.includes(code))).toEqual([]);
 });
 
-test('every text and remedy is a whole sentence', () => {
-  for (const { text, remedy } of Object.values(problems)) {
-    const remedies = typeof remedy === 'string' ? [remedy] : [];
-    for (const sentence of remedies) expect(sentence).toMatch(/^\S.*[.”"]$/s);
-    expect(typeof text).toBe('function');
-  }
+test('every remedy that needs no values is a whole sentence', () => {
+  const remedies = Object.values(problems).flatMap(({ remedy }) =>
+    typeof remedy === 'string' ? [remedy] : [],
+  );
+  expect(remedies.length).toBeGreaterThan(20);
+  for (const remedy of remedies) expect(remedy).toMatch(/^[A-Z"].*\.$/s);
 });

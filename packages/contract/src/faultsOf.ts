@@ -126,7 +126,7 @@ function rightAt(path: readonly PropertyKey[], asked: Asked): string {
 }
 
 /** A value as a sentence names it; long texts are cut, so that an answer stays readable. */
-export function inWords(value: unknown): string {
+function inWords(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'string') return `the text "${shortened(value)}"`;
   if (typeof value === 'number') return Number.isFinite(value) ? `the number ${value}` : 'a number too large';

@@ -653,6 +653,19 @@ export const problems = {
     text: () => 'The rows are not the same although data and engine are: this must not happen.',
     remedy: 'Check that nobody changed the file; if nobody did, report the export as a fault of the program.',
   },
+  'substitute/absent': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol, alloy }: { symbol: string; alloy: string }) =>
+      `${symbol} cannot be replaced: ${alloy} does not hold it.`,
+    remedy: 'Name an element of the alloy to be replaced.',
+  },
+  'substitute/itself': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol }: { symbol: string }) => `${symbol} cannot replace itself.`,
+    remedy: ({ symbol }: { symbol: string }) => `Name other elements than ${symbol} to come instead.`,
+  },
 } satisfies Record<string, ProblemKind>;
 
 export type ProblemCode = keyof typeof problems;

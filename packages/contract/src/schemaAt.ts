@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** The part of a schema that speaks of a place in a request, or null where the schema has no such place. */
-export function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): z.ZodType | null {
+function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): z.ZodType | null {
   const [step, ...rest] = path;
   if (step === undefined) return schema;
   for (const inner of insideOf(schema, step)) {

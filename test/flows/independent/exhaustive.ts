@@ -11,7 +11,7 @@ export interface WrittenSpecification extends PlainGrid {
   keepPerSystem?: number;
 }
 
-export interface WrittenRank {
+interface WrittenRank {
   quantity: string;
   prefer: 'high' | 'low' | { target: number };
   from?: number;

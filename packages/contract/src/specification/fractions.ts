@@ -49,7 +49,7 @@ export function fractionsSchema(elements: readonly string[]) {
 }
 
 export type FractionsRequest = z.infer<ReturnType<typeof fractionsSchema>>;
-export type GridRequest = Exclude<FractionsRequest, 'equimolar'>;
+type GridRequest = Exclude<FractionsRequest, 'equimolar'>;
 
 function reportEmptyBounds(payload: z.core.ParsePayload<GridRequest>): void {
   const { step, min = step, max = 100 } = payload.value;

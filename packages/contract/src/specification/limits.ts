@@ -24,5 +24,3 @@ export function limitsSchema(quantity: z.ZodType<string>) {
       `Write at most ${MOST_LIMITS} limits as a list, for example [{"quantity": "density", "max": 8}].`,
     );
 }
-
-export type LimitsRequest = z.infer<ReturnType<typeof limitsSchema>>;

@@ -4,7 +4,7 @@ import { problem } from '../problem.ts';
 export type Migration = (specification: Record<string, unknown>) => Record<string, unknown>;
 
 /** None yet. A change of meaning adds a version and its migration here; a published one never changes. */
-export const migrations: readonly Migration[] = [];
+const migrations: readonly Migration[] = [];
 
 /**
  * A specification of an earlier version (stored, exported or sent), brought forward step by step

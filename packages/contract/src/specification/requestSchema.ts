@@ -8,8 +8,8 @@ import { limitsSchema } from './limits.ts';
 import { nameSchema } from './name.ts';
 import { rankSchema } from './rank.ts';
 
-export const MOST_KEPT = 1_000_000;
-export const MOST_KEPT_PER_SYSTEM = 20;
+const MOST_KEPT = 1_000_000;
+const MOST_KEPT_PER_SYSTEM = 20;
 const LONGEST_ID = 64;
 
 /** What the contract must know of the rest: ids of quantities that may be limited or ranked, and symbols with data. */

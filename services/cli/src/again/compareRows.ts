@@ -2,7 +2,7 @@ import type { Candidate } from '@tiegel/contract';
 import type { ExportedRow } from './openExport.ts';
 
 /** A value that is another than in the export; `row` counts from 1, null stands for no value or no row. */
-export interface Difference {
+interface Difference {
   row: number;
   column: string;
   was: string | number | null;
