@@ -1,5 +1,5 @@
 export { calibrate } from './calibrate.ts';
-export { candidateAt, type GridPoint } from './candidateAt.ts';
+export { candidateAt, type GridPoint, pointsOf } from './candidateAt.ts';
 export { countPoints } from './countPoints.ts';
 export { countSystems } from './countSystems.ts';
 export { emptyOutcome } from './emptyOutcome.ts';

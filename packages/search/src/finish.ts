@@ -1,5 +1,5 @@
 import { setImmediate } from 'node:timers/promises';
-import { candidateAt, gridOf } from '@tiegel/engine';
+import { gridOf, pointsOf } from '@tiegel/engine';
 import { screening } from '@tiegel/screening';
 import type { NewCandidate, Store } from '@tiegel/store';
 import { closingNotices } from './closingNotices.ts';
@@ -61,10 +61,10 @@ async function storeCandidates(
  * candidate's ranked quantity is its score, to the last digit.
  */
 function candidateMaker({ plan }: Underway, columns: readonly string[]) {
-  const grid = gridOf(plan.specification);
+  const pointAt = pointsOf(gridOf(plan.specification));
   const valuesOf = screening(plan.facts, columns, plan.conditions);
   return ({ score, system, point }: KeptPoint, rank: number): NewCandidate => {
-    const { symbols, parts } = candidateAt(grid, system, point);
+    const { symbols, parts } = pointAt(system, point);
     const amounts = Object.fromEntries(symbols.map((symbol, place) => [symbol, parts[place]!]));
     return { rank, symbols, parts, score, quantities: valuesOf(amounts) };
   };

@@ -10,20 +10,16 @@ export interface KeptPoint {
 
 /**
  * Every point that a search keeps, in the order of rank: the best of all, then those that are kept
- * only as the best of their system. No point stands in both parts of the outcome's lists that is
- * not among the best of all, and what is not among them ranks behind all of them.
+ * only as the best of their system. The former are the first of all points that passed, so that
+ * the latter are those that rank behind the last of them.
  */
 export function* keptPoints({ best, bestOfSystems }: Outcome, { prefer }: Ranking): Generator<KeptPoint> {
-  const among = new Set<string>();
-  for (let at = 0; at < best.length; at += stride) {
-    const point = pointAt(best, at);
-    among.add(nameOf(point));
-    yield point;
-  }
+  for (let at = 0; at < best.length; at += stride) yield pointAt(best, at);
+  const last = best.length === 0 ? null : pointAt(best, best.length - stride);
   const others: KeptPoint[] = [];
   for (let at = 0; at < bestOfSystems.length; at += stride) {
     const point = pointAt(bestOfSystems, at);
-    if (!among.has(nameOf(point))) others.push(point);
+    if (last === null || compare(point, last, prefer) > 0) others.push(point);
   }
   yield* others.sort((a, b) => compare(a, b, prefer));
 }
@@ -31,10 +27,6 @@ export function* keptPoints({ best, bestOfSystems }: Outcome, { prefer }: Rankin
 function pointAt(list: Float64Array, at: number): KeptPoint {
   const score = list[at]!;
   return { score: Number.isNaN(score) ? null : score, system: list[at + 1]!, point: list[at + 2]! };
-}
-
-function nameOf({ system, point }: KeptPoint): string {
-  return `${system}.${point}`;
 }
 
 /** By score, missing ones last; equal ones by composition, which is the order of the numbers. */

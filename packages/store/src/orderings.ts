@@ -46,14 +46,15 @@ export function orderings(connection: Connection): Orderings {
       const count = connection.prepare(`select count(${counted}) from candidate where search = ?`).pluck();
       const valued = count.get(search) as number;
       const { lastInsertRowid: number } = insert.run(search, name, direction, valued);
-      // The inner limit keeps SQLite from dropping the sort, which the numbering goes by.
+      // By way of a table whose row numbers are the places: numbering by a window function takes three times as long.
+      connection.exec('create temp table if not exists ranks_in_order (rank integer not null) strict');
       connection
-        .prepare(
-          `insert into candidate_place (ordering, place, rank)
-           select ?, row_number() over () - 1, rank
-           from (select rank from candidate where search = ? order by ${sort} limit -1)`,
-        )
-        .run(number, search);
+        .prepare(`insert into ranks_in_order select rank from candidate where search = ? order by ${sort}`)
+        .run(search);
+      connection
+        .prepare('insert into candidate_place select ?, rowid - 1, rank from ranks_in_order order by rowid')
+        .run(number);
+      connection.exec('delete from ranks_in_order');
       return { number: Number(number), direction, valued };
     },
   );
