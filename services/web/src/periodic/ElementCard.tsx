@@ -8,37 +8,49 @@ interface ElementCardProps {
   element: Element;
   available: boolean;
   mark: Mark | undefined;
-  /** the number that all cards show, as printed */
+  /** the property that all cards show, in words for those who listen */
+  property: string;
+  /** its number, as printed */
   value: string;
-  /** the same with its name and unit, to be read aloud */
-  valueInWords: string;
+  unit: string;
   /** the one card that Tab reaches */
   reachable: boolean;
 }
 
 /** One element: number, symbol, the property chosen, and how it is marked by border, sign and word. */
 export const ElementCard = memo(function ElementCard(props: ElementCardProps) {
-  const { element, available, mark, value, valueInWords, reachable } = props;
-  const { symbol, atomicNumber, name } = element;
-  const state = available ? (mark ? markSigns[mark].meaning : 'not chosen') : 'cannot be chosen: no data';
+  const { element, available, mark, property, value, unit, reachable } = props;
+  const { symbol, atomicNumber, name, family } = element;
   return (
     <button
       type="button"
-      className={`card card-${available ? (mark ?? 'free') : 'lacking'} tint-${familyTints[element.family]}`}
+      className={`card card-${available ? (mark ?? 'free') : 'lacking'} tint-${familyTints[family]}`}
       data-symbol={symbol}
       aria-pressed={available ? mark !== undefined : undefined}
       aria-disabled={available ? undefined : true}
-      aria-label={`${name}, ${symbol}, ${atomicNumber}, ${state}${available ? `, ${valueInWords}` : ''}`}
       tabIndex={reachable ? 0 : -1}
     >
+      <span className="unseen">{name}, </span>
       <span className="card-head">
-        <span className="card-number">{atomicNumber}</span>
+        <span className="card-number">{atomicNumber} </span>
         <span className="card-symbol">{symbol}</span>
       </span>
-      <span className="card-value">{available ? value : 'no data'}</span>
+      {available ? (
+        <span className="card-value">
+          <span className="unseen">, {property} </span>
+          {value}
+          <span className="unseen"> {unit}</span>
+        </span>
+      ) : (
+        <span className="card-value">
+          <span className="unseen">, cannot be chosen: </span>no data
+        </span>
+      )}
       {mark ? (
         <span className="card-mark">
+          <span className="unseen">, </span>
           <b>{markSigns[mark].sign}</b> {markSigns[mark].word}
+          <span className="unseen">: {markSigns[mark].meaning}</span>
         </span>
       ) : null}
     </button>

@@ -149,8 +149,9 @@ export function PeriodicTable(props: PeriodicTableProps) {
                 element={element}
                 available={facts !== undefined}
                 mark={marks[element.symbol]}
+                property={property?.name.toLowerCase() ?? ''}
                 value={value}
-                valueInWords={property ? `${property.name} ${value} ${unit}` : ''}
+                unit={unit}
                 reachable={element.symbol === at}
               />
             </div>

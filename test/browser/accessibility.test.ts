@@ -1,0 +1,72 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { CandidatePage } from '@tiegel/contract';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openSite, type Site } from './site.ts';
+
+let site: Site;
+/** address of each page, by its name */
+let paths: Record<string, string>;
+
+beforeAll(async () => {
+  site = await openSite();
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  const { id } = await site.finish(specification);
+  const none = await site.finish({ ...specification, limits: [{ quantity: 'density', max: 6.2 }] });
+  const { items } = await site.api<CandidatePage>(`/searches/${id}/candidates?limit=1`);
+  const composition = Object.entries(items[0]!.composition).flat().join('');
+  paths = {
+    'the form': '/ask',
+    'the list of searches': '/searches',
+    'a search': `/searches/${id}?max.density=7.8&has=Ti`,
+    'a search that found nothing': `/searches/${none.id}`,
+    'a candidate': `/searches/${id}/candidates/${composition}`,
+    'no such page': '/nowhere',
+    'no such search': '/searches/none',
+  };
+});
+afterAll(() => site?.close());
+
+/** What tells that a page is whole, by its name. */
+const whole: Record<string, string> = {
+  'the form': '.card',
+  'the list of searches': '.search-line',
+  'a search': '.candidates tbody a, .candidate-card',
+  'a search that found nothing': '.note-warning',
+  'a candidate': '.quantity',
+  'no such page': 'h1',
+  'no such search': '[role="alert"]',
+};
+const looks = [
+  { colorScheme: 'light', viewport: { width: 1440, height: 900 } },
+  { colorScheme: 'dark', viewport: { width: 1440, height: 900 } },
+  { colorScheme: 'dark', viewport: { width: 390, height: 844 } },
+] as const;
+
+// axe-core's rules for WCAG 2.2 A and AA, and its best practices.
+test.each(Object.keys(whole).flatMap((name) => looks.map((look) => ({ name, look }))))(
+  '$name has no serious finding in $look.colorScheme at $look.viewport.width px',
+  async ({ name, look }) => {
+    const { page } = await site.visit(paths[name]!, look);
+    await page.locator(whole[name]!).first().waitFor();
+    if (name === 'the form') {
+      await page.getByRole('button', { name: 'As the demonstration' }).click();
+      await page.locator('.size-numbers').waitFor();
+    }
+    await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
+    const { violations, passes } = await new AxeBuilder({ page }).analyze();
+    await page.context().close();
+    expect(passes.length).toBeGreaterThan(10);
+    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect(
+      grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
+    ).toEqual([]);
+  },
+);
+
+test('what is wrong with a form is found by axe where something is wrong', async () => {
+  const { page } = await site.visit('/ask');
+  await page.locator('.card').first().waitFor();
+  await page.evaluate("document.querySelector('label[for=field-components-min]').remove()");
+  const { violations } = await new AxeBuilder({ page }).withRules(['label']).analyze();
+  expect(violations.map(({ id }) => id)).toEqual(['label']);
+});
