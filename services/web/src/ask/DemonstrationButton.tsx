@@ -21,9 +21,7 @@ export function DemonstrationButton({ onLoad }: { onLoad: (draft: Draft) => void
       </button>
       {told && data ? (
         <div className="note demonstration" role="status">
-          <p>
-            <b>An invented scenario.</b> {data.story}
-          </p>
+          <p>{data.story}</p>
           {data.cautions.map((caution) => (
             <p key={caution}>{caution}</p>
           ))}
