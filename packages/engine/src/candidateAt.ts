@@ -1,3 +1,4 @@
+import { boundsKey } from './boundsKey.ts';
 import { type Grid, wholeOf } from './grid.ts';
 import { type PointNumbering, pointNumbering } from './pointNumbering.ts';
 import { systemNumbering } from './systemNumbering.ts';
@@ -18,33 +19,38 @@ export function candidateAt(grid: Grid, system: number, point: number): GridPoin
   return pointsOf(grid)(system, point);
 }
 
-/** Systems whose numbering is kept, those read last. */
-const keptSystems = 2000;
+/** Numberings are kept up to about so many numbers in their tables, 8 MB. */
+const mostNumbersKept = 2 ** 20;
 
-interface KeptSystem {
-  symbols: string[];
-  numbering: PointNumbering;
-}
-
-/** Reads many points of one grid, each as candidateAt does: what is prepared for a system serves its other points. */
+/** Reads many points of one grid, each as candidateAt does: what is prepared for some bounds serves all systems that have them. */
 export function pointsOf(grid: Grid): (system: number, point: number) => GridPoint {
   const systems = systemNumbering(grid);
-  const kept = new Map<number, KeptSystem>();
+  const keyOf = boundsKey(grid);
+  const kept = new Map<string, PointNumbering>();
+  let numbersKept = 0;
 
-  function systemOf(number: number): KeptSystem {
-    const elements = systems.systemAt(number);
-    const symbols = elements.map((element) => grid.symbols[element]!);
-    const one = { symbols, numbering: pointNumbering(grid, elements) };
-    if (kept.size === keptSystems) kept.delete(kept.keys().next().value!);
-    kept.set(number, one);
-    return one;
+  function numberingOf(elements: readonly number[]): PointNumbering {
+    const key = keyOf(elements);
+    const known = kept.get(key);
+    if (known) return known;
+    const numbers = (elements.length + 1) * (wholeOf(grid, elements.length) + 1);
+    if (numbersKept + numbers > mostNumbersKept) {
+      kept.clear();
+      numbersKept = 0;
+    }
+    const numbering = pointNumbering(grid, elements);
+    kept.set(key, numbering);
+    numbersKept += numbers;
+    return numbering;
   }
 
   return (system, point) => {
-    const { symbols, numbering } = kept.get(system) ?? systemOf(system);
-    const parts = numbering.partsAt(point);
-    const total = wholeOf(grid, symbols.length);
-    const shares = symbols.map((symbol, index) => [symbol, (100 * parts[index]!) / total]);
-    return { symbols: [...symbols], parts, total, composition: Object.fromEntries(shares) };
+    const elements = systems.systemAt(system);
+    const parts = numberingOf(elements).partsAt(point);
+    const symbols = elements.map((element) => grid.symbols[element]!);
+    const total = wholeOf(grid, elements.length);
+    const composition: Record<string, number> = {};
+    for (const [index, symbol] of symbols.entries()) composition[symbol] = (100 * parts[index]!) / total;
+    return { symbols, parts, total, composition };
   };
 }

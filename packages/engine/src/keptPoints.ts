@@ -1,7 +1,6 @@
 import type { RankedPoints } from '@tiegel/contract';
-import { bestSystems, joined } from './bestOfSystems.ts';
+import { bestSystems } from './bestOfSystems.ts';
 import { bestPoints } from './bestPoints.ts';
-import { mostSystemsKept } from './grid.ts';
 import { keyOf, type Ranking } from './ranking.ts';
 
 /** Where a scorer puts the points that pass, system by system. */
@@ -22,15 +21,24 @@ export function keptPoints(ranking: Ranking, cutOff: number | null): KeptPoints 
   const best = bestPoints(keep, prefer);
   const bestHere = bestPoints(keepPerSystem, prefer);
   const cutOffKey = cutOff === null ? Number.POSITIVE_INFINITY : keyOf(cutOff, prefer);
-  let lists: RankedPoints[] = [];
+  let ofSystems = new Float64Array(0);
+  let length = 0;
   let system = -1;
 
   function leave(): void {
     if (keepPerSystem === 0) return;
     const points = bestHere.take();
-    if (points.length > 0) lists.push(points);
-    // Whatever is not among the best systems of some is not among the best of all.
-    if (lists.length >= 2 * mostSystemsKept) lists = bestSystems(lists, ranking);
+    if (length + points.length > ofSystems.length) makeRoom(points.length);
+    ofSystems.set(points, length);
+    length += points.length;
+  }
+
+  /** Drops systems that cannot be among the best of all, not being among the best so far, before growing. */
+  function makeRoom(more: number): void {
+    const best = bestSystems(ofSystems.subarray(0, length), ranking);
+    ofSystems = new Float64Array(Math.max(1024, 2 * (best.length + more)));
+    ofSystems.set(best);
+    length = best.length;
   }
 
   return {
@@ -46,7 +54,7 @@ export function keptPoints(ranking: Ranking, cutOff: number | null): KeptPoints 
     worstKey: () => Math.max(Math.min(cutOffKey, best.worstKey()), bestHere.worstKey()),
     finish() {
       leave();
-      return { best: best.take(), bestOfSystems: joined(bestSystems(lists, ranking)) };
+      return { best: best.take(), bestOfSystems: bestSystems(ofSystems.subarray(0, length), ranking) };
     },
   };
 }

@@ -1,5 +1,5 @@
 import type { Limit } from '@tiegel/contract';
-import { numberAbove, numberBelow } from './adjacentNumber.ts';
+import { doubleAt, placeOf } from './doubleOrder.ts';
 
 /** Least and greatest double that meet a limit: a value passes exactly when it lies between them. */
 export interface LimitRange {
@@ -26,10 +26,17 @@ function isOn(value: number, limit: number): boolean {
   return Math.abs(value - limit) <= 1e-12 * Math.max(1, Math.abs(limit));
 }
 
-/** The least double that lies on a limit. The difference of two numbers rounds monotonically, so there is one border. */
+/**
+ * The least double that lies on a limit: by halving, since near 0 doubles are too dense to step
+ * through. There is one border, for the difference of two numbers rounds monotonically.
+ */
 function leastOn(limit: number): number {
-  let least = limit - 1e-12 * Math.max(1, Math.abs(limit));
-  while (!isOn(least, limit)) least = numberAbove(least);
-  while (isOn(numberBelow(least), limit)) least = numberBelow(least);
-  return least;
+  let off = placeOf(limit - 2e-12 * Math.max(1, Math.abs(limit)));
+  let on = placeOf(limit);
+  while (on - off > 1n) {
+    const middle = (on + off) / 2n;
+    if (isOn(doubleAt(middle), limit)) on = middle;
+    else off = middle;
+  }
+  return doubleAt(on);
 }

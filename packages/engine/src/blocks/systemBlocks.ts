@@ -1,3 +1,4 @@
+import { boundsKey } from '../boundsKey.ts';
 import { type Grid, wholeOf } from '../grid.ts';
 import { pointNumbering } from '../pointNumbering.ts';
 import { blockEntropy } from './blockEntropy.ts';
@@ -26,7 +27,7 @@ export interface SystemBlocks {
 export function systemBlocks(grid: Grid, capacity: number): SystemBlocks {
   const formEntropy = blockEntropy(capacity);
   const scratch: PointBlock[] = [];
-  const keyOf = keyOfBounds(grid);
+  const keyOf = boundsKey(grid);
   /** What is known of systems with the same bounds: kept blocks, or how to go on. */
   const known = new Map<string, readonly PointBlock[] | 'seen once' | 'too large'>();
   let pointsKept = 0;
@@ -95,18 +96,5 @@ function boundsOf(grid: Grid, system: readonly number[]): SystemBounds {
     lowest: system.map((element) => grid.lowest[element]!),
     highest: system.map((element) => grid.highest[element]!),
     whole: wholeOf(grid, system.length),
-  };
-}
-
-/** A key that systems share when their elements have equal bounds, place by place. */
-function keyOfBounds({ lowest, highest }: Grid): (system: readonly number[]) => string {
-  const bounds = lowest.map((least, element) => `${least} ${highest[element]}`);
-  const numbers = bounds.map((one) => bounds.indexOf(one));
-  const allEqual = numbers.every((number) => number === 0);
-  if (allEqual) return (system) => String(system.length);
-  return (system) => {
-    let key = '';
-    for (const element of system) key += `${numbers[element]},`;
-    return key;
   };
 }

@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { calibrate, prepare } from '../src/index.ts';
+import { planOf } from './fixtures/plans.ts';
+import { specificationWith } from './fixtures/specifications.ts';
+
+test.each([
+  ['one point', { components: { min: 5, max: 5 } }],
+  ['many small systems', { components: { min: 1, max: 5 }, fractions: 'equimolar' as const }],
+  [
+    'few large systems',
+    { components: { min: 5, max: 5 }, fractions: { step: 1, min: 1, max: 100, each: {} } },
+  ],
+])('a grid of %s yields a rate', (_, grid) => {
+  const rate = calibrate(prepare(planOf(specificationWith(grid))));
+  expect(rate).toBeGreaterThan(0);
+  expect(Number.isFinite(rate)).toBe(true);
+});
+
+test('a grid without points yields none', () => {
+  const grid = { components: { min: 3, max: 3 }, fractions: { step: 50, min: 50, max: 100, each: {} } };
+  expect(calibrate(prepare(planOf(specificationWith(grid))))).toBeNull();
+});
