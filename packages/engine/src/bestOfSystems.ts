@@ -1,7 +1,9 @@
 import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract';
-import { mostSystemsKept } from './grid.ts';
 import { compareRanked, mergeRanked } from './rankedPoints.ts';
 import type { Ranking } from './ranking.ts';
+
+/** At most so many systems keep their best points, the best systems first. */
+export const mostSystemsKept = 100_000;
 
 /**
  * The best points of each system, of at most the 100,000 best systems, out of two such lists: the

@@ -1,7 +1,13 @@
 import type { Chunk } from '@tiegel/contract';
 import type { Grid } from './grid.ts';
-import type { PlanOptions } from './planChunks.ts';
 import { pointNumbering } from './pointNumbering.ts';
+
+export interface PlanOptions {
+  /** How many points one chunk should hold: measured rate × the time that a chunk should take. */
+  pointsPerChunk: number;
+  /** How many chunks are scored at once. */
+  workers: number;
+}
 
 /** A plan has about so many chunks at most. */
 const mostChunks = 200_000;

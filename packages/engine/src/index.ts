@@ -1,12 +1,14 @@
 export { calibrate } from './calibrate.ts';
 export { candidateAt, type GridPoint, pointsOf } from './candidateAt.ts';
+export type { PlanOptions } from './chunkCutter.ts';
 export { countPoints } from './countPoints.ts';
 export { countSystems } from './countSystems.ts';
 export { emptyOutcome } from './emptyOutcome.ts';
 export { engineVersion } from './engineVersion.ts';
-export { type Grid, gridOf } from './grid.ts';
+export type { Grid } from './grid.ts';
+export { gridOf } from './gridOf.ts';
 export { cutOffOf, mergeOutcomes } from './mergeOutcomes.ts';
-export { type PlanOptions, planChunks } from './planChunks.ts';
+export { planChunks } from './planChunks.ts';
 export { type Prepared, prepare } from './prepare.ts';
 export { type Ranking, rankingOf } from './ranking.ts';
 export { scoreBlocks as scoreChunk } from './scoreBlocks.ts';

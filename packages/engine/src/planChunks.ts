@@ -1,17 +1,10 @@
 import type { Chunk } from '@tiegel/contract';
-import { chunkCutter } from './chunkCutter.ts';
+import { type ChunkCutter, chunkCutter, type PlanOptions } from './chunkCutter.ts';
 import { completionsBefore, lastCompletions } from './completions.ts';
 import { countPoints } from './countPoints.ts';
 import type { Grid } from './grid.ts';
 import { systemNumbering } from './systemNumbering.ts';
 import { windowSums } from './windowSums.ts';
-
-export interface PlanOptions {
-  /** How many points one chunk should hold: measured rate × the time that a chunk should take. */
-  pointsPerChunk: number;
-  /** How many chunks are scored at once. */
-  workers: number;
-}
 
 /**
  * Cuts a search into chunks that hold every grid point exactly once, in the order of (system,
@@ -36,7 +29,7 @@ export function planChunks(grid: Grid, options: PlanOptions): Chunk[] {
  * Goes down the tree of symbol lists, in the order of systems, only where a chunk ends; what lies
  * under a list is counted, not enumerated.
  */
-function cutBetween(grid: Grid, total: number, cutter: ReturnType<typeof chunkCutter>): void {
+function cutBetween(grid: Grid, total: number, cutter: ChunkCutter): void {
   const numbering = systemNumbering(grid);
   const layers = [lastCompletions(grid, total)];
   for (let place = grid.symbols.length - 1; place >= 0; place -= 1) {

@@ -1,7 +1,8 @@
 import { type Plan, problem } from '@tiegel/contract';
 import { bind, type Interval, type Program, quantityById } from '@tiegel/screening';
 import { engineVersion } from './engineVersion.ts';
-import { type Grid, gridOf } from './grid.ts';
+import type { Grid } from './grid.ts';
+import { gridOf } from './gridOf.ts';
 import { type LimitRange, limitRange } from './limitRange.ts';
 import { outputBounds } from './outputBounds.ts';
 import { type Ranking, rankingOf } from './ranking.ts';

@@ -1,9 +1,8 @@
 import type { Outcome } from '@tiegel/contract';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { mergeBestOfSystems } from '../src/bestOfSystems.ts';
+import { mergeBestOfSystems, mostSystemsKept } from '../src/bestOfSystems.ts';
 import { bestPoints } from '../src/bestPoints.ts';
-import { mostSystemsKept } from '../src/grid.ts';
 import { cutOffOf, emptyOutcome, mergeOutcomes, type Ranking } from '../src/index.ts';
 import { keptPoints } from '../src/keptPoints.ts';
 

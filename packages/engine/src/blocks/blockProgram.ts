@@ -3,7 +3,7 @@ import { operatorLoop } from './operatorLoop.ts';
 import type { PointBlock } from './pointBlock.ts';
 import { selectedScores } from './selectedScores.ts';
 import { isOperator, isSum, stepsBehind, variationsOf } from './steps.ts';
-import { sumOf } from './sum.ts';
+import { sumOf } from './sumOf.ts';
 import { systemValues } from './systemValues.ts';
 
 /**

@@ -3,8 +3,8 @@ import type { Program, Step } from '@tiegel/screening';
 /** A sum over the elements present, by their amounts. */
 export type SumStep = Extract<Step, { kind: 'linear' | 'pairs' | 'entropy' }>;
 /** An extreme over the elements present: the same at all points of a system. */
-export type ExtremeStep = Extract<Step, { kind: 'least' | 'greatest' | 'leastPair' | 'greatestPair' }>;
-export type ConstantStep = Extract<Step, { kind: 'constant' }>;
+type ExtremeStep = Extract<Step, { kind: 'least' | 'greatest' | 'leastPair' | 'greatestPair' }>;
+type ConstantStep = Extract<Step, { kind: 'constant' }>;
 /** What computes from other steps, at each point by itself. */
 export type OperatorStep = Exclude<Step, SumStep | ExtremeStep | ConstantStep>;
 
@@ -17,7 +17,7 @@ export function isOperator(step: Step): step is OperatorStep {
 }
 
 /** The steps that an operator reads. */
-export function operandsOf(step: OperatorStep): number[] {
+function operandsOf(step: OperatorStep): number[] {
   if ('of' in step) return [step.of];
   const { left, right } = step;
   if (step.kind !== 'choose') return [left, right];

@@ -12,7 +12,7 @@ const mostPointsKept = 2 ** 18;
 const mostBoundsKnown = 10_000;
 
 /** Gets a block, which may be overwritten afterwards; false ends the visit. */
-export type TakeBlock = (block: PointBlock) => boolean;
+type TakeBlock = (block: PointBlock) => boolean;
 
 /** The points of systems as blocks. */
 export interface SystemBlocks {
