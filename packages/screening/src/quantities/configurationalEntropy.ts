@@ -1,8 +1,6 @@
 import { constant, entropy, times } from '../expression.ts';
+import { GAS_CONSTANT_J_PER_MOL_K } from '../gasConstant.ts';
 import type { Quantity } from '../quantity.ts';
-
-/** The molar gas constant, J/(mol K); exact since 2019. @source CODATA 2018, NIST SP 961 */
-const GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
 
 /**
  * Configurational entropy ΔS (J/(mol K)) of an ideal, fully disordered solution:
