@@ -4,6 +4,7 @@ import { checkSearch } from '../src/check.ts';
 import { handQueue } from './fixtures/handQueue.ts';
 import { type Laboratory, laboratory } from './fixtures/laboratory.ts';
 import { answer, candidatesOf, everything, question } from './fixtures/questions.ts';
+import { refused } from './fixtures/refused.ts';
 import { until } from './fixtures/until.ts';
 
 const expected = answer(question());
@@ -26,7 +27,7 @@ test('after an orderly end a search goes on at its unfinished chunks', async () 
   first.queue.score(3);
   const waitingForIt = first.searches.finished(id);
   const { progress, seconds } = first.searches.view(id);
-  await Promise.all([first.close(), expect(waitingForIt).rejects.toThrow(/ended before the search/)]);
+  await Promise.all([first.close(), expect(waitingForIt).rejects.toThrow(refused('search/closed'))]);
 
   const second = await laboratory({ file: first.file });
   expect(second.searches.view(id).progress).toEqual(progress);

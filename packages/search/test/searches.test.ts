@@ -1,4 +1,4 @@
-import type { CandidateQuery } from '@tiegel/contract';
+import type { CandidateQuery, ProblemCode } from '@tiegel/contract';
 import { demoPrices, factsFor } from '@tiegel/elements';
 import { valuesOf } from '@tiegel/screening';
 import { expect, test } from 'vitest';
@@ -6,6 +6,7 @@ import { demonstration } from '../src/index.ts';
 import { handQueue } from './fixtures/handQueue.ts';
 import { laboratory } from './fixtures/laboratory.ts';
 import { answer, candidatesOf, everything, question } from './fixtures/questions.ts';
+import { refused } from './fixtures/refused.ts';
 import { until } from './fixtures/until.ts';
 
 const eager = () => laboratory({ queue: handQueue({ eager: true }) });
@@ -109,7 +110,9 @@ test('a key makes one search, however often it comes, and belongs to its specifi
   const answers = await Promise.all([1, 2, 3].map(() => searches.submit(question(), options)));
   expect(new Set(answers.map(({ id }) => id)).size).toBe(1);
   expect(answers.filter(({ created }) => created)).toHaveLength(1);
-  await expect(searches.submit(question({ keep: 71 }), options)).rejects.toThrow(/belongs to the search/);
+  await expect(searches.submit(question({ keep: 71 }), options)).rejects.toThrow(
+    refused('search/key-reused'),
+  );
   // The same specification in other words: defaults written out.
   const same = await searches.submit(question({ version: 1 }), options);
   expect(same).toEqual({ id: answers[0]!.id, created: false });
@@ -119,44 +122,39 @@ test('a key makes one search, however often it comes, and belongs to its specifi
 test('what is unknown, or not finished, is told', async () => {
   const { searches, queue } = await laboratory();
   for (const ask of [searches.view, searches.pause, searches.resume, searches.cancel]) {
-    expect(() => ask('nothing')).toThrow(/There is no search "nothing"/);
+    expect(() => ask('nothing')).toThrow(refused('search/unknown'));
   }
   expect(() => searches.watch('nothing', () => {})).toThrow(/no search/);
   await expect(searches.finished('nothing')).rejects.toThrow(/no search/);
   const { id } = await searches.submit(question());
   await until(() => queue.waiting.length > 0);
   for (const ask of [() => searches.candidates(id, everything), () => searches.export(id, everything)]) {
-    expect(ask).toThrow(/The search is running: it has no candidates/);
+    expect(ask).toThrow(refused('search/not-finished'));
   }
-  expect(() => searches.candidate(id, 'AlCoCrNi')).toThrow(/has no candidates/);
+  expect(() => searches.candidate(id, 'AlCoCrNi')).toThrow(refused('search/not-finished'));
 });
 
 test('a query of candidates that makes no sense is refused with its place', async () => {
   const { searches } = await eager();
   const { id } = await searches.submit(question());
   await searches.finished(id);
-  const wrong: [Partial<CandidateQuery>, string][] = [
-    [{ order: 'toughness' }, '/order'],
+  const wrong: [Partial<CandidateQuery>, ProblemCode, string][] = [
+    [{ order: 'toughness' }, 'request/invalid', '/order'],
     [
-      {
-        ranges: [
-          { quantity: 'density', min: 1 },
-          { quantity: 'x', max: 1 },
-        ],
-      },
+      { ranges: [{ quantity: 'density' }, { quantity: 'x', max: 1 }] },
+      'request/invalid',
       '/ranges/1/quantity',
     ],
-    [{ limit: 0 }, '/limit'],
-    [{ limit: 1001 }, '/limit'],
-    [{ at: -1 }, '/at'],
-    [{ at: 0.5 }, '/at'],
-    [{ at: 1, after: 'x' }, '/at'],
-    [{ after: 'x' }, '/after'],
+    [{ limit: 0 }, 'request/invalid', '/limit'],
+    [{ limit: 1001 }, 'request/invalid', '/limit'],
+    [{ at: -1 }, 'request/invalid', '/at'],
+    [{ at: 0.5 }, 'request/invalid', '/at'],
+    [{ at: 1, after: 'x' }, 'request/after-and-at', '/at'],
+    [{ after: 'x' }, 'request/invalid', '/after'],
   ];
-  for (const [change, pointer] of wrong) {
-    const refused = { faults: [expect.objectContaining({ pointer })] };
+  for (const [change, code, pointer] of wrong) {
     const ask = () => searches.candidates(id, { ...everything, ...change });
-    expect(ask, JSON.stringify(change)).toThrow(expect.objectContaining(refused));
+    expect(ask, JSON.stringify(change)).toThrow(refused(code, pointer));
   }
 });
 
@@ -180,8 +178,8 @@ test('a candidate is found by its composition, in any order and notation', async
   const one = searches.candidate(id, 'Al33.333333333Co33.333333333Ni33.333333333');
   expect(searches.candidate(id, 'NiCoAl')).toEqual(one);
   expect(Object.keys(one.composition)).toEqual(['Al', 'Co', 'Ni']);
-  expect(() => searches.candidate(id, 'AlCoNi2')).toThrow(/kept no candidate/);
-  expect(() => searches.candidate(id, 'AlCoCr')).toThrow(/kept no candidate/);
+  expect(() => searches.candidate(id, 'AlCoNi2')).toThrow(refused('candidate/unknown'));
+  expect(() => searches.candidate(id, 'AlCoCr')).toThrow(refused('candidate/unknown'));
   expect(() => searches.candidate(id, 'Al-')).toThrow(/character/);
 });
 

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { handQueue } from './fixtures/handQueue.ts';
 import { laboratory } from './fixtures/laboratory.ts';
 import { answer, candidatesOf, everything, question } from './fixtures/questions.ts';
+import { refused } from './fixtures/refused.ts';
 import { until } from './fixtures/until.ts';
 
 const expected = answer(question());
@@ -193,7 +194,7 @@ test('a cancelled search is over, and what still comes of it is left alone', asy
   expect(searches.view(id)).toEqual(view);
   expect(store.ledger.outcomeAfter(store.searches.find(id)!.number, null)).toBeNull();
   expect(searches.cancel(id)).toEqual(view);
-  expect(() => searches.resume(id)).toThrow(/cancelled, so one cannot resume it/);
+  expect(() => searches.resume(id)).toThrow(refused('search/not-possible'));
   expect(() => searches.candidates(id, everything)).toThrow(/cancelled/);
 });
 

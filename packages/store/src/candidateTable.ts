@@ -12,7 +12,7 @@ import { rankOfComposition } from './places.ts';
  * larger one gets each order that it is asked in as rows of its own. So a laboratory of many
  * ordinary searches never pays for them.
  */
-export const READ_WHOLE = 20_000;
+const READ_WHOLE = 20_000;
 
 /** A kept grid point on its way into the store. Ranks run from 1 without gaps; `parts` are integers of the grid, one for each symbol. */
 export interface NewCandidate {

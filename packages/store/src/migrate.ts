@@ -3,7 +3,7 @@ import { problem } from '@tiegel/contract';
 import type Database from 'better-sqlite3';
 
 /** Marks a file as ours: 'Tieg' in ASCII. */
-export const APPLICATION_ID = 0x54696567;
+const APPLICATION_ID = 0x54696567;
 
 const folder = new URL('./migrations/', import.meta.url);
 
