@@ -22,8 +22,12 @@ function run(env: Record<string, string>): Running {
   return one;
 }
 
+/** The address that the process prints once it serves; throws what it said where it ended instead. */
 const serving = (one: Running) =>
-  until('the address is printed', () => /Tiegel is at (\S+)/.exec(one.output())?.[1]);
+  until('the address is printed', () => {
+    if (!one.alive()) throw new Error(`It ended instead of serving:\n${one.output()}`);
+    return /Tiegel is at (\S+)/.exec(one.output())?.[1];
+  });
 
 test('the address is printed last, answers, and a polite signal ends the process well', async () => {
   const port = await freePort();
