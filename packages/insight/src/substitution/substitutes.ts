@@ -1,5 +1,5 @@
 import { type Facts, type Fault, fault, type Limit, ProblemError } from '@tiegel/contract';
-import { formatComposition, symbolFault } from '@tiegel/elements';
+import { formatComposition, missingIn, symbolFault } from '@tiegel/elements';
 import {
   quantities as allQuantities,
   type Composition,
@@ -128,10 +128,12 @@ function completePartners(
   quantities: readonly string[],
 ): string[] {
   const known = quantities.filter((id) => missingFor(id, alloy, facts).length === 0);
+  const read = known.map((id) => columnsOf(quantityById(id)));
+  const columns = [...new Set(read.flatMap(({ elements, pairs }) => [...elements, ...pairs]))];
   return facts.symbols.filter(
     (symbol) =>
       symbol !== replace &&
-      known.every((id) => missingFor(id, { ...alloy, [symbol]: 1 }, facts).length === 0),
+      columns.every((column) => missingIn(facts, column, [...Object.keys(alloy), symbol]).length === 0),
   );
 }
 

@@ -101,7 +101,6 @@ test('a ranking of the caller orders, high or low, and comes without likeness', 
   const densities = low.map(({ quantities }) => quantities.density!);
   expect(densities).toEqual(densities.toSorted((a, b) => a - b));
   expect(high.map(({ quantities }) => quantities.density)).toEqual(densities.toReversed());
-  expect(high[0]!.by).toHaveProperty('Os');
   expect(high[0]!.score).toBe(high[0]!.quantities.density);
 });
 
