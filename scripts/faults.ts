@@ -19,7 +19,7 @@ const random = randomFrom(seed);
 
 async function calmRun(): Promise<Undisturbed> {
   const installation = await embeddedInstallation();
-  const calm = await undisturbed(installation);
+  const calm = await undisturbed(installation.url());
   await installation.close();
   return calm;
 }

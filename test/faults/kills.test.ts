@@ -1,6 +1,6 @@
-import { beforeAll, describe, test } from 'vitest';
+import { afterAll, beforeAll, describe, test } from 'vitest';
 import { redisIsHere } from '../fixtures/redisServer.ts';
-import { embeddedInstallation } from './installation.ts';
+import { embeddedInstallation, type Installation } from './installation.ts';
 import { kinds } from './kinds.ts';
 import { randomFrom } from './randomFrom.ts';
 import { round, type Undisturbed, undisturbed } from './round.ts';
@@ -11,27 +11,30 @@ const seed = Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 32));
 
 describe(`kill -9 at random moments (SEED=${seed})`, () => {
   const random = randomFrom(seed);
+  const installations = new Map<() => Promise<Installation>, Installation>();
   let calm: Undisturbed;
   beforeAll(async () => {
     const installation = await embeddedInstallation();
-    calm = await undisturbed(installation);
-    await installation.close();
+    installations.set(embeddedInstallation, installation);
+    calm = await undisturbed(installation.url());
+  });
+  afterAll(async () => {
+    for (const installation of installations.values()) await installation.close();
   });
 
   for (const kind of kinds) {
-    const missing = kind.part !== 'api' && !redisIsHere();
+    const missing = kind.open !== embeddedInstallation && !redisIsHere();
     test.skipIf(missing)(
       `${kind.title}: the result is that of an undisturbed run`,
       async () => {
-        const installation = await kind.open();
+        const installation = installations.get(kind.open) ?? (await kind.open());
+        installations.set(kind.open, installation);
         try {
-          for (let number = 0; number < rounds; number += 1) {
-            await round(installation, kind, random, calm);
-          }
+          for (let number = 0; number < rounds; number += 1) await round(installation, kind, random, calm);
         } catch (error) {
-          throw new Error(`SEED=${seed}\n${installation.output()}`, { cause: error });
-        } finally {
-          await installation.close();
+          throw new Error(`SEED=${seed}: ${(error as Error).message}\n${installation.output()}`, {
+            cause: error,
+          });
         }
       },
       300_000,

@@ -38,7 +38,7 @@ export async function whenDone(url: string, id: string, seconds = 180): Promise<
       if (state === 'failed' || state === 'cancelled') throw new Error(`Search ${id} is ${state}: ${reason}`);
       return state === 'done';
     },
-    { seconds, everyMs: 50 },
+    { seconds, everyMs: 200 },
   );
 }
 

@@ -24,8 +24,7 @@ export interface Undisturbed {
 }
 
 /** Runs ever larger searches with nothing killed, until one lasts some seconds on this machine. */
-export async function undisturbed(installation: Installation): Promise<Undisturbed> {
-  const url = installation.url();
+export async function undisturbed(url: string): Promise<Undisturbed> {
   for (let points = 200_000; ; ) {
     const specification = await specificationWith(points, url);
     const id = await startSearch(url, specification);
@@ -55,7 +54,7 @@ export async function round(
     { everyMs: 20 },
   );
   // The moment is what is random here: without this every kill would follow a chunk's end.
-  await pause(random() * 300);
+  await pause(random() * 100);
   const before = await shareDone(installation.url(), id);
   await installation.kill(part);
   if (emptied) await installation.emptyRedis();
