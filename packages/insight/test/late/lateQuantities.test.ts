@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { factsFor, parseAlloy, symbols } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
 import fc from 'fast-check';
@@ -109,4 +111,12 @@ test('every element but carbon, which has no melting temperature, has all of the
     const values = lateValuesOf({ Fe: 1, Ti: 1, [a]: 1 }, facts);
     expect(Object.values(values), a).not.toContain(null);
   }
+});
+
+test('the README lists each of them and no other', () => {
+  const text = readFileSync(join(import.meta.dirname, '../../README.md'), 'utf8');
+  const rows = [...text.matchAll(/^\| (`\w+`(?:, `\w+`)*) \|/gm)].flatMap(([, names]) =>
+    names!.replaceAll('`', '').split(', '),
+  );
+  expect(rows).toEqual(ids);
 });
