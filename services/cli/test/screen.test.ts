@@ -62,6 +62,13 @@ test('conditions are not available yet, and say so', async () => {
   }
 });
 
+test('where three alloys do not fit into a line, two or one stand in it', async () => {
+  const input = 'symbol,pricePerKilogram,currency,date,source\nW,123456789.5,EUR,2026-10-01,a jest\n';
+  const { out } = await tiegel(['screen', 'W', 'W', 'W', 'W', '--prices', '-'], { input });
+  expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  expect(out.match(/^\d: W100 at\.%$/gm)).toHaveLength(4);
+});
+
 test('for reading, values stand under their alloy with their unit, within 80 characters', async () => {
   const { out } = await tiegel(['screen', 'AlCoCrFeNi', 'CoCrFeMnNi', 'NbMoTaW', 'Ni']);
   expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);

@@ -8,7 +8,7 @@ import { readText } from '../input/readText.ts';
 import { jsonList } from '../output/jsonText.ts';
 import { shownValue, unitOf } from '../output/quantityColumn.ts';
 import { standardOutput } from '../output/standardOutput.ts';
-import { table } from '../output/table.ts';
+import { lineWidth, table } from '../output/table.ts';
 
 interface Options {
   wt?: true;
@@ -25,8 +25,8 @@ interface Screened {
 /** Conditions that a later release understands. */
 const laterOptions = ['--service-temperature', '--anneal-temperature', '--strain-rate', '--grain-size'];
 
-/** Alloys side by side in a table of 80 characters. */
-const alloysAbreast = 3;
+/** Alloys side by side. */
+const mostAbreast = 3;
 
 /** `screen ALLOY...`: every quantity of each alloy, in the order of the arguments. */
 export function screenCommand(program: Command): void {
@@ -64,14 +64,26 @@ function* withEnd(pieces: Iterable<string>): Generator<string> {
 }
 
 function* tables(screened: readonly Screened[], prices: PriceList): Generator<string> {
-  for (let from = 0; from < screened.length; from += alloysAbreast) {
-    const abreast = screened.slice(from, from + alloysAbreast);
+  for (let from = 0; from < screened.length; ) {
+    const { abreast, lines } = fitting(screened.slice(from, from + mostAbreast), from, prices);
     for (const [place, { composition }] of abreast.entries()) {
       yield `${from + place + 1}: ${spacedComposition(composition)} at.%\n`;
     }
-    yield `${valueTable(abreast, from, prices).join('\n')}\n\n`;
+    yield `${lines.join('\n')}\n\n`;
+    from += abreast.length;
   }
   yield `Prices of ${prices.date}${prices.invented ? ', invented for demonstration' : ''}. – where there is no value.\n`;
+}
+
+/** As many alloys beside each other as a line holds, at least one. */
+function fitting(
+  abreast: readonly Screened[],
+  before: number,
+  prices: PriceList,
+): { abreast: readonly Screened[]; lines: string[] } {
+  const lines = valueTable(abreast, before, prices);
+  const fits = Math.max(...lines.map((line) => line.length)) <= lineWidth;
+  return fits || abreast.length === 1 ? { abreast, lines } : fitting(abreast.slice(0, -1), before, prices);
 }
 
 function valueTable(abreast: readonly Screened[], before: number, prices: PriceList): string[] {

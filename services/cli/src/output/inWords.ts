@@ -1,3 +1,5 @@
+import { lineWidth } from './table.ts';
+
 /** A duration as a person says it. */
 export function durationInWords(seconds: number): string {
   if (seconds < 1) return 'a second';
@@ -13,7 +15,7 @@ export function grouped(number: number): string {
 }
 
 /** A long sentence in lines of at most `width` characters, broken between words. */
-export function wrapped(sentence: string, width = 80): string {
+export function wrapped(sentence: string, width = lineWidth): string {
   const lines: string[] = [''];
   for (const word of sentence.split(' ')) {
     const line = lines.at(-1)!;

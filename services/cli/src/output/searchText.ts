@@ -2,10 +2,9 @@ import type { Candidate, SearchView } from '@tiegel/contract';
 import { type PriceList, spacedComposition } from '@tiegel/elements';
 import { grouped, wrapped } from './inWords.ts';
 import { quantityColumn, shownValue } from './quantityColumn.ts';
-import { table } from './table.ts';
+import { lineWidth, table } from './table.ts';
 
 const shownCandidates = 20;
-const lineWidth = 80;
 
 /** The result of a search for reading: the question, how much each limit leaves, the best candidates. */
 export function* searchText(

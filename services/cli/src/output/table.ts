@@ -5,6 +5,9 @@ export interface Column {
   align?: 'left' | 'right';
 }
 
+/** Characters that a line for reading may have. */
+export const lineWidth = 80;
+
 const gap = '  ';
 
 /**
