@@ -104,9 +104,9 @@ test('a search is described, started, ordered, walked and read without a mouse',
   await page.keyboard.press('Enter');
   await page.waitForURL(new RegExp(`/candidates/${composition}$`));
   await page.locator('.quantity').first().waitFor();
-  await tabTo(page, /^Formula and source$/);
+  await tabTo(page, /^δSize mismatch/);
   await page.keyboard.press('Enter');
-  expect(await page.locator('.quantity details[open]').count()).toBe(1);
+  expect(await page.locator('details.quantity[open]').count()).toBe(1);
   expect(wrongs).toEqual([]);
 });
 

@@ -99,7 +99,7 @@ test('the demonstration is described, run, ordered, filtered, exported and read,
   const text = await textOf(page.locator('article'));
   expect(text).toContain(`Rank ${first.rank.toLocaleString('en-US')} of`);
   expect(text).toContain(first.quantities.density!.toFixed(2));
-  await page.getByText('Formula and source').first().click();
+  await page.locator('.quantity summary').first().click();
   expect(await textOf(page.locator('.formula').first())).toContain('Σ');
   expect(wrongs).toEqual([]);
 });
@@ -125,12 +125,13 @@ test('columns that were chosen are kept for the next result, and stand in the ad
   const { id } = await site.finish(specification);
   const { page } = await site.visit(`/searches/${id}`);
   await page.getByText(/^Columns \(/).click();
-  await page.getByRole('checkbox', { name: /Mean atomic mass/ }).uncheck();
+  expect(await textOf(page.locator('.candidates thead'))).toContain('Melting temperature');
+  await page.getByRole('checkbox', { name: /^Melting temperature/ }).uncheck();
   await page.waitForURL(/columns=/);
-  expect((await textOf(page.locator('.candidates thead'))).includes('Mean atomic')).toBe(false);
+  expect((await textOf(page.locator('.candidates thead'))).includes('Melting temperature')).toBe(false);
   await page.goto(`${site.url}/searches/${id}`);
   await page.locator('.candidates thead').waitFor();
-  expect((await textOf(page.locator('.candidates thead'))).includes('Mean atomic')).toBe(false);
+  expect((await textOf(page.locator('.candidates thead'))).includes('Melting temperature')).toBe(false);
 });
 
 test('scrolling fetches the following pages of a long table', async () => {

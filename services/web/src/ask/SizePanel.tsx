@@ -12,8 +12,8 @@ interface SizePanelProps {
   /** the numbers belong to the question before the last change */
   stale: boolean;
   faults: PlacedFaults;
-  /** what stands instead of numbers while nothing can be counted */
-  hint: string | null;
+  /** what stands instead of numbers while there are none */
+  hint: string;
   /** the button that starts the search */
   children: ReactNode;
 }
@@ -30,7 +30,7 @@ export function SizePanel({ size, stale, faults, hint, children }: SizePanelProp
         ) : size ? (
           <Counted size={size} />
         ) : (
-          <p className="quiet">{hint ?? 'Counting …'}</p>
+          <p className="quiet">{hint}</p>
         )}
       </div>
       {children}

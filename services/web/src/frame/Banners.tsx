@@ -1,19 +1,9 @@
-import { useQuery, useQueryClient } from '@tanstack/react-query';
-import { useEffect, useRef } from 'react';
+import { useQuery } from '@tanstack/react-query';
 import { healthQuery } from '../server/queries.ts';
 
 /** Warnings that concern every page: the server is open to a network, or does not answer. */
 export function Banners() {
-  const client = useQueryClient();
   const { data, error, dataUpdatedAt } = useQuery(healthQuery);
-  const lost = useRef(false);
-  useEffect(() => {
-    // What failed while the server was away is asked for anew as soon as it is back.
-    if (lost.current && !error)
-      void client.invalidateQueries({ predicate: ({ state }) => state.status === 'error' });
-    lost.current = error !== null;
-  }, [client, error]);
-
   return (
     <div className="banners" role="status">
       {error ? (

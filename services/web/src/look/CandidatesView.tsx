@@ -9,7 +9,7 @@ import type { QuantityView } from '../server/types.ts';
 import { CandidateCards } from './CandidateCards.tsx';
 import { CandidateTable } from './CandidateTable.tsx';
 import { ColumnChoice } from './ColumnChoice.tsx';
-import { columnsOf } from './columns.ts';
+import { askedFirst, columnsOf } from './columns.ts';
 import { ExportLinks } from './ExportLinks.tsx';
 import { FilterBar } from './FilterBar.tsx';
 import { isFiltered, noFilters } from './filters.ts';
@@ -39,6 +39,7 @@ export function CandidatesView({
   const columns = columnsOf(view.columns, specification, quantities);
   const currency = prices?.currency;
   const onEnd = () => void (hasNextPage && !isFetching && fetchNextPage());
+  const { asked, others } = askedFirst(specification, quantities);
   const filtered = isFiltered(view.filters);
   const shared = {
     searchId: id,
@@ -56,7 +57,7 @@ export function CandidatesView({
         searchId={id}
         filters={view.filters}
         pool={effectivePool(specification.elements)}
-        quantities={columnsOf(null, specification, quantities)}
+        quantities={[...asked, ...others]}
         currency={currency}
         among={`among the ${formatCount(kept)} kept of ${formatCount(counts.passed)} that passed`}
         onChange={(filters) => change({ filters })}

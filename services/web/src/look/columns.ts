@@ -1,13 +1,28 @@
 import type { SearchSpecification } from '@tiegel/contract';
 import type { QuantityView } from '../server/types.ts';
 
-/** The quantities of a table: those chosen, else what the search ranks and limits first, then the others. */
-export function columnsOf(
-  chosen: readonly string[] | null,
+/** How many columns are shown to somebody who has chosen none, if the search does not ask for more. */
+const usualColumns = 12;
+
+/** The quantities that a search ranks and limits, then all others. */
+export function askedFirst(
   { rank, limits }: SearchSpecification,
   quantities: readonly QuantityView[],
+): { asked: QuantityView[]; others: QuantityView[] } {
+  const ids = [...new Set([...rank, ...limits].map(({ quantity }) => quantity))];
+  return {
+    asked: ids.flatMap((id) => quantities.find((quantity) => quantity.id === id) ?? []),
+    others: quantities.filter(({ id }) => !ids.includes(id)),
+  };
+}
+
+/** The columns of a table: those chosen, else what the search asks for and the first of the others. */
+export function columnsOf(
+  chosen: readonly string[] | null,
+  specification: SearchSpecification,
+  quantities: readonly QuantityView[],
 ): QuantityView[] {
-  const asked = [...rank, ...limits].map(({ quantity }) => quantity);
-  const ids = chosen ?? [...new Set([...asked, ...quantities.map(({ id }) => id)])];
-  return ids.flatMap((id) => quantities.find((quantity) => quantity.id === id) ?? []);
+  if (chosen !== null) return chosen.flatMap((id) => quantities.find((quantity) => quantity.id === id) ?? []);
+  const { asked, others } = askedFirst(specification, quantities);
+  return [...asked, ...others.slice(0, Math.max(0, usualColumns - asked.length))];
 }

@@ -32,6 +32,12 @@ export const askKeys: readonly Key[] = [
   { keys: 'Ctrl+Enter', does: 'starts the search' },
 ];
 
+/** What stands in place of the size while there is none. */
+function hintFor(picked: number, countError: unknown): string {
+  if (picked === 0) return 'Pick elements: how many compositions there are is counted as you go.';
+  return countError ? 'Not counted.' : 'Counting …';
+}
+
 /** Describes a search: elements, shares, limits, ranking; counted and checked while it is written. */
 export function AskPage() {
   useTitle('Describe a search');
@@ -94,12 +100,7 @@ export function AskPage() {
           <KeepSection draft={draft} change={change} />
           <JsonSection specification={written.specification} onApply={replace} />
         </div>
-        <SizePanel
-          size={size}
-          stale={stale && picked > 0}
-          faults={faults}
-          hint={picked === 0 ? 'Pick elements: how many compositions there are is counted as you go.' : null}
-        >
+        <SizePanel size={size} stale={stale && picked > 0} faults={faults} hint={hintFor(picked, countError)}>
           <FaultList
             error={countError}
             what="What you entered is kept; counting goes on when the server answers."

@@ -1,24 +1,46 @@
-import { keepPreviousData, QueryClient, queryOptions } from '@tanstack/react-query';
+import {
+  keepPreviousData,
+  MutationCache,
+  QueryCache,
+  QueryClient,
+  queryOptions,
+} from '@tanstack/react-query';
 import type { Candidate, SearchView, Size } from '@tiegel/contract';
 import type { PairRecord } from '@tiegel/elements';
 import { NoAnswer, post, request } from './request.ts';
 import type { Demonstration, ElementView, Health, PricesView, QuantityView } from './types.ts';
 
-/** Asks again only where no answer came; a refusal stays a refusal. */
+/** While no answer comes, every question that is on the page is asked again this often (ms). */
+const askAgain = 3000;
+
+/** `usual` ms between two askings (false: never again), sooner while no answer comes. */
+export function interval(usual: number | false, error: Error | null): number | false {
+  return error instanceof NoAnswer ? askAgain : usual;
+}
+
+/** Asks again only where no answer came; a refusal stays a refusal. Where one is missing, the banner hears of it at once. */
 export function makeQueryClient(): QueryClient {
-  return new QueryClient({
+  const onError = (error: Error, query?: { queryKey?: readonly unknown[] }) => {
+    if (error instanceof NoAnswer && query?.queryKey?.[0] !== 'health') {
+      void client.invalidateQueries({ queryKey: healthQuery.queryKey });
+    }
+  };
+  const client = new QueryClient({
+    queryCache: new QueryCache({ onError }),
+    mutationCache: new MutationCache({ onError: (error) => onError(error) }),
     defaultOptions: {
       queries: {
         // The server usually runs on this computer: being offline says nothing about reaching it.
         networkMode: 'always',
-        retry: (failures, error) => error instanceof NoAnswer && failures < 2,
-        retryDelay: 1000,
+        retry: false,
+        refetchInterval: ({ state }) => interval(false, state.error),
         staleTime: 60_000,
         refetchOnWindowFocus: false,
       },
       mutations: { networkMode: 'always' },
     },
   });
+  return client;
 }
 
 export const elementsQuery = queryOptions({
@@ -52,8 +74,7 @@ export const demonstrationQuery = queryOptions({
 export const healthQuery = queryOptions({
   queryKey: ['health'],
   queryFn: ({ signal }) => request<Health>('/health', { signal }),
-  retry: false,
-  refetchInterval: (query) => (query.state.error ? 3000 : 20_000),
+  refetchInterval: ({ state }) => interval(20_000, state.error),
   refetchOnWindowFocus: true,
 });
 
@@ -77,7 +98,7 @@ export const searchesQuery = queryOptions({
   queryKey: ['searches'],
   queryFn: ({ signal }) => request<SearchView[]>('/searches', { signal }),
   staleTime: 0,
-  refetchInterval: (query) => (query.state.data?.some(isUnfinished) ? 2000 : 15_000),
+  refetchInterval: ({ state }) => interval(state.data?.some(isUnfinished) ? 2000 : 15_000, state.error),
 });
 
 export const searchKey = (id: string) => ['search', id];

@@ -1,7 +1,7 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import type { SearchView } from '@tiegel/contract';
 import { useEffect, useState } from 'react';
-import { isUnfinished, searchKey, searchQuery } from './queries.ts';
+import { interval, isUnfinished, searchKey, searchQuery } from './queries.ts';
 import { apiRoot } from './request.ts';
 
 /**
@@ -13,7 +13,8 @@ export function useSearchView(id: string) {
   const [streaming, setStreaming] = useState(false);
   const query = useQuery({
     ...searchQuery(id),
-    refetchInterval: ({ state }) => (state.data && isUnfinished(state.data) && !streaming ? 2000 : false),
+    refetchInterval: ({ state }) =>
+      interval(state.data && isUnfinished(state.data) && !streaming ? 2000 : false, state.error),
   });
   const live = query.data !== undefined && isUnfinished(query.data);
 

@@ -1,0 +1,72 @@
+import type { CandidatePage } from '@tiegel/contract';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { eventually, openSite, type Site, textOf } from './site.ts';
+
+const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+
+let site: Site;
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site?.close());
+
+test('a search is asked, looked through and read on a phone, and nothing is wider than the screen', async () => {
+  const { page, wrongs } = await site.visit('/ask', phone);
+  const fits = () => page.evaluate('document.documentElement.scrollWidth <= 390');
+  await page.locator('.card').first().waitFor();
+  expect(await fits()).toBe(true);
+  const iron = await page.locator('.card[data-symbol="Fe"]').boundingBox();
+  expect(iron!.width).toBeGreaterThanOrEqual(40);
+  expect(iron!.height).toBeGreaterThanOrEqual(40);
+
+  for (const symbol of ['Al', 'Co', 'Cr', 'Ni', 'Ti'])
+    await page.locator(`.card[data-symbol="${symbol}"]`).tap();
+  await page.getByRole('radio', { name: 'requires' }).check();
+  await page.locator('.card[data-symbol="Fe"]').tap();
+  await eventually(() => textOf(page.locator('.size-live'))).toContain('Five of Al Co Cr Fe Ni Ti, with Fe');
+  expect(await textOf(page.locator('.size-strip'))).toMatch(/[\d,]+ compositions, about/);
+  expect(await fits()).toBe(true);
+  await page.getByRole('button', { name: 'Start search' }).tap();
+
+  await page.locator('.candidate-card').first().waitFor();
+  expect(await fits()).toBe(true);
+  await page.getByLabel('Order by').selectOption('density');
+  await page.waitForURL(/order=density/);
+  const id = new URL(page.url()).pathname.split('/').at(-1);
+  const { items } = await site.api<CandidatePage>(`/searches/${id}/candidates?order=density&limit=1`);
+  const lightest = Object.keys(items[0]!.composition).sort();
+  await eventually(async () =>
+    (await page.locator('.candidate-card .share-symbol').allTextContents()).slice(0, lightest.length),
+  ).toEqual(lightest);
+
+  await page.locator('.candidate-card a').first().tap();
+  await page.locator('.quantity').first().waitFor();
+  expect(await fits()).toBe(true);
+  await page.goto(`${site.url}/searches`);
+  await page.locator('.search-line').first().waitFor();
+  expect(await fits()).toBe(true);
+  expect(wrongs).toEqual([]);
+});
+
+test('a candidate is printed black on white, on A4, with every formula, without buttons', async () => {
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  const { id } = await site.finish(specification);
+  const { items } = await site.api<CandidatePage>(`/searches/${id}/candidates?limit=1`);
+  const composition = Object.entries(items[0]!.composition).flat().join('');
+  const { page } = await site.visit(`/searches/${id}/candidates/${composition}`, { colorScheme: 'dark' });
+  await page.locator('.quantity').first().waitFor();
+  await page.emulateMedia({ media: 'print' });
+  const quantities = await site.api<object[]>('/quantities');
+  const formulas = page.locator('.formula');
+  expect(await formulas.count()).toBe(quantities.length);
+  for (const formula of await formulas.all()) expect(await formula.isVisible()).toBe(true);
+  expect(await page.getByRole('button').count()).toBe(0);
+  expect(await page.evaluate("getComputedStyle(document.querySelector('h1')).color")).toBe('rgb(0, 0, 0)');
+  expect(await textOf(page.locator('.provenance'))).toContain(
+    `${site.url}/searches/${id}/candidates/${composition}`,
+  );
+  expect(await page.locator('.print-only').isVisible()).toBe(true);
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  // 595 × 842 points are A4.
+  expect(pdf).toMatch(/\/MediaBox \[0 0 59[45](?:\.\d+)? 84[12](?:\.\d+)?\]/);
+});
