@@ -115,7 +115,7 @@ test('every element but carbon, which has no melting temperature, has all of the
 
 test('the README lists each of them and no other', () => {
   const text = readFileSync(join(import.meta.dirname, '../../README.md'), 'utf8');
-  const rows = [...text.matchAll(/^\| (`\w+`(?:, `\w+`)*) \|/gm)].flatMap(([, names]) =>
+  const rows = [...text.matchAll(/^\| (`\w+`(?:, `\w+`)*) +\|/gm)].flatMap(([, names]) =>
     names!.replaceAll('`', '').split(', '),
   );
   expect(rows).toEqual(ids);
