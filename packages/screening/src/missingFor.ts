@@ -1,6 +1,7 @@
 import type { Facts } from '@tiegel/contract';
 import { missingIn } from '@tiegel/elements';
 import { columnsOf } from './columnsOf.ts';
+import { presentIn } from './presentIn.ts';
 import { quantityById } from './quantityById.ts';
 import type { Composition } from './valuesOf.ts';
 
@@ -16,7 +17,7 @@ export interface MissingValue {
  * @throws ProblemError quantity/unknown
  */
 export function missingFor(id: string, composition: Composition, facts: Facts): MissingValue[] {
-  const present = Object.keys(composition).filter((symbol) => composition[symbol]! > 0);
+  const present = presentIn(composition);
   const { elements, pairs } = columnsOf(quantityById(id));
   return [...elements, ...pairs].flatMap((value) =>
     missingIn(facts, value, present).map((element) => ({ element, value })),

@@ -1,6 +1,6 @@
-import { atMost, linear, share, within } from '../expression.ts';
 import type { Quantity } from '../quantity.ts';
 import { coldEnough } from '../strength/coldEnough.ts';
+import { withinFccDomain } from '../strength/fccDomain.ts';
 import { withGrainBoundaries } from '../strength/grainBoundaries.ts';
 import { fcc } from '../strength/lattices.ts';
 import { soluteStrengthening } from '../strength/soluteStrengthening.ts';
@@ -16,13 +16,7 @@ export const yieldStrengthFcc: Quantity = {
   name: 'Yield strength, if fcc',
   symbol: 'σ_fcc',
   unit: 'MPa',
-  formula: within(
-    atMost(linear(share('Al')), 0.05),
-    within(
-      atMost(linear(share('Si', 'C', 'B')), 0),
-      coldEnough(withGrainBoundaries(soluteStrengthening(fcc).strength)),
-    ),
-  ),
+  formula: withinFccDomain(coldEnough(withGrainBoundaries(soluteStrengthening(fcc).strength))),
   notation: 'σ_fcc = M τ₀ exp(−t^0.91/p) + 494/√(d/µm), t = (kT/ΔE) ln(10⁴ s⁻¹/ε̇)',
   meaning:
     'Strength of one fcc solution from the misfit of its atoms, at the service temperature and strain rate; without a grain size the friction of the lattice alone.',

@@ -58,7 +58,8 @@ test('every file of a quantity is in the registry, has a test, and the other way
 test('the table of the README is the registry', () => {
   const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
   const lines = readme.split('\n').map((line) => line.replaceAll(/ +/g, ' '));
-  const rows = lines.filter((line) => line.startsWith('| `'));
+  const table = lines.slice(lines.indexOf('| id | symbol | unit | formula | source |') + 2);
+  const rows = table.slice(0, table.indexOf(''));
   const expected = quantities.map(({ id, symbol, unit, notation, source }) => {
     const origin = `${source.authors}${source.year === null ? '' : ` ${source.year}`} (${source.checked})`;
     return `| \`${id}\` | ${symbol} | ${unit || '–'} | ${notation.replaceAll('|', '\\|')} | ${origin} |`;

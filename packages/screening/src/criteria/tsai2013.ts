@@ -1,0 +1,26 @@
+import type { Criterion } from '../criterion.ts';
+import { contains, range } from '../predicate.ts';
+
+/**
+ * The range of valence electrons in which alloys with chromium or vanadium form σ when they are
+ * annealed.
+ * @source Tsai, Tsai, Tsai, Lin, Yeh & others, Mater. Res. Lett. 1 (2013) 207 (from memory)
+ */
+export const tsai2013: Criterion = {
+  id: 'tsai2013',
+  name: 'Tsai et al. 2013',
+  claim: 'A σ phase forms on annealing.',
+  predicate: range('valenceElectronConcentration', { atLeast: 6.88, atMost: 7.84 }),
+  scope: contains('Cr', 'V'),
+  positiveClass: {
+    what: 'a σ phase after annealing',
+    observed: null,
+    untested: 'The labels of the published alloys say "second phase" without saying which.',
+  },
+  source: {
+    authors: 'Tsai et al.',
+    year: 2013,
+    where: 'Mater. Res. Lett. 1, 207',
+    checked: 'from memory',
+  },
+};

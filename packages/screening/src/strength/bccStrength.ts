@@ -1,0 +1,81 @@
+import type { Facts } from '@tiegel/contract';
+import { conditionValue } from '../conditions.ts';
+import { formulaValue } from '../formulaValue.ts';
+import { missingFor } from '../missingFor.ts';
+import { missingInWords } from '../missingInWords.ts';
+import { presentIn } from '../presentIn.ts';
+import { type Composition, valuesOf } from '../valuesOf.ts';
+import { reasons, TOO_HOT } from './reasons.ts';
+import { refractoryElements } from './refractoryElements.ts';
+import { errorAt, strengthErrors } from './strengthErrors.ts';
+import type { Strength } from './strengthOf.ts';
+import { volumeMisfit } from './volumeMisfit.ts';
+
+/** Volume misfits between which edge dislocations decide, as the comparison with published alloys found. */
+const testedMisfit = { min: 0.08, max: 0.16 };
+/** Above 800 °C the computed strength is off by an order of magnitude. */
+const HOTTEST_TESTED_K = 1073.15;
+/** Below it bcc metals may lose their ductility. */
+const BRITTLE_BELOW_K = 293;
+
+/** yieldStrengthBcc with its domain (refractory metals, volume misfit from 8 to 16 %) and its error. */
+export function bccStrength(
+  composition: Composition,
+  facts: Facts,
+  conditions: Readonly<Record<string, number>>,
+): Strength {
+  const { yieldStrengthBcc: value = null } = valuesOf(composition, facts, ['yieldStrengthBcc'], conditions);
+  const temperature = conditionValue('serviceTemperature', conditions);
+  const misfit = formulaValue(volumeMisfit, composition, facts);
+  const { domain, why } = domainOf(composition, misfit);
+  if (value === null) {
+    const missing = missingFor('yieldStrengthBcc', composition, facts);
+    const reason = missing.length > 0 ? `Not known: ${missingInWords(missing)}.` : TOO_HOT;
+    return { value, domain, error: null, reason };
+  }
+  const error = expectedError(domain, temperature);
+  return { value, domain, error, reason: reasons(why, ...temperatureCautions(domain, temperature)) };
+}
+
+interface Domain {
+  domain: Strength['domain'];
+  why: string | false;
+}
+
+function domainOf(composition: Composition, misfit: number | null): Domain {
+  const others = presentIn(composition).filter(
+    (symbol) => !(refractoryElements as readonly string[]).includes(symbol),
+  );
+  if (others.length > 0) {
+    return {
+      domain: 'outside',
+      why: `The model was tested on alloys of ${refractoryElements.join(', ')}, without ${others.join(', ')}.`,
+    };
+  }
+  const percent = `${((misfit ?? 0) * 100).toFixed(1)} %`;
+  if (misfit === null || misfit > testedMisfit.max) {
+    return { domain: 'outside', why: `The volume misfit of ${percent} is above the tested 16 %.` };
+  }
+  return misfit < testedMisfit.min
+    ? {
+        domain: 'lower bound',
+        why: `The volume misfit is ${percent}: below 8 % screw dislocations decide, and the alloy is stronger.`,
+      }
+    : { domain: 'inside', why: false };
+}
+
+function expectedError(domain: Strength['domain'], temperature: number): number | null {
+  if (domain === 'lower bound') return null;
+  return errorAt(temperature, domain === 'inside' ? strengthErrors.bccInside : strengthErrors.bccOutside);
+}
+
+function temperatureCautions(domain: Strength['domain'], temperature: number): (string | false)[] {
+  return [
+    temperature > HOTTEST_TESTED_K && 'Above 800 °C it is off by an order of magnitude.',
+    domain === 'outside' &&
+      errorAt(temperature, strengthErrors.bccOutside) === null &&
+      'The error was measured near room temperature only.',
+    temperature < BRITTLE_BELOW_K &&
+      'Below room temperature a bcc alloy may be brittle; where that begins is not computed.',
+  ];
+}
