@@ -26,6 +26,12 @@ test('a search is asked, looked through and read on a phone, and nothing is wide
   await eventually(() => textOf(page.locator('.size-live'))).toContain('Five of Al Co Cr Fe Ni Ti, with Fe');
   expect(await textOf(page.locator('.size-strip'))).toMatch(/[\d,]+ compositions, about/);
   expect(await fits()).toBe(true);
+  await page.getByRole('button', { name: 'Add a limit' }).tap();
+  await page.getByLabel('Limit 1: quantity').selectOption('valenceElectronConcentration');
+  await page.getByLabel('at least', { exact: true }).last().fill('6,5');
+  await eventually(() => textOf(page.locator('.size-live'))).toContain(
+    'valence electron concentration ≥ 6.5',
+  );
   await page.getByRole('button', { name: 'Start search' }).tap();
 
   await page.locator('.candidate-card').first().waitFor();

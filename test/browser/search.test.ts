@@ -136,8 +136,8 @@ test('columns that were chosen are kept for the next result, and stand in the ad
 
 test('scrolling fetches the following pages of a long table', async () => {
   const { specification } = await site.api<{ specification: object }>('/demonstration');
-  const { id, kept } = await site.finish({ ...specification, limits: [], keep: 2500 });
-  expect(kept).toBeGreaterThanOrEqual(2500);
+  const { id, kept } = await site.finish({ ...specification, limits: [], keep: 6000 });
+  expect(kept).toBeGreaterThanOrEqual(6000);
   const { page, wrongs } = await site.visit(`/searches/${id}`);
   await page.locator('.candidates tbody tr[data-index]').first().waitFor();
   const drawn = await page.locator('.candidates tbody tr[data-index]').count();

@@ -28,6 +28,10 @@ export interface Site {
   api<T>(path: string, body?: unknown): Promise<T>;
   /** Starts a search and waits until it has ended. */
   finish(specification: unknown): Promise<SearchView>;
+  /** Ends the server as a power cut would. */
+  kill(): Promise<void>;
+  /** Starts it again, on the same database and address. */
+  revive(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -35,7 +39,8 @@ export interface Site {
 export async function openSite(): Promise<Site> {
   await builtPages();
   const folder = await temporaryFolder('browser');
-  const server = await startApi({ dataFolder: folder.path, port: await freePort(), workers: 2 });
+  const settings = { dataFolder: folder.path, port: await freePort(), workers: 2 };
+  let server = await startApi(settings);
   const browser = await chromium.launch({ executablePath, args });
 
   const api = async <T>(path: string, body?: unknown): Promise<T> => {
@@ -59,6 +64,10 @@ export async function openSite(): Promise<Site> {
         return ['done', 'failed', 'cancelled'].includes(view.state) && view;
       });
     },
+    kill: () => server.kill(),
+    async revive() {
+      server = await startApi(settings);
+    },
     async close() {
       await browser.close();
       await server.stop();
@@ -72,7 +81,7 @@ export const eventually = <T>(ask: () => T | Promise<T>) => expect.poll(ask, { t
 
 /** The text of the one element that is meant. */
 export async function textOf(place: Locator): Promise<string> {
-  return (await place.textContent()) ?? '';
+  return ((await place.textContent()) ?? '').replaceAll('\u00a0', ' ');
 }
 
 async function visit(

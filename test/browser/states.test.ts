@@ -134,18 +134,34 @@ test('a server that does not answer is announced, what was entered stays, and al
   await page.getByRole('button', { name: 'As the demonstration' }).click();
   await page.locator('.size-numbers').waitFor();
 
-  await page.route('**/api/**', (route) => route.abort());
+  await site.kill();
   await page.getByLabel('Elements in an alloy: from').fill('6');
-  await page.getByText('What you entered is kept').waitFor();
+  await page.getByText('counting goes on when the server answers').waitFor();
   await page.locator('.banners').getByText('The server does not answer').waitFor();
   await page.getByRole('button', { name: 'Start search' }).click();
   await page.getByText('No search was started; what you entered is kept.').waitFor();
 
-  await page.unroute('**/api/**');
+  await site.revive();
   await eventually(() => page.locator('.banners .note-danger').count()).toBe(0);
   await eventually(() => textOf(page.locator('.size-live'))).toContain('Six of Al Cr');
   await page.getByRole('button', { name: 'Start search' }).click();
   await page.waitForURL(/\/searches\//);
+});
+
+test('the page of a running search outlives a crash of the server and follows the search on', async () => {
+  const { id } = await site.api<{ id: string }>('/searches', long);
+  const { page } = await site.visit(`/searches/${id}`);
+  const tested = async () =>
+    Number((await textOf(page.locator('.progress'))).match(/([\d,]+) of/)?.[1]?.replaceAll(',', ''));
+  await eventually(tested).toBeGreaterThan(0);
+  await site.kill();
+  await page.locator('.banners').getByText('The server does not answer').waitFor();
+  const before = await tested();
+  await site.revive();
+  await eventually(tested).toBeGreaterThan(before);
+  expect(await page.locator('.banners .note-danger').count()).toBe(0);
+  await site.api(`/searches/${id}/cancel`, {});
+  await page.getByText('has no candidates').waitFor();
 });
 
 test('a start whose answer was lost starts one search, not two', async () => {

@@ -2,7 +2,7 @@ import type { Size } from '@tiegel/contract';
 import type { ReactNode } from 'react';
 import { formatDuration } from '../numbers/formatDuration.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
-import { capitalised } from '../words/capitalised.ts';
+import { asSentence } from '../words/asSentence.ts';
 import { fieldId, focusField } from './faultsContext.ts';
 import type { PlacedFaults } from './placeFaults.ts';
 
@@ -76,7 +76,7 @@ function Counted({ size }: { size: Size }) {
   const { systems, points, seconds, workers, question, notices } = size;
   return (
     <>
-      <p>{capitalised(question)}</p>
+      <p>{asSentence(question)}</p>
       <dl className="size-numbers">
         <div>
           <dt>Systems</dt>

@@ -24,11 +24,11 @@ export function useSize(draft: Draft): Asked {
   const written = useMemo(() => specificationOf(draft), [draft]);
   const settled = useSettled(written);
   const begun = marked(draft, 'pool', 'require').length > 0;
-  const countable =
-    settled.specification.elements!.pool.length > 0 && Object.keys(settled.unclear).length === 0;
+  // What can be read is checked also while something else cannot: all faults at once.
   const { data, error, isPlaceholderData, isFetching } = useQuery(
-    sizeQuery(settled.specification, countable),
+    sizeQuery(settled.specification, settled.specification.elements!.pool.length > 0),
   );
+  const readable = Object.keys(written.unclear).length === 0;
   const refusal = error instanceof ServerProblem && error.status < 500 ? error : null;
   const faults = useMemo(
     () => placeFaults(draft, written, begun ? (refusal?.faults ?? []) : []),
@@ -36,7 +36,7 @@ export function useSize(draft: Draft): Asked {
   );
   return {
     written,
-    size: begun && !error ? (data ?? null) : null,
+    size: begun && readable && !error ? (data ?? null) : null,
     stale: settled !== written || isPlaceholderData || isFetching,
     faults,
     error: refusal ? null : error,

@@ -5,7 +5,7 @@ import { Shares } from '../composition/Shares.tsx';
 import { shareDecimals } from '../composition/shareDecimals.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
 import type { QuantityView } from '../server/types.ts';
-import { capitalised } from '../words/capitalised.ts';
+import { asSentence } from '../words/asSentence.ts';
 import { scoreInWords } from './scoreInWords.ts';
 
 interface CandidateHeadProps {
@@ -31,7 +31,7 @@ export function CandidateHead({ search, candidate, quantities }: CandidateHeadPr
         Rank <b>{formatCount(candidate.rank)}</b> of {formatCount(kept)} kept, of {formatCount(counts.passed)}{' '}
         that passed: {scoreInWords(candidate, specification.rank, quantities, search.prices?.currency)}.
       </p>
-      <p className="question quiet">{capitalised(question)}</p>
+      <p className="question quiet">{asSentence(question)}</p>
       <p className="screen-only">
         <button type="button" onClick={() => window.print()}>
           Print

@@ -2,7 +2,7 @@ import { type Candidate, limitInWords, type SearchView } from '@tiegel/contract'
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
-import { capitalised } from '../words/capitalised.ts';
+import { asSentence } from '../words/asSentence.ts';
 import { marginOf } from './marginOf.ts';
 
 interface LimitMarginsProps {
@@ -26,15 +26,14 @@ export function LimitMargins({ search, candidate, quantities }: LimitMarginsProp
             <th scope="col" className="number">
               Value
             </th>
-            <th scope="col">Met</th>
             <th scope="col" className="number">
-              Room to the nearer bound
+              Room to the bound
             </th>
           </tr>
         </thead>
         <tbody>
           {limits.map((limit) => {
-            const words = capitalised(limitInWords(limit, lookup));
+            const words = asSentence(limitInWords(limit, lookup));
             const value = candidate.quantities[limit.quantity];
             const decimals = quantities.find(({ id }) => id === limit.quantity)?.decimals ?? 3;
             const { met, margin } = marginOf(limit, value);
@@ -43,8 +42,13 @@ export function LimitMargins({ search, candidate, quantities }: LimitMarginsProp
                 <th scope="row" className="plain">
                   {words}
                 </th>
-                <td className="number">{formatNumber(value, decimals)}</td>
-                <td className={met ? 'met' : 'unmet'}>{met ? '✓ met' : '× not met'}</td>
+                <td className="number">
+                  <span className={met ? 'met' : 'unmet'}>
+                    {met ? '✓' : '×'}
+                    <span className="unseen">{met ? ' met ' : ' not met '}</span>
+                  </span>{' '}
+                  {formatNumber(value, decimals)}
+                </td>
                 <td className="number">
                   {margin === 0
                     ? 'on the limit'

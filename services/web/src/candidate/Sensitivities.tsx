@@ -76,5 +76,5 @@ export function Sensitivities({ search, candidate, quantities, elements }: Sensi
 function change(rate: number | null | undefined, decimals: number): string {
   if (rate === null || rate === undefined) return noValue;
   const text = formatNumber(rate / 100, decimals + 1);
-  return rate > 0 ? `+${text}` : text;
+  return rate > 0 && /[1-9]/.test(text) ? `+${text}` : text;
 }

@@ -2,7 +2,7 @@ import { limitInWords } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { lookupIn } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
-import { capitalised } from '../words/capitalised.ts';
+import { asSentence } from '../words/asSentence.ts';
 import { AddFilter } from './AddFilter.tsx';
 import { type Filters, isFiltered, noFilters, writeFilters } from './filters.ts';
 
@@ -91,7 +91,7 @@ function sentencesOf(
 ): Sentence[] {
   const lookup = lookupIn(quantities, currency);
   const ranges = filters.ranges.map((range) => ({
-    words: capitalised(limitInWords(range, lookup)),
+    words: asSentence(limitInWords(range, lookup)),
     only: { ...noFilters, ranges: [range] },
     rest: { ...filters, ranges: filters.ranges.filter((one) => one !== range) },
   }));

@@ -3,7 +3,7 @@ import { formatCount } from '../numbers/formatNumber.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 
 /** Rows beyond this are reached by number rather than by scrolling. */
-const rowsToScroll = 1000;
+const rowsToScroll = 5000;
 
 interface RowChoiceProps {
   /** number of the first row shown, from 0 */

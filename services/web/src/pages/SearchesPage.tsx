@@ -20,11 +20,13 @@ export function SearchesPage() {
           Ask a new one
         </Link>
       </div>
-      {error ? (
-        <Failed error={error} what="The newest state of the searches" onRetry={() => void refetch()} />
+      {error && !data ? (
+        <Failed error={error} what="The list of searches" onRetry={() => void refetch()} />
       ) : null}
       {error && data ? (
-        <p className="quiet">The list below is of {formatInstant(new Date(dataUpdatedAt))}.</p>
+        <p className="note" role="status">
+          This is how the searches stood at {formatInstant(new Date(dataUpdatedAt))}; nothing newer is known.
+        </p>
       ) : null}
       {!data && !error ? <Waiting what="Fetching the searches" /> : null}
       {data?.length === 0 ? (

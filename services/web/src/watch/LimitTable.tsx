@@ -2,7 +2,7 @@ import { limitInWords, type SearchView } from '@tiegel/contract';
 import { formatCount, formatPercent } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
-import { capitalised } from '../words/capitalised.ts';
+import { asSentence } from '../words/asSentence.ts';
 
 /** How much of the whole each limit leaves by itself, and all of them together. */
 export function LimitTable({
@@ -38,7 +38,7 @@ export function LimitTable({
       </thead>
       <tbody>
         {specification.limits.map((limit, index) => {
-          const words = capitalised(limitInWords(limit, lookup));
+          const words = asSentence(limitInWords(limit, lookup));
           const left = passedEach[index] ?? 0;
           const without = outside[limit.quantity] ?? 0;
           return (

@@ -16,9 +16,7 @@ export function NothingFound({ search }: { search: SearchView }) {
   return (
     <div className="note note-warning">
       <p>
-        <b>No composition passed.</b> All {formatCount(counts.points)} were tested and none meets every limit.
-        The table shows how much each limit leaves by itself: begin with the one that leaves least, or widen
-        the shares.
+        <b>No composition passed.</b> Begin with the limit that leaves least by itself, or widen the shares.
       </p>
       <p>
         <Link href={`/ask?from=${encodeURIComponent(id)}`}>Change the limits and ask again</Link>

@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { formatSeconds } from '../numbers/formatDuration.ts';
 import { formatInstant } from '../numbers/formatInstant.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
-import { capitalised } from '../words/capitalised.ts';
+import { asSentence } from '../words/asSentence.ts';
 
 /** Name and question of a search, what it found in one line, and what its result depends on. */
 export function SearchHead({ search }: { search: SearchView }) {
@@ -16,7 +16,7 @@ export function SearchHead({ search }: { search: SearchView }) {
           Ask a variation
         </Link>
       </div>
-      <p className="question">{capitalised(question)}</p>
+      <p className="question">{asSentence(question)}</p>
       {state === 'done' ? (
         <p className="read">
           <b>{formatCount(counts.passed)}</b> of {formatCount(counts.points)} compositions in{' '}

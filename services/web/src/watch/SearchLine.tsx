@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { formatDuration, formatSeconds } from '../numbers/formatDuration.ts';
 import { formatInstant } from '../numbers/formatInstant.ts';
 import { formatCount, formatPercent } from '../numbers/formatNumber.ts';
-import { capitalised } from '../words/capitalised.ts';
+import { asSentence } from '../words/asSentence.ts';
 import { StateMark } from './StateMark.tsx';
 
 /** One search in the list: name, question, how it stands, when. */
@@ -14,7 +14,7 @@ export function SearchLine({ search }: { search: SearchView }) {
       <Link href={`/searches/${id}`} className="search-line-name">
         {name === '' ? 'Without a name' : name}
       </Link>
-      <p className="search-line-question">{capitalised(question)}</p>
+      <p className="search-line-question">{asSentence(question)}</p>
       <p className="search-line-state">
         <StateMark state={state} /> <span className="quiet">{standing(search)}</span>
       </p>

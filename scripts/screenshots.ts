@@ -1,0 +1,110 @@
+/**
+ * Pictures of every page and state at two widths, light and dark, in test/browser/screenshots
+ * (ignored by git), to be looked at after a change of the pages. Usage: node scripts/screenshots.ts [WORD],
+ * where WORD picks the pictures whose name holds it.
+ */
+import { mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { CandidatePage } from '@tiegel/contract';
+import type { Page } from 'playwright-core';
+import { openSite, type Site } from '../test/browser/site.ts';
+
+const folder = join(import.meta.dirname, '../test/browser/screenshots');
+const [word = ''] = process.argv.slice(2);
+const widths = [
+  { width: 1440, height: 900 },
+  { width: 390, height: 844 },
+];
+
+interface Picture {
+  name: string;
+  path: string;
+  /** what is there when the page is whole */
+  shows: string;
+  /** what is done before the picture is taken */
+  before?: (page: Page) => Promise<void>;
+}
+
+/** Searches in every state, and the pictures that show them. */
+async function pictures(site: Site): Promise<Picture[]> {
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  const done = await site.finish(specification);
+  const impossible = [
+    { quantity: 'density', max: 6.5 },
+    { quantity: 'valenceElectronConcentration', min: 8.2 },
+  ];
+  const nothing = await site.finish({ ...specification, name: 'Too much asked', limits: impossible });
+  const fine = {
+    ...specification,
+    name: 'The same on a finer grid',
+    fractions: { step: 0.5, min: 2, max: 40 },
+  };
+  const running = await site.api<{ id: string }>('/searches', fine);
+  const { items } = await site.api<CandidatePage>(`/searches/${done.id}/candidates?limit=1`);
+  const composition = Object.entries(items[0]!.composition).flat().join('');
+  const demonstration = async (page: Page) => {
+    await page.getByRole('button', { name: 'As the demonstration' }).click();
+    await page.locator('.size-numbers').waitFor();
+  };
+  return [
+    { name: 'ask-empty', path: '/ask', shows: '.card' },
+    { name: 'ask', path: '/ask', shows: '.card', before: demonstration },
+    {
+      name: 'ask-wrong',
+      path: '/ask',
+      shows: '.card',
+      before: async (page) => {
+        await demonstration(page);
+        await page.getByLabel('Chromium at most, at.%').fill('10');
+        await page.getByLabel('The best of all').fill('many');
+        await page.getByRole('button', { name: 'Combine with another quantity' }).click();
+        await page.locator('.size-wrong').first().waitFor();
+      },
+    },
+    { name: 'searches', path: '/searches', shows: '.search-line' },
+    { name: 'search-running', path: `/searches/${running.id}`, shows: '.limit-table' },
+    { name: 'search-done', path: `/searches/${done.id}`, shows: '.candidates tbody a, .candidate-card' },
+    {
+      name: 'search-filtered',
+      path: `/searches/${done.id}?max.density=7.7&has=Ti&order=density`,
+      shows: '.candidates tbody a, .candidate-card',
+    },
+    { name: 'search-nothing', path: `/searches/${nothing.id}`, shows: '.limit-table' },
+    { name: 'candidate', path: `/searches/${done.id}/candidates/${composition}`, shows: '.quantity' },
+    { name: 'no-such-search', path: '/searches/gone', shows: '[role="alert"]' },
+    {
+      name: 'no-answer',
+      path: '/searches',
+      shows: '.search-line',
+      before: async (page) => {
+        await page.route('**/api/**', (route) => route.abort());
+        await page.locator('.banners .note-danger').waitFor();
+      },
+    },
+  ];
+}
+
+async function take(site: Site, { name, path, shows, before }: Picture): Promise<void> {
+  for (const viewport of widths) {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      const narrow = viewport.width < 500;
+      const { page } = await site.visit(path, { viewport, colorScheme, isMobile: narrow, hasTouch: narrow });
+      await page.locator(shows).first().waitFor();
+      await before?.(page);
+      const file = `${name}-${viewport.width}-${colorScheme}.png`;
+      await page.screenshot({ path: join(folder, file), fullPage: true });
+      await page.context().close();
+    }
+  }
+}
+
+const site = await openSite();
+try {
+  await mkdir(folder, { recursive: true });
+  for (const picture of await pictures(site)) {
+    if (picture.name.includes(word)) await take(site, picture);
+  }
+  console.log(folder);
+} finally {
+  await site.close();
+}
