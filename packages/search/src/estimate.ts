@@ -1,36 +1,49 @@
+import type { SearchSpecification } from '@tiegel/contract';
 import { calibrate } from '@tiegel/engine';
 import type { CheckedSearch } from './check.ts';
 
 /** Rates that are kept, of the questions asked last. */
 const mostKept = 100;
+/** Scoring that is worth learning from takes longer than this, s. */
+const leastSeconds = 0.5;
 
-/** How fast one worker scores a search. */
+/** How fast one worker scores questions of a kind, points a second. */
 export interface Estimates {
-  /** Points a second on one core of this machine, measured for questions of this kind in 0.1 s, and once for each kind. */
+  /** Measured on one core of this machine, in 0.1 s and once for each kind, until a search of the kind has told better. */
   pointsPerSecond(checked: CheckedSearch): number;
+  /** Notes what scoring so many points took, s of one worker. */
+  learn(specification: SearchSpecification, points: number, seconds: number): void;
 }
 
 export function estimates(): Estimates {
   const known = new Map<string, number>();
+
+  function keep(kind: string, rate: number): void {
+    known.delete(kind);
+    known.set(kind, rate);
+    for (const oldest of known.keys()) {
+      if (known.size <= mostKept) break;
+      known.delete(oldest);
+    }
+  }
+
   return {
-    pointsPerSecond(checked) {
-      const kind = kindOf(checked);
+    pointsPerSecond({ plan, prepared }) {
+      const kind = kindOf(plan.specification);
       // A grid without points is refused before anybody asks how fast it is.
-      const rate = known.get(kind) ?? calibrate(checked.prepared) ?? 1;
-      known.delete(kind);
-      known.set(kind, rate);
-      for (const oldest of known.keys()) {
-        if (known.size <= mostKept) break;
-        known.delete(oldest);
-      }
+      const rate = known.get(kind) ?? calibrate(prepared) ?? 1;
+      keep(kind, rate);
       return rate;
+    },
+    learn(specification, points, seconds) {
+      // Less tells more of starting than of scoring.
+      if (seconds > leastSeconds) keep(kindOf(specification), points / seconds);
     },
   };
 }
 
 /** What decides the rate: formulas, length of the lines, and how much is kept; not which elements, nor which bounds. */
-function kindOf({ plan: { specification } }: CheckedSearch): string {
-  const { limits, rank, components, fractions, keep, keepPerSystem } = specification;
+function kindOf({ limits, rank, components, fractions, keep, keepPerSystem }: SearchSpecification): string {
   return JSON.stringify([
     ...[limits.map(({ quantity }) => quantity), rank.map(({ quantity }) => quantity), components],
     ...[fractions === 'equimolar' ? fractions : fractions.step, keep, keepPerSystem],

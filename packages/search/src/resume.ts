@@ -27,9 +27,10 @@ export function resume(record: SearchRecord, store: Store): Underway {
     earlierSeconds: record.activeSeconds,
     since: null,
     rate: recentRate(),
+    scored: { points: 0, seconds: 0 },
     heldBy: record.reason,
     stop: new AbortController(),
-    scored: Promise.withResolvers(),
+    complete: Promise.withResolvers(),
   };
 }
 

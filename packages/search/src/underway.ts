@@ -29,12 +29,14 @@ export interface Underway {
   earlierSeconds: number;
   since: number | null;
   readonly rate: RecentRate;
+  /** what workers scored for this process, and the seconds that it took them */
+  scored: { points: number; seconds: number };
   /** why nothing is handed out at the moment, null where it is */
   heldBy: string | null;
   /** aborted when it is paused, cancelled or failed, or the program ends */
   readonly stop: AbortController;
   /** resolves when every outcome was taken */
-  readonly scored: PromiseWithResolvers<void>;
+  readonly complete: PromiseWithResolvers<void>;
 }
 
 /** Seconds from handing out the first chunk until now, without pauses. */

@@ -3,11 +3,13 @@ import type { ChunkQueue, Report } from '@tiegel/queue';
 import type { SearchChange, SearchRecord, Store } from '@tiegel/store';
 import { collect } from './collect.ts';
 import { dispatcher } from './dispatch.ts';
+import type { Estimates } from './estimate.ts';
 import { clearCandidates, finish } from './finish.ts';
 import { resume } from './resume.ts';
 import { type SearchEvent, stateAfter } from './states.ts';
 import { textOf } from './textOf.ts';
 import { giveBack, type Underway } from './underway.ts';
+import type { Watchers } from './watchers.ts';
 
 /** A chunk that failed so often is not tried again: its search fails. */
 const mostFailures = 3;
@@ -25,10 +27,14 @@ export interface Work {
   close(): Promise<void>;
 }
 
-/** Tells that a search changed in a way that a reader can see. */
-export type Changed = (id: string, what: 'progress' | 'state') => void;
+/** Who is told: of changes that a reader can see, and of how fast a search was scored. */
+export interface WorkListener {
+  changed: Watchers['changed'];
+  learn: Estimates['learn'];
+}
 
-export function work(store: Store, queue: ChunkQueue, changed: Changed): Work {
+export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work {
+  const { changed } = told;
   const searches = new Map<string, Underway>();
   const troubles = new Map<string, ProblemError>();
   const running = new Set<Promise<void>>();
@@ -58,12 +64,13 @@ export function work(store: Store, queue: ChunkQueue, changed: Changed): Work {
 
   /** Hands out every unfinished chunk; resolves when the outcome of the last one was taken. */
   async function scored(search: Underway): Promise<void> {
-    const { stop, scored } = search;
-    stop.signal.addEventListener('abort', () => scored.reject(stop.signal.reason));
-    if (search.unfinished === 0) scored.resolve();
+    const { stop, complete, plan, scored } = search;
+    stop.signal.addEventListener('abort', () => complete.reject(stop.signal.reason));
+    if (search.unfinished === 0) complete.resolve();
     else dispatch.add(search);
-    await scored.promise;
+    await complete.promise;
     dispatch.remove(search);
+    told.learn(plan.specification, scored.points, scored.seconds);
   }
 
   function leave(search: Underway): void {
@@ -91,15 +98,18 @@ export function work(store: Store, queue: ChunkQueue, changed: Changed): Work {
       else giveBack(search, [one.ordinal]);
       if (one.kind === 'failed') countFailure(search, one);
     } catch (error) {
-      search.scored.reject(error);
+      search.complete.reject(error);
     }
     dispatch.wake();
   }
 
-  function take(search: Underway, { ordinal, outcome }: Extract<Report, { kind: 'done' }>): void {
+  function take(search: Underway, report: Extract<Report, { kind: 'done' }>): void {
+    const { ordinal, outcome, scoringSeconds } = report;
     if (!collect(search, ordinal, outcome, store)) return;
+    search.scored.points += outcome.points;
+    search.scored.seconds += scoringSeconds;
     changed(search.id, 'progress');
-    if (search.unfinished === 0) search.scored.resolve();
+    if (search.unfinished === 0) search.complete.resolve();
   }
 
   function countFailure(search: Underway, { ordinal, reason }: Extract<Report, { kind: 'failed' }>): void {
@@ -120,7 +130,7 @@ export function work(store: Store, queue: ChunkQueue, changed: Changed): Work {
       store.searches.change(search.number, { reason });
       changed(search.id, 'state');
     } catch (error) {
-      search.scored.reject(error);
+      search.complete.reject(error);
     }
   }
 

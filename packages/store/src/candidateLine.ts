@@ -1,6 +1,5 @@
 import type { CandidateQuery } from '@tiegel/contract';
-import type { CandidateSource } from './candidatePage.ts';
-import type { CandidateSet } from './candidateTable.ts';
+import type { CandidateSet, CandidateSource } from './candidateSource.ts';
 import { type Condition, condition } from './condition.ts';
 import type { Place } from './pageKey.ts';
 import { atPlaces, type Places, placeBehind, placesInRange } from './places.ts';

@@ -2,20 +2,11 @@ import type { CandidatePage, CandidateQuery } from '@tiegel/contract';
 import { columnOf } from './candidateColumns.ts';
 import { type CandidateLine, candidateLine } from './candidateLine.ts';
 import { readCandidate, type StoredCandidate } from './candidateRow.ts';
-import type { CandidateSet } from './candidateTable.ts';
+import type { CandidateSet, CandidateSource } from './candidateSource.ts';
 import { always, both, type Condition, condition, filterOf } from './condition.ts';
-import type { Connection } from './connections.ts';
-import type { Orderings } from './orderings.ts';
 import { type Place, pageKey, placeOf } from './pageKey.ts';
 import { atPlaces, placesInRange } from './places.ts';
 import { behind, sortedBy } from './sortedBy.ts';
-
-/** Where candidates are read from, and up to how many rows are read and sorted rather than sought. */
-export interface CandidateSource {
-  connection: Connection;
-  orderings: Orderings;
-  readWhole: number;
-}
 
 /**
  * A page of candidates. Three ways lead to the same rows:

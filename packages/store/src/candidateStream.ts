@@ -1,8 +1,8 @@
 import type { Candidate, CandidateQuery } from '@tiegel/contract';
 import { candidateLine } from './candidateLine.ts';
-import { type CandidateSource, isLined, selection, sorting } from './candidatePage.ts';
+import { isLined, selection, sorting } from './candidatePage.ts';
 import { readCandidate, type StoredCandidate } from './candidateRow.ts';
-import type { CandidateSet } from './candidateTable.ts';
+import type { CandidateSet, CandidateSource } from './candidateSource.ts';
 import { type Condition, filterOf } from './condition.ts';
 import type { Connections } from './connections.ts';
 import { storeProblem } from './storeProblem.ts';

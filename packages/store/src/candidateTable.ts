@@ -2,6 +2,7 @@ import type { Candidate, CandidatePage, CandidateQuery } from '@tiegel/contract'
 import { addColumns, columnOf } from './candidateColumns.ts';
 import { candidatePage } from './candidatePage.ts';
 import { readCandidate, type StoredCandidate } from './candidateRow.ts';
+import type { CandidateSet } from './candidateSource.ts';
 import { candidateStream } from './candidateStream.ts';
 import type { Connections } from './connections.ts';
 import { orderings } from './orderings.ts';
@@ -21,13 +22,6 @@ export interface NewCandidate {
   parts: readonly number[];
   score: number | null;
   quantities: Readonly<Record<string, number | null>>;
-}
-
-/** Whose candidates are meant: the search's number, how many it kept, and the ids of its quantities. */
-export interface CandidateSet {
-  search: number;
-  kept: number;
-  columns: readonly string[];
 }
 
 export interface CandidateTable {

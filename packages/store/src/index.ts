@@ -1,4 +1,5 @@
-export type { CandidateSet, CandidateTable, NewCandidate } from './candidateTable.ts';
+export type { CandidateSet } from './candidateSource.ts';
+export type { CandidateTable, NewCandidate } from './candidateTable.ts';
 export { type Ledger, MERGED } from './ledger.ts';
 export { openStore, type Store, type StoreOptions } from './openStore.ts';
 export type { NewSearch, SearchChange, SearchRecord, SearchTable } from './searches.ts';

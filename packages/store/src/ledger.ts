@@ -5,7 +5,7 @@ import type { Connection } from './connections.ts';
 export const MERGED = -1;
 
 /** What a taken outcome makes of its search as a whole. */
-export interface Progress {
+interface Progress {
   counts: Counts;
   /** seconds of work so far */
   activeSeconds: number;

@@ -1,6 +1,6 @@
 import type { CandidateQuery } from '@tiegel/contract';
 import { columnOf } from './candidateColumns.ts';
-import type { CandidateSet } from './candidateTable.ts';
+import type { CandidateSet } from './candidateSource.ts';
 import { type Condition, condition } from './condition.ts';
 import type { Connection } from './connections.ts';
 import type { Ordering } from './orderings.ts';

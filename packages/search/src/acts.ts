@@ -1,0 +1,38 @@
+import type { SearchView } from '@tiegel/contract';
+import type { SearchChange, SearchRecord, Store } from '@tiegel/store';
+import type { Records } from './records.ts';
+import { type SearchEvent, stateAfter } from './states.ts';
+import type { Watchers } from './watchers.ts';
+import type { Work } from './work.ts';
+
+/** What people do to a search. Each throws search/unknown and search/not-possible. */
+export interface Acts {
+  pause(id: string): SearchView;
+  resume(id: string): SearchView;
+  cancel(id: string): SearchView;
+}
+
+export function acts(store: Store, work: Work, { known, view }: Records, changed: Watchers['changed']): Acts {
+  /** Writes down the state that follows, then does what belongs to it; nothing where it is so already. */
+  function act(id: string, event: SearchEvent, change: SearchChange, then: (record: SearchRecord) => void) {
+    const record = known(id);
+    const state = stateAfter(record.state, event);
+    if (state === null) return view(id);
+    const write = event === 'cancel' ? store.searches.conclude : store.searches.change;
+    write(record.number, { state, reason: null, ...change });
+    work.forgetTrouble(id);
+    then(record);
+    changed(id, 'state');
+    return view(id);
+  }
+
+  return {
+    pause: (id) => act(id, 'pause', {}, () => work.stop(id)),
+    cancel: (id) => act(id, 'cancel', { finishedAt: new Date().toISOString() }, () => work.stop(id)),
+    resume: (id) =>
+      act(id, 'resume', { finishedAt: null }, ({ number }) => {
+        store.ledger.forgetFailures(number);
+        work.carry(known(id));
+      }),
+  };
+}

@@ -1,0 +1,33 @@
+import { problem, type SearchView } from '@tiegel/contract';
+import type { SearchRecord, Store } from '@tiegel/store';
+import { textOf } from './textOf.ts';
+import { viewOf } from './viewOf.ts';
+import type { Work } from './work.ts';
+
+/** The searches as they stand. */
+export interface Records {
+  /** Throws search/unknown. */
+  known(id: string): SearchRecord;
+  /** Throws search/unknown. */
+  view(id: string): SearchView;
+  /** Newest first. */
+  list(): SearchView[];
+}
+
+export function records(store: Store, work: Work): Records {
+  /** A search that the store refused something of is paused, whatever the store could still write down. */
+  function standing(record: SearchRecord): SearchRecord {
+    const trouble = work.trouble(record.id);
+    return trouble === undefined ? record : { ...record, state: 'paused', reason: textOf(trouble) };
+  }
+  function known(id: string): SearchRecord {
+    const record = store.searches.find(id);
+    if (record === null) throw problem('search/unknown', { id });
+    return standing(record);
+  }
+  return {
+    known,
+    view: (id) => viewOf(known(id), work.underway(id)),
+    list: () => store.searches.list().map((record) => viewOf(standing(record), work.underway(record.id))),
+  };
+}
