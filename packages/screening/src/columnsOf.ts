@@ -1,5 +1,5 @@
 import type { ElementTerm, Expression, PairTerm } from './expression.ts';
-import { isBinary, isUnary } from './nodeKinds.ts';
+import { operandsOf } from './operandsOf.ts';
 import type { Quantity } from './quantity.ts';
 
 /** What a formula reads: ids of element columns and of pair columns, each once, in order of first use. */
@@ -44,13 +44,4 @@ export function columnsOf(quantity: Quantity): Columns {
 
   read(quantity.formula);
   return { elements: [...elements], pairs: [...pairs] };
-}
-
-/** The expressions that an operator works on, one level down; none for a sum. */
-function operandsOf(expression: Expression): Expression[] {
-  if (isBinary(expression)) return [expression.left, expression.right];
-  if (isUnary(expression) || expression.kind === 'power') return [expression.of];
-  if (expression.kind !== 'choose') return [];
-  const { when, then, otherwise } = expression;
-  return [when.left, when.right, then, ...(otherwise ? [otherwise] : [])];
 }

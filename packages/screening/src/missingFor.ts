@@ -2,7 +2,8 @@ import type { Facts } from '@tiegel/contract';
 import { missingIn } from '@tiegel/elements';
 import { columnsOf } from './columnsOf.ts';
 import { presentIn } from './presentIn.ts';
-import { quantityById } from './quantityById.ts';
+import type { Quantity } from './quantity.ts';
+import { quantityOf } from './quantityById.ts';
 import type { Composition } from './valuesOf.ts';
 
 /** A value that is not known: of an element, or of a pair written 'Al-Ni'; `value` is the id of the column. */
@@ -16,9 +17,13 @@ export interface MissingValue {
  * for the elements present. Empty where nothing lacks.
  * @throws ProblemError quantity/unknown
  */
-export function missingFor(id: string, composition: Composition, facts: Facts): MissingValue[] {
+export function missingFor(
+  quantity: string | Quantity,
+  composition: Composition,
+  facts: Facts,
+): MissingValue[] {
   const present = presentIn(composition);
-  const { elements, pairs } = columnsOf(quantityById(id));
+  const { elements, pairs } = columnsOf(quantityOf(quantity));
   return [...elements, ...pairs].flatMap((value) =>
     missingIn(facts, value, present).map((element) => ({ element, value })),
   );

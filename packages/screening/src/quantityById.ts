@@ -14,3 +14,8 @@ export function quantityById(id: string, pointer = ''): Quantity {
   const near = nearest(id, [...byId.keys()]);
   throw problem('quantity/unknown', near === null ? { id } : { id, near }, pointer);
 }
+
+/** A quantity by its id, or itself: one's own stand in no registry. */
+export function quantityOf(quantity: string | Quantity): Quantity {
+  return typeof quantity === 'string' ? quantityById(quantity) : quantity;
+}

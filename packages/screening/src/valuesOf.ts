@@ -4,7 +4,8 @@ import { bind } from './bind.ts';
 import { coefficientsOf } from './coefficients.ts';
 import { evaluator } from './evaluator.ts';
 import { quantities } from './quantities/index.ts';
-import { quantityById } from './quantityById.ts';
+import type { Quantity } from './quantity.ts';
+import { quantityOf } from './quantityById.ts';
 
 /** Amounts of elements by symbol, in at.% (or of any other total); 0 means absent. */
 export type Composition = Readonly<Record<string, number>>;
@@ -16,22 +17,24 @@ export type QuantityValues = Record<string, number | null>;
  * Prepares quantities for many compositions of the same elements: what is returned takes a
  * composition and gives its values, in the units of the quantities.
  *
- * @param ids which quantities; all by default
+ * @param of which quantities, by id or, if they are one's own, themselves; all of the registry by
+ *   default
  * @param conditions by name, in the units of conditions.ts; what is not given takes its default
  * @throws ProblemError quantity/unknown
  */
 export function screening(
   facts: Facts,
-  ids: readonly string[] = quantities.map(({ id }) => id),
+  of: readonly (string | Quantity)[] = quantities,
   conditions: Readonly<Record<string, number>> = {},
 ): (composition: Composition) => QuantityValues {
-  const formulas = ids.map((id) => quantityById(id).formula);
+  const chosen = of.map(quantityOf);
+  const formulas = chosen.map(({ formula }) => formula);
   const { evaluate } = evaluator(bind(formulas, facts, conditions));
-  const results = new Float64Array(ids.length);
+  const results = new Float64Array(chosen.length);
   return (composition) => {
     const { members, amounts, total } = amountsOf(composition, facts);
     evaluate(members, amounts, total, results);
-    return Object.fromEntries(ids.map((id, k) => [id, finiteOrNull(results[k]!)]));
+    return Object.fromEntries(chosen.map(({ id }, k) => [id, finiteOrNull(results[k]!)]));
   };
 }
 
@@ -39,10 +42,10 @@ export function screening(
 export function valuesOf(
   composition: Composition,
   facts: Facts,
-  ids?: readonly string[],
+  of?: readonly (string | Quantity)[],
   conditions?: Readonly<Record<string, number>>,
 ): QuantityValues {
-  return screening(facts, ids, conditions)(composition);
+  return screening(facts, of, conditions)(composition);
 }
 
 /**

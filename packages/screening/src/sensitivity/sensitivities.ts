@@ -1,7 +1,8 @@
 import type { Facts } from '@tiegel/contract';
 import { bind } from '../bind.ts';
 import { evaluator } from '../evaluator.ts';
-import { quantityById } from '../quantityById.ts';
+import type { Quantity } from '../quantity.ts';
+import { quantityOf } from '../quantityById.ts';
 import { amountsOf, type Composition } from '../valuesOf.ts';
 import { derivative } from './derivative.ts';
 
@@ -18,12 +19,12 @@ import { derivative } from './derivative.ts';
  * @throws ProblemError quantity/unknown
  */
 export function sensitivities(
-  id: string,
+  quantity: string | Quantity,
   composition: Composition,
   facts: Facts,
   conditions: Readonly<Record<string, number>> = {},
 ): Record<string, number | null> {
-  const program = bind([quantityById(id).formula], facts, conditions);
+  const program = bind([quantityOf(quantity).formula], facts, conditions);
   const { members, amounts, total } = amountsOf(composition, facts);
   const { evaluate, values } = evaluator(program);
   evaluate(members, amounts, total, new Float64Array(1));

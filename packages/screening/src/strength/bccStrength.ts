@@ -7,8 +7,8 @@ import { presentIn } from '../presentIn.ts';
 import { type Composition, valuesOf } from '../valuesOf.ts';
 import { reasons, TOO_HOT } from './reasons.ts';
 import { refractoryElements } from './refractoryElements.ts';
+import type { Strength } from './strength.ts';
 import { errorAt, strengthErrors } from './strengthErrors.ts';
-import type { Strength } from './strengthOf.ts';
 import { volumeMisfit } from './volumeMisfit.ts';
 
 /** Volume misfits between which edge dislocations decide, as the comparison with published alloys found. */

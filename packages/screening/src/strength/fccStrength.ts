@@ -9,8 +9,8 @@ import { HIGHEST_HOMOLOGOUS_TEMPERATURE } from './coldEnough.ts';
 import { aluminium, cantorElements, excludedFromFcc, MOST_ALUMINIUM } from './fccDomain.ts';
 import { hallPetchTemperatures } from './grainBoundaries.ts';
 import { reasons, TOO_HOT } from './reasons.ts';
+import type { Strength } from './strength.ts';
 import { errorAt, strengthErrors } from './strengthErrors.ts';
-import type { Strength } from './strengthOf.ts';
 
 /** yieldStrengthFcc with its domain, the CoCrFeMnNi family, and its error. */
 export function fccStrength(
