@@ -26,7 +26,7 @@ export const columns = [
   { id: 'shearModulus', name: 'Shear modulus', symbol: 'G', unit: 'GPa', holds: 'numbers', source: 'WE', meaning: 'Shear modulus of the polycrystal at room temperature.' },
   { id: 'bulkModulus', name: 'Bulk modulus', symbol: 'B', unit: 'GPa', holds: 'numbers', source: 'WE', meaning: 'Bulk modulus of the polycrystal at room temperature.' },
   { id: 'miedemaPotential', name: 'Miedema potential', symbol: 'φ*', unit: 'V', holds: 'numbers', source: 'MD', meaning: "Potential of the electronic charge in Miedema's model." },
-  { id: 'miedemaElectronDensity', name: 'Miedema electron density', symbol: 'n_ws^(1/3)', unit: '(density units)^(1/3)', holds: 'numbers', source: 'MD', meaning: "Cube root of the electron density at the boundary of the Wigner-Seitz cell, in Miedema's density units." },
+  { id: 'miedemaElectronDensity', name: 'Miedema electron density', symbol: 'n_ws^(1/3)', unit: 'du⅓', holds: 'numbers', source: 'MD', meaning: "Cube root of the electron density at the boundary of the Wigner-Seitz cell, in Miedema's density units (du)." },
   { id: 'miedemaSurface', name: 'Miedema surface', symbol: 'V^(2/3)', unit: 'cm2', holds: 'numbers', source: 'MD', meaning: 'Molar volume (cm3) to the power 2/3.' },
   { id: 'miedemaClass', name: 'Miedema class', symbol: '', unit: '', holds: 'words', source: 'MD', meaning: "Which constant of Miedema's model holds: transition (with Cu, Ag, Au and the lanthanides) or non-transition." },
   { id: 'miedemaHybridisation', name: 'Miedema hybridisation constant', symbol: 'R', unit: '', holds: 'numbers', source: 'MD', meaning: "Factor of the hybridisation term of Miedema's model between a transition and a non-transition element." },

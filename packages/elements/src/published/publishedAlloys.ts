@@ -46,7 +46,7 @@ function alloyOf(records: readonly PublishedMeasurement[]): PublishedAlloy {
   const { formula, composition } = records[0]!;
   const reports = phaseReports(records);
   const phases = reports[0]?.phases ?? null;
-  const phaseClass = phases === null ? null : classOf(phases);
+  const phaseClass = phases === null ? null : phaseClassOf(phases);
   const labelled = records.filter((record) => record.phases === phases);
   return {
     formula,
@@ -66,7 +66,8 @@ function alloyOf(records: readonly PublishedMeasurement[]): PublishedAlloy {
   };
 }
 
-function classOf(phases: string): PhaseClass {
+/** The class of a label of phases, as in 'FCC+B2'. */
+export function phaseClassOf(phases: string): PhaseClass {
   const classes: Readonly<Record<string, PhaseClass>> = { FCC: 'fcc', BCC: 'bcc', 'FCC+BCC': 'both' };
   return classes[phases] ?? 'other';
 }

@@ -26,6 +26,7 @@ import { oxideFormers } from './oxideFormers.ts';
 import { pairEnthalpyScatter } from './pairEnthalpyScatter.ts';
 import { pughRatio } from './pughRatio.ts';
 import { shearModulus } from './shearModulus.ts';
+import { singlePhaseEstimate } from './singlePhaseEstimate.ts';
 import { sizeMismatch } from './sizeMismatch.ts';
 import { valenceElectronConcentration } from './valenceElectronConcentration.ts';
 import { vapourMargin } from './vapourMargin.ts';
@@ -68,4 +69,5 @@ export const quantities: readonly Quantity[] = [
   homologousTemperature,
   yieldStrengthFcc,
   yieldStrengthBcc,
+  singlePhaseEstimate,
 ];

@@ -29,6 +29,9 @@ const known: Readonly<Record<string, Unit>> = {
   Pa: { scale: 1, exponents: pascal },
   MPa: { scale: 1e6, exponents: pascal },
   GPa: { scale: 1e9, exponents: pascal },
+  V: { scale: 1, exponents: { kg: 1, m: 2, s: -3, A: -1 } },
+  /** the cube root of Miedema's density unit, which has no place in the SI */
+  'du⅓': { scale: 1, exponents: { 'du⅓': 1 } },
   currency: { scale: 1, exponents: { currency: 1 } },
 };
 

@@ -40,6 +40,7 @@ test('the quantities are these, with these units', () => {
     ['homologousTemperature', ''],
     ['yieldStrengthFcc', 'MPa'],
     ['yieldStrengthBcc', 'MPa'],
+    ['singlePhaseEstimate', ''],
   ]);
 });
 

@@ -1,0 +1,32 @@
+import { singlePhaseProbability } from '../models/phaseClasses.ts';
+import type { Quantity } from '../quantity.ts';
+
+/**
+ * The probability that the alloy, as usually made, is one disordered fcc or bcc solution: a
+ * multinomial logistic model in means and spreads of element columns, entropy, mixing enthalpy,
+ * scatter of the pair enthalpies and products of their principal components, trained on published
+ * alloys (`npm run train`; models/phaseClasses.ts has the form, packages/insight the validation).
+ * A pure element has none.
+ * @source ours; data: Borg et al., Sci. Data 7 (2020) 430
+ */
+export const singlePhaseEstimate: Quantity = {
+  id: 'singlePhaseEstimate',
+  name: 'Estimate of one solid solution',
+  symbol: 'p₁',
+  unit: '',
+  formula: singlePhaseProbability,
+  notation:
+    'p₁ = p(fcc) + p(bcc), p(class) ∝ exp(a + Σ b φ + Σ c s s′), φ features, s their principal components',
+  meaning:
+    'How often alloys like this one were reported as a single disordered fcc or bcc solution. It learnt from published alloys, as usually made.',
+  range: { min: 0, max: 1 },
+  decimals: 2,
+  source: {
+    authors: 'Logistic model of this project on data of Borg et al.',
+    year: 2020,
+    where: 'Sci. Data 7, 430 (data)',
+    checked: 'ours, no source',
+  },
+  caution:
+    'Says nothing of processing and annealing, and has no basis far from published alloys: see the distance to the nearest. Alloys are published because somebody thought them worth melting.',
+};
