@@ -27,7 +27,12 @@ const MADE_OF_ENTROPY = [
 /** Elements that formulas count by name: a twin of another name is no twin to them. */
 const NAMED = ['Al', 'B', 'C', 'Cr', 'Si'];
 /** Two twins are one more pair, without enthalpy. */
-const COUNTING_PAIRS = ['lowestPairEnthalpy', 'highestPairEnthalpy', 'pairEnthalpyScatter'];
+const COUNTING_PAIRS = [
+  'lowestPairEnthalpy',
+  'highestPairEnthalpy',
+  'pairEnthalpyScatter',
+  'singlePhaseEstimate',
+];
 
 function someAlloy(source: Random): Record<string, number> {
   const members = source.some(facts.symbols, source.whole(2, 6));
