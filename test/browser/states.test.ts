@@ -54,6 +54,19 @@ test('a search that runs tells how far it is, is paused, resumed and cancelled, 
   expect(wrongs).toEqual([]);
 });
 
+test('progress comes by events, without asking', async () => {
+  const { id } = await site.api<{ id: string }>('/searches', long);
+  const { page } = await site.visit('/nowhere');
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+  await page.goto(`${site.url}/searches/${id}`);
+  const seen = new Set<string>();
+  await eventually(async () => seen.add(await textOf(page.locator('.progress'))).size).toBeGreaterThan(4);
+  expect(asked.filter((path) => path === `/api/v1/searches/${id}/events`)).toHaveLength(1);
+  expect(asked.filter((path) => path === `/api/v1/searches/${id}`)).toHaveLength(1);
+  await site.api(`/searches/${id}/cancel`, {});
+});
+
 test('where no stream of events comes through, the page asks again by itself', async () => {
   const { id } = await site.api<{ id: string }>('/searches', long);
   const { page } = await site.visit('/searches');
@@ -182,6 +195,15 @@ test('a start whose answer was lost starts one search, not two', async () => {
   await page.waitForURL(/\/searches\//);
   const searches = await site.api<SearchView[]>('/searches');
   expect(searches.filter(({ name }) => name === 'Sent twice')).toHaveLength(1);
+});
+
+test('a page that breaks keeps the head of the site and says what is safe', async () => {
+  const { page } = await site.visit('/nowhere');
+  await page.route('**/api/v1/quantities', (route) => route.fulfill({ json: { not: 'a list' } }));
+  await page.goto(`${site.url}/ask`);
+  await page.getByText('This page broke.').waitFor();
+  await page.getByRole('link', { name: 'Searches' }).click();
+  await page.getByRole('heading', { name: 'Searches' }).waitFor();
 });
 
 test('a server that is open to the network is marked on every page', async () => {

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Link, matchRoute, Route, Switch, useLocation, useRouter } from 'wouter';
 import { Banners } from './frame/Banners.tsx';
 import './frame/frame.css';
+import { Guard } from './frame/Guard.tsx';
 import { KeysDialog } from './frame/KeysDialog.tsx';
 import { pages, sections } from './pages/pages.ts';
 import { UnknownPage } from './pages/UnknownPage.tsx';
@@ -62,12 +63,14 @@ export function App() {
       </header>
       <Banners />
       <main id="main" ref={main} tabIndex={-1}>
-        <Switch>
-          {pages.map(({ path, component }) => (
-            <Route key={path} path={path} component={component} />
-          ))}
-          <Route component={UnknownPage} />
-        </Switch>
+        <Guard key={location}>
+          <Switch>
+            {pages.map(({ path, component }) => (
+              <Route key={path} path={path} component={component} />
+            ))}
+            <Route component={UnknownPage} />
+          </Switch>
+        </Guard>
       </main>
       <KeysDialog keys={page?.keys ?? []} open={keysOpen} onClose={() => setKeysOpen(false)} />
     </>

@@ -1,0 +1,32 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { beforeAll, expect, test } from 'vitest';
+import { builtPages } from './builtPages.ts';
+
+const dist = join(import.meta.dirname, '../../services/web/dist');
+beforeAll(builtPages);
+
+const read = (kind: string) =>
+  readdirSync(join(dist, 'assets'))
+    .filter((name) => name.endsWith(kind))
+    .map((name) => readFileSync(join(dist, 'assets', name), 'utf8'));
+
+test('the script of the pages stays under 250 kB, compressed', () => {
+  const scripts = read('.js');
+  expect(scripts.length).toBeGreaterThan(0);
+  const bytes = scripts.reduce((sum, text) => sum + gzipSync(text).length, 0);
+  expect(bytes).toBeLessThan(250_000);
+});
+
+test('the page holds no script and no style of its own, which the content security policy would refuse', () => {
+  const page = readFileSync(join(dist, 'index.html'), 'utf8');
+  expect(page).not.toMatch(/<script(?![^>]*\ssrc=)/);
+  expect(page).not.toMatch(/<style|\sstyle=|\son\w+=/);
+});
+
+test('style sheets name no file of another host', () => {
+  const sheets = read('.css');
+  expect(sheets.length).toBeGreaterThan(0);
+  expect(sheets.filter((text) => /url\(|@import/.test(text))).toEqual([]);
+});
