@@ -18,7 +18,9 @@ test('each kind of breach is seen in a project made to breach', () => {
   expect(run.stderr).toContain('engine/src/index.ts:1: may not import @tiegel/store');
   expect(run.stderr).toContain('engine/src/index.ts:2: imports the Node built-in node:fs');
   expect(run.stderr).toContain('engine/src/index.ts:3: reaches out of packages/engine');
-  expect(run.stderr).toMatch(/circle: .*one\.ts -> .*two\.ts -> .*one\.ts|circle: .*two\.ts -> .*one\.ts -> .*two\.ts/);
+  expect(run.stderr).toMatch(
+    /circle: .*one\.ts -> .*two\.ts -> .*one\.ts|circle: .*two\.ts -> .*one\.ts -> .*two\.ts/,
+  );
 });
 
 test('an empty folder is not taken for a clean one', () => {

@@ -29,7 +29,9 @@ test('every link between documents leads somewhere', () => {
 test('every file that a document names in a command is there', () => {
   const missing = documents.flatMap((file) => {
     const named = [
-      ...readFileSync(join(root, file), 'utf8').matchAll(/(?:packages|services|scripts|test)\/[\w./-]+\.(?:ts|mjs|json|csv)\b/g),
+      ...readFileSync(join(root, file), 'utf8').matchAll(
+        /(?:packages|services|scripts|test)\/[\w./-]+\.(?:ts|mjs|json|csv)\b/g,
+      ),
     ];
     return named
       .map(([path]) => path)

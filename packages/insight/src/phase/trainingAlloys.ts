@@ -4,7 +4,6 @@ import { amountsOf, bind, type Composition, evaluator, phaseFeatures } from '@ti
 
 /** The classes of the phase estimate, in the order of its coefficients. */
 export const phaseClasses = ['fcc', 'bcc', 'both', 'other'] as const;
-export type PhaseClassName = (typeof phaseClasses)[number];
 
 /** A published alloy as the phase estimate sees it. */
 export interface TrainingAlloy {
