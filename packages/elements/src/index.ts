@@ -16,10 +16,12 @@ export { elementNumber, type SourcedValue, sourcedValue } from './elementValue.t
 export { type Facts, factsFor, missingIn } from './facts.ts';
 export { formatComposition, spacedComposition } from './formatComposition.ts';
 export { hazardsOf } from './hazardsOf.ts';
+export { type Mixing, type OwnColumn, withOwnColumn } from './ownColumn.ts';
 export { pairEnthalpy } from './pairEnthalpy.ts';
 export { parseAlloy } from './parseAlloy.ts';
 export { atomicToWeightPercent, type Composition, weightToAtomicPercent } from './percent.ts';
 export { type Element, elementOf, elements, isAvailable, symbols, unavailable } from './periodicTable.ts';
 export type { PriceList } from './priceList.ts';
+export { readOwnColumn } from './readOwnColumn.ts';
 export { readPriceList } from './readPriceList.ts';
 export { type ElementRecord, elementRecords, type PairRecord, pairRecords } from './records.ts';

@@ -1,17 +1,13 @@
 import { type Fault, fault } from '@tiegel/contract';
 import { symbolFault } from './elementSymbol.ts';
+import type { TableRow } from './elementTable.ts';
+import { shortened } from './shortened.ts';
 
 /** The columns of a price list. */
 export const priceFields = ['symbol', 'pricePerKilogram', 'currency', 'date', 'source'] as const;
 export type PriceField = (typeof priceFields)[number];
 
-/** A row of a price list: its fields as written, without those whose column the list lacks. */
-export interface PriceRow {
-  line: number;
-  /** /rows/n, counted from 0 without the header */
-  pointer: string;
-  fields: Partial<Record<PriceField, string>>;
-}
+export type PriceRow = TableRow<PriceField>;
 
 const longestSource = 200;
 const highestPrice = 1e9;
@@ -60,5 +56,3 @@ function isDay(text: string): boolean {
 function isShown(text: string): boolean {
   return text.trim() !== '' && text.length <= longestSource && !/\p{Cc}/u.test(text);
 }
-
-const shortened = (text: string): string => (text.length > 40 ? `${text.slice(0, 40)}…` : text);

@@ -16,6 +16,7 @@ export { missingInWords } from './missingInWords.ts';
 export { phaseClassProbabilities } from './models/phaseClasses.ts';
 export { type PhaseFeature, phaseFeatures } from './models/phaseFeatures.ts';
 export type { PhaseModel } from './models/phaseModelForm.ts';
+export { ownColumnQuantity } from './ownColumnQuantity.ts';
 export { ownQuantity } from './ownExpression/ownQuantity.ts';
 export { type ParsedExpression, parseExpression } from './ownExpression/parseExpression.ts';
 export type { Bounds, Predicate } from './predicate.ts';

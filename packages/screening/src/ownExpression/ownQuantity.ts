@@ -1,7 +1,6 @@
-import { problem } from '@tiegel/contract';
 import type { Quantity } from '../quantity.ts';
-import { functions } from './functions.ts';
 import { parseExpression } from './parseExpression.ts';
+import { refuseName } from './refuseName.ts';
 
 /**
  * A figure of merit of somebody's own as a quantity like any other: name and text of the formula.
@@ -26,13 +25,4 @@ export function ownQuantity(name: string, text: string, known: readonly Quantity
     decimals: 3,
     source: { authors: 'One’s own', year: null, where: 'the specification', checked: 'ours, no source' },
   };
-}
-
-/** A name that formulas can name: a letter, then letters, digits and underscores, at most 64; no other thing's. */
-export function refuseName(name: string, known: readonly Quantity[], pointer: string): void {
-  if (!/^[a-zA-Z][a-zA-Z0-9_]{0,63}$/.test(name))
-    throw problem('expression/name', { name: name.slice(0, 64) }, pointer);
-  if (functions.has(name) || known.some(({ id }) => id === name)) {
-    throw problem('expression/name-taken', { name }, pointer);
-  }
 }
