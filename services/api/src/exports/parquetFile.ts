@@ -1,12 +1,12 @@
 import { once } from 'node:events';
 import { PassThrough, type Readable } from 'node:stream';
-import type { Candidate } from '@tiegel/contract';
-import { ByteWriter, parquetWriteRows } from 'hyparquet-writer';
+import { ByteWriter, ParquetWriter, schemaFromColumnData } from 'hyparquet-writer';
 import type { Export } from './export.ts';
 import { type ExportColumn, exportColumns } from './exportColumns.ts';
+import { inBatches } from './inBatches.ts';
 import { provenanceTexts } from './provenance.ts';
 
-/** Rows held at once: with some 30 columns, about 10 MB. */
+/** Rows held at once, with their columns: some 10 MB. */
 const rowsInGroup = 5000;
 
 /**
@@ -14,37 +14,34 @@ const rowsInGroup = 5000;
  * Columns bear bare names; the provenance and `units` (JSON, by column) stand in its key-value
  * metadata.
  */
-export function parquetFile({ head, about, rows }: Export): Readable {
-  const columns = exportColumns(head);
+export function parquetFile(one: Export): Readable {
   const file = new PassThrough();
-  const units = Object.fromEntries(columns.map(({ name, unit }) => [name, unit]));
-  const metadata = [...provenanceTexts(about), ['units', JSON.stringify(units)] as const];
-  const records = recordsOf(rows, columns);
-  const written = Promise.resolve(
-    parquetWriteRows({
-      writer: writerTo(file),
-      rows: records,
-      columns: columns.map(({ name, type }) => ({ name, type, nullable: type === 'DOUBLE' })),
-      rowGroupSize: rowsInGroup,
-      kvMetadata: metadata.map(([key, value]) => ({ key, value })),
-      createdBy: `tiegel ${about.engineVersion}`,
-    }),
+  write(one, file).then(
+    () => file.end(),
+    (error: Error) => file.destroy(error),
   );
-  written
-    .then(() => file.end())
-    .catch((error: Error) => file.destroy(error))
-    // The library leaves a source open that it did not read to its end.
-    .finally(() => records.return(undefined));
   return file;
 }
 
-function* recordsOf(
-  rows: Iterable<Candidate>,
-  columns: readonly ExportColumn[],
-): Generator<Record<string, unknown>> {
-  for (const candidate of rows) {
-    yield Object.fromEntries(columns.map(({ name, value }) => [name, value(candidate)]));
+async function write({ head, about, rows }: Export, file: PassThrough): Promise<void> {
+  const columns = exportColumns(head);
+  const units = Object.fromEntries(columns.map(({ name, unit }) => [name, unit]));
+  const metadata = [...provenanceTexts(about), ['units', JSON.stringify(units)] as const];
+  const parquet = new ParquetWriter({
+    writer: writerTo(file),
+    schema: schemaFromColumnData({ columnData: columns.map((column) => filled(column, [])) }),
+    kvMetadata: metadata.map(([key, value]) => ({ key, value })),
+    createdBy: `tiegel ${about.engineVersion}`,
+  });
+  for (const batch of inBatches(rows, rowsInGroup)) {
+    const columnData = columns.map((column) => filled(column, batch.map(column.value)));
+    await parquet.write({ columnData, rowGroupSize: rowsInGroup });
   }
+  await parquet.finish();
+}
+
+function filled({ name, type }: ExportColumn, data: (number | string | null)[]) {
+  return { name, type, data, nullable: type === 'DOUBLE' };
 }
 
 /** A writer that hands on its bytes after each row group, and waits while the reader is slower. */

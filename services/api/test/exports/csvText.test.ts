@@ -1,4 +1,5 @@
 import { formatComposition } from '@tiegel/elements';
+import { quantities } from '@tiegel/screening';
 import { expect, test } from 'vitest';
 import { csvText } from '../../src/exports/csvText.ts';
 import { candidateNumber, candidates, exportOf } from '../fixtures/exportOf.ts';
@@ -33,11 +34,19 @@ test('what somebody typed as a name begins no line of its own', () => {
 });
 
 test('the head names every column with its unit, the price list currency included', () => {
-  expect(head).toBe(
-    'rank,composition (at.%),Al (at.%),Co (at.%),Cr (at.%),Fe (at.%),Ni (at.%),' +
-      'configurationalEntropy (J/(mol K)),mixingEnthalpy (kJ/mol),sizeMismatch (%),meltingTemperature (K),omega,' +
-      'valenceElectronConcentration,electronegativitySpread,allenElectronegativitySpread (%),lambda (J/(mol K)),' +
-      'density (g/cm3),cost (EUR/kg),costPerLitre (EUR/L),meanAtomicMass (u),score',
+  const named = quantities.map(({ id, unit }) =>
+    unit === '' ? id : `${id} (${unit.replace('currency', 'EUR')})`,
+  );
+  const amounts = ['Al', 'Co', 'Cr', 'Fe', 'Ni'].map((symbol) => `${symbol} (at.%)`);
+  expect(head.split(',')).toEqual(['rank', 'composition (at.%)', ...amounts, ...named, 'score']);
+  expect(named).toEqual(
+    expect.arrayContaining([
+      'mixingEnthalpy (kJ/mol)',
+      'density (g/cm3)',
+      'omega',
+      'cost (EUR/kg)',
+      'costPerLitre (EUR/L)',
+    ]),
   );
 });
 
