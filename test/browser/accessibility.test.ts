@@ -38,7 +38,6 @@ const whole: Record<string, string> = {
 };
 const looks = [
   { colorScheme: 'light', viewport: { width: 1440, height: 900 } },
-  { colorScheme: 'dark', viewport: { width: 1440, height: 900 } },
   { colorScheme: 'dark', viewport: { width: 390, height: 844 } },
 ] as const;
 

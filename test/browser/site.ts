@@ -12,7 +12,7 @@ const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium';
 const args = ['--no-sandbox', '--disable-background-networking', '--disable-component-update'];
 
 /** A page under watch. */
-export interface Visit {
+interface Visit {
   page: Page;
   /** everything that should not have happened: requests to other hosts, errors on the console, broken rules */
   wrongs: string[];

@@ -172,7 +172,7 @@ test('the page of a running search outlives a crash of the server and follows th
   const before = await tested();
   await site.revive();
   await eventually(tested).toBeGreaterThan(before);
-  expect(await page.locator('.banners .note-danger').count()).toBe(0);
+  await eventually(() => page.locator('.banners .note-danger').count()).toBe(0);
   await site.api(`/searches/${id}/cancel`, {});
   await page.getByText('has no candidates').waitFor();
 });

@@ -1,6 +1,6 @@
 import type { Size } from '@tiegel/contract';
 import type { ReactNode } from 'react';
-import { formatDuration } from '../numbers/formatDuration.ts';
+import { formatEstimate } from '../numbers/formatDuration.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
 import { asSentence } from '../words/asSentence.ts';
 import { fieldId, focusField } from './faultsContext.ts';
@@ -38,7 +38,7 @@ export function SizePanel({ size, stale, faults, hint, children }: SizePanelProp
         {wrong.length > 0
           ? `${wrong.length} to mend, below`
           : size
-            ? `${formatCount(size.points)} compositions${size.seconds === null ? '' : `, about ${formatDuration(size.seconds)}`}`
+            ? `${formatCount(size.points)} compositions${size.seconds === null ? '' : `; ${formatEstimate(size.seconds)}`}`
             : 'Nothing to count yet'}
       </p>
     </aside>
@@ -87,8 +87,8 @@ function Counted({ size }: { size: Size }) {
           <dd>{formatCount(points)}</dd>
         </div>
         <div>
-          <dt>Time, about</dt>
-          <dd>{seconds === null ? 'not known' : formatDuration(seconds)}</dd>
+          <dt>Time</dt>
+          <dd>{seconds === null ? 'not known' : formatEstimate(seconds)}</dd>
         </div>
       </dl>
       <p className="small quiet">

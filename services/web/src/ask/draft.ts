@@ -43,7 +43,7 @@ export interface Draft {
 let keys = 0;
 
 /** A key that no row of this page has, also not one kept from before a reload. */
-export function newKey(): string {
+function newKey(): string {
   keys += 1;
   return `${Date.now().toString(36)}-${keys}`;
 }

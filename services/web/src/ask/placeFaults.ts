@@ -1,4 +1,5 @@
 import type { Fault } from '@tiegel/contract';
+import { asSentence } from '../words/asSentence.ts';
 import { type Draft, marked } from './draft.ts';
 import type { Written } from './specificationOf.ts';
 
@@ -8,8 +9,14 @@ export type PlacedFaults = ReadonlyMap<string, readonly string[]>;
 /**
  * Brings each fault to the field that its pointer names, or to the nearest one above it.
  * A number that could not be read goes before what the server says of its absence.
+ * `quantities` names what the server calls by its id.
  */
-export function placeFaults(draft: Draft, written: Written, faults: readonly Fault[]): PlacedFaults {
+export function placeFaults(
+  draft: Draft,
+  written: Written,
+  faults: readonly Fault[],
+  quantities: readonly { id: string; name: string }[] = [],
+): PlacedFaults {
   const fields = new Set(fieldsOf(draft));
   const placed = new Map<string, string[]>();
   const add = (pointer: string, text: string) => {
@@ -17,13 +24,28 @@ export function placeFaults(draft: Draft, written: Written, faults: readonly Fau
     placed.set(place, [...(placed.get(place) ?? []), text]);
   };
   for (const [pointer, text] of Object.entries(written.unclear)) add(pointer, text);
-  for (const { pointer, detail, remedy } of faults) {
+  for (const one of faults) {
+    const { pointer } = one;
     const unread = Object.keys(written.unclear).some(
       (one) => one === pointer || one.startsWith(`${pointer}/`),
     );
-    if (!unread) add(pointer, `${detail} ${remedy}`);
+    if (!unread) add(pointer, wordsOf(one, quantities));
   }
   return placed;
+}
+
+/** A fault as the form says it: quantities by their names, and what a field is for rather than its key. */
+function wordsOf(
+  { code, detail, remedy }: Fault,
+  quantities: readonly { id: string; name: string }[],
+): string {
+  if (code === 'specification/anchor-missing')
+    return 'Write this value: it is needed where quantities are combined.';
+  const named = quantities.reduce(
+    (text, { id, name }) => text.replace(new RegExp(`\\b${id}\\b`, 'g'), name.toLowerCase()),
+    `${detail} ${remedy}`,
+  );
+  return asSentence(named);
 }
 
 /** Every field of the form, by the JSON pointer of what it writes. */

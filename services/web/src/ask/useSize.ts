@@ -3,6 +3,7 @@ import type { Size } from '@tiegel/contract';
 import { useMemo } from 'react';
 import { sizeQuery } from '../server/queries.ts';
 import { ServerProblem } from '../server/request.ts';
+import type { QuantityView } from '../server/types.ts';
 import { type Draft, marked } from './draft.ts';
 import { type PlacedFaults, placeFaults } from './placeFaults.ts';
 import { specificationOf, type Written } from './specificationOf.ts';
@@ -20,7 +21,7 @@ interface Asked {
 }
 
 /** The specification that the draft writes, counted and checked by the server as the draft changes. */
-export function useSize(draft: Draft): Asked {
+export function useSize(draft: Draft, quantities: readonly QuantityView[]): Asked {
   const written = useMemo(() => specificationOf(draft), [draft]);
   const settled = useSettled(written);
   const begun = marked(draft, 'pool', 'require').length > 0;
@@ -31,8 +32,8 @@ export function useSize(draft: Draft): Asked {
   const readable = Object.keys(written.unclear).length === 0;
   const refusal = error instanceof ServerProblem && error.status < 500 ? error : null;
   const faults = useMemo(
-    () => placeFaults(draft, written, begun ? (refusal?.faults ?? []) : []),
-    [draft, written, begun, refusal],
+    () => placeFaults(draft, written, begun ? (refusal?.faults ?? []) : [], quantities),
+    [draft, written, begun, refusal, quantities],
   );
   return {
     written,

@@ -6,7 +6,7 @@ import { CandidateRow } from './CandidateRow.tsx';
 import { ColumnHead } from './ColumnHead.tsx';
 import { useRowKeys } from './useRowKeys.ts';
 
-export const rowHeight = 38;
+const rowHeight = 38;
 
 interface CandidateTableProps {
   searchId: string;

@@ -20,6 +20,12 @@ export function formatDuration(seconds: number): string {
     : `${formatNumber(seconds / (365.25 * day), 0)} years`;
 }
 
+/** An estimate of a time, as such: 'about 8 s', 'under 1 s'. */
+export function formatEstimate(seconds: number): string {
+  const words = formatDuration(seconds);
+  return words.startsWith('under') ? words : `about ${words}`;
+}
+
 /** A measured time in seconds, with digits enough to compare. */
 export function formatSeconds(seconds: number): string {
   return `${formatNumber(seconds, seconds < 10 ? 2 : seconds < 100 ? 1 : 0)} s`;

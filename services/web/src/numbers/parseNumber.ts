@@ -37,7 +37,7 @@ export function parseNumber(
 let known: ',' | '.' | undefined;
 
 /** The decimal sign of the reader's locale; a point where that is neither comma nor point. */
-export function localDecimalSign(): ',' | '.' {
+function localDecimalSign(): ',' | '.' {
   known ??= new Intl.NumberFormat(navigator.language).format(1.5).includes(',') ? ',' : '.';
   return known;
 }

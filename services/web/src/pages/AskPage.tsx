@@ -32,6 +32,8 @@ export const askKeys: readonly Key[] = [
   { keys: 'Ctrl+Enter', does: 'starts the search' },
 ];
 
+const noQuantities: never[] = [];
+
 /** What stands in place of the size while there is none. */
 function hintFor(picked: number, countError: unknown): string {
   if (picked === 0) return 'Pick elements: how many compositions there are is counted as you go.';
@@ -44,7 +46,13 @@ export function AskPage() {
   const { data, error, again } = useAskData();
   const { draft, change, replace, replaced, bringBack } = useDraft();
   const start = useStartingPoint(replace);
-  const { written, size, stale, faults, error: countError } = useSize(draft);
+  const {
+    written,
+    size,
+    stale,
+    faults,
+    error: countError,
+  } = useSize(draft, data?.quantities ?? noQuantities);
   const starting = useStart(written.specification);
   const startButton = useRef<HTMLButtonElement>(null);
 

@@ -1,5 +1,5 @@
 import type { SearchView } from '@tiegel/contract';
-import { formatDuration } from '../numbers/formatDuration.ts';
+import { formatEstimate } from '../numbers/formatDuration.ts';
 import { formatCount, formatPercent } from '../numbers/formatNumber.ts';
 import { SearchControls } from './SearchControls.tsx';
 import { StateMark } from './StateMark.tsx';
@@ -21,7 +21,7 @@ export function ProgressPanel({ search }: { search: SearchView }) {
       <p>
         {formatCount(progress.points)} of {formatCount(progress.total)} compositions tested
         {rate === null ? null : ` · ${formatCount(Math.round(rate))} a second`}
-        {secondsLeft === null ? null : ` · about ${formatDuration(secondsLeft)} left`}
+        {secondsLeft === null ? null : ` · ${formatEstimate(secondsLeft)} left`}
       </p>
       <Spoken search={search} />
       <SearchControls search={search} />

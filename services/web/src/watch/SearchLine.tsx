@@ -1,6 +1,6 @@
 import type { SearchView } from '@tiegel/contract';
 import { Link } from 'wouter';
-import { formatDuration, formatSeconds } from '../numbers/formatDuration.ts';
+import { formatEstimate, formatSeconds } from '../numbers/formatDuration.ts';
 import { formatInstant } from '../numbers/formatInstant.ts';
 import { formatCount, formatPercent } from '../numbers/formatNumber.ts';
 import { asSentence } from '../words/asSentence.ts';
@@ -31,6 +31,6 @@ function standing({ state, reason, progress, counts, kept, seconds, secondsLeft 
     return seconds === null ? found : `${found}, in ${formatSeconds(seconds)}`;
   }
   const percent = `${formatPercent(progress.points, progress.total)} of ${formatCount(progress.total)}`;
-  const left = secondsLeft === null ? '' : `, about ${formatDuration(secondsLeft)} left`;
+  const left = secondsLeft === null ? '' : `, ${formatEstimate(secondsLeft)} left`;
   return `${percent} tested${left}${reason ? `: ${reason}` : ''}`;
 }

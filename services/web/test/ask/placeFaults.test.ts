@@ -61,3 +61,15 @@ test('all that is wrong is told at once', () => {
   });
   expect([...faults.keys()].sort()).toEqual(['/fractions', '/keep', '/limits/0']);
 });
+
+test('a quantity is called by its name, not by its id', () => {
+  const fault = {
+    code: 'specification/bounds-crossed',
+    pointer: '/limits/0',
+    detail: 'valenceElectronConcentration: no.',
+    remedy: 'Yes.',
+  } as const;
+  const limited = { ...draft, limits: [limitRow('valenceElectronConcentration', { min: '1' })] };
+  const placed = placeFaults(limited, specificationOf(limited), [fault], quantities);
+  expect(placed.get('/limits/0')).toEqual(['Valence electron concentration: no. Yes.']);
+});
