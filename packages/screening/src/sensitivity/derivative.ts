@@ -2,6 +2,7 @@ import { holds } from '../arithmetic.ts';
 import type { BinaryKind, UnaryKind } from '../expression.ts';
 import { isBinary, isUnary } from '../nodeKinds.ts';
 import type { Program, Step } from '../program.ts';
+import { staysPut } from './staysPut.ts';
 
 /** A composition in mole fractions and the way in which it is changed: the changes add up to 0. */
 export interface Movement {
@@ -25,10 +26,13 @@ export function derivative(
   movement: Movement,
 ): number[] {
   const rates: number[] = [];
-  for (let number = 0; number < steps.length; number++) {
-    const known = !Number.isNaN(values[number]!);
-    rates.push(known ? rateOf(steps[number]!, values[number]!, values, rates, movement) : Number.NaN);
-  }
+  const stays: boolean[] = [];
+  steps.forEach((step, number) => {
+    const value = values[number]!;
+    stays.push(staysPut(step, movement.members, stays));
+    if (Number.isNaN(value)) rates.push(Number.NaN);
+    else rates.push(stays[number] ? 0 : rateOf(step, value, values, rates, movement));
+  });
   return outputs.map((output) => rates[output]!);
 }
 

@@ -11,9 +11,8 @@ import { derivative } from './derivative.ts';
  * others in proportion: dQ/dcᵢ along cᵢ + h, cⱼ (1 − h/(1 − cᵢ)).
  *
  * In the quantity's unit per unit of mole fraction: a hundredth of it is what one at.% more does.
- * null where there is no value or no derivative: for a pure element, at a cap's edge, for the
- * spread of equal values. An element that is absent has none either (the entropy rises infinitely
- * steeply there).
+ * null where there is no value or no derivative: for a pure element, at a cap's edge. An element
+ * that is absent has none either (the entropy rises infinitely steeply there).
  *
  * @param conditions by name, in the units of conditions.ts
  * @throws ProblemError quantity/unknown

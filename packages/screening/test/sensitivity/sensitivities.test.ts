@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { quantities, screening, sensitivities } from '../../src/index.ts';
+import { quantities, quantityById, screening, sensitivities, squareRoot, variance } from '../../src/index.ts';
 import { pricedFacts, without } from '../fixtures/elements.ts';
 import { random } from '../fixtures/random.ts';
 
@@ -64,13 +64,24 @@ test('a pure element has none', () => {
   expect(sensitivities('density', { Ni: 100 }, facts)).toEqual({ Ni: null });
 });
 
-test('there is none without a value, nor at the root of a spread that is 0', () => {
+test('there is none without a value', () => {
   expect(sensitivities('density', { Ni: 50, Cr: 50 }, without('density', 'Cr'))).toEqual({
     Cr: null,
     Ni: null,
   });
+});
+
+// Niobium, tantalum and vanadium have five valence electrons each: whatever their shares, their spread is 0.
+test('a spread of equal values stays 0, and so does what is made of it', () => {
   const equal = { ...facts, columns: { ...facts.columns, metallicRadius: facts.symbols.map(() => 125) } };
-  expect(sensitivities('sizeMismatch', { Ni: 50, Cr: 50 }, equal)).toEqual({ Cr: null, Ni: null });
+  const none = { Nb: 0, Ta: 0, V: 0 };
+  for (const id of ['sizeMismatch', 'mismatchEntropy', 'gamma', 'lambda']) {
+    expect(sensitivities(id, { Nb: 50, Ta: 20, V: 30 }, equal), id).toEqual(none);
+  }
+  const spread = squareRoot(variance('valenceElectrons'));
+  const own = { ...quantityById('density'), id: 'spread', formula: spread };
+  expect(sensitivities(own, { Nb: 50, Ta: 20, V: 30 }, facts)).toEqual(none);
+  expect(sensitivities(own, { Mo: 20, Ta: 50, V: 30 }, facts).Mo).toBeGreaterThan(0);
 });
 
 test('under a cap nothing changes', () => {
