@@ -135,9 +135,12 @@ export function CandidateTable(props: CandidateTableProps) {
   );
 }
 
+/** Shares beyond this go to a second line, for which a row has room. */
+const sharesInLine = 6;
+
 /** Room for a bar and the shares of the largest composition, in rem. */
 function compositionWidth(components: number, decimals: number): number {
-  return 9 + components * (decimals > 0 ? 4.6 : 3.5);
+  return 9 + Math.min(components, sharesInLine) * (decimals > 0 ? 4.6 : 3.5);
 }
 
 function Spacer({ height }: { height: number }) {
