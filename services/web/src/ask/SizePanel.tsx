@@ -12,6 +12,8 @@ interface SizePanelProps {
   /** the numbers belong to the question before the last change */
   stale: boolean;
   faults: PlacedFaults;
+  /** which part of the form a field belongs to */
+  placeOf: (pointer: string) => string;
   /** what stands instead of numbers while there are none */
   hint: string;
   /** the button that starts the search */
@@ -19,8 +21,10 @@ interface SizePanelProps {
 }
 
 /** The question in plain words, how large it is, what is wrong with it, and the way to start it. */
-export function SizePanel({ size, stale, faults, hint, children }: SizePanelProps) {
-  const wrong = [...faults].flatMap(([pointer, texts]) => texts.map((text) => ({ pointer, text })));
+export function SizePanel({ size, stale, faults, placeOf, hint, children }: SizePanelProps) {
+  const wrong = [...faults].flatMap(([pointer, texts]) =>
+    texts.map((text) => ({ pointer, text: [placeOf(pointer), text].filter(Boolean).join(': ') })),
+  );
   return (
     <aside className="size" aria-labelledby="size-head">
       <h2 id="size-head">The question</h2>

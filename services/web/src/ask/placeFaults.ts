@@ -39,8 +39,7 @@ function wordsOf(
   { code, detail, remedy }: Fault,
   quantities: readonly { id: string; name: string }[],
 ): string {
-  if (code === 'specification/anchor-missing')
-    return 'Write this value: it is needed where quantities are combined.';
+  if (code === 'specification/anchor-missing') return 'Write this value, which combining needs.';
   const named = quantities.reduce(
     (text, { id, name }) => text.replace(new RegExp(`\\b${id}\\b`, 'g'), name.toLowerCase()),
     `${detail} ${remedy}`,

@@ -8,6 +8,7 @@ import { JsonSection } from '../ask/JsonSection.tsx';
 import { KeepSection } from '../ask/KeepSection.tsx';
 import { LimitsSection } from '../ask/LimitsSection.tsx';
 import { NameField } from '../ask/NameField.tsx';
+import { placeInWords } from '../ask/placeInWords.ts';
 import { RankSection } from '../ask/RankSection.tsx';
 import { SharesSection } from '../ask/SharesSection.tsx';
 import { SizePanel } from '../ask/SizePanel.tsx';
@@ -21,6 +22,7 @@ import { FaultList } from '../frame/FaultList.tsx';
 import type { Key } from '../frame/KeysDialog.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
+import { lookupIn } from '../server/lookup.ts';
 
 export const askKeys: readonly Key[] = [
   { keys: '←, ↑, →, ↓', does: 'walk the periodic table' },
@@ -74,6 +76,7 @@ export function AskPage() {
   if (error && !data) return <Failed error={error} what="The form" onRetry={again} />;
   if (!data || start.loading) return <Waiting what="Fetching elements and quantities" />;
   const currency = data.prices?.currency;
+  const lookup = lookupIn(data.quantities, currency);
   return (
     <FaultsContext value={faults}>
       <div className="ask">
@@ -108,7 +111,13 @@ export function AskPage() {
           <KeepSection draft={draft} change={change} />
           <JsonSection specification={written.specification} onApply={replace} />
         </div>
-        <SizePanel size={size} stale={stale && picked > 0} faults={faults} hint={hintFor(picked, countError)}>
+        <SizePanel
+          size={size}
+          stale={stale && picked > 0}
+          faults={faults}
+          placeOf={(pointer) => placeInWords(pointer, draft, (id) => lookup(id).name)}
+          hint={hintFor(picked, countError)}
+        >
           <FaultList
             error={countError}
             what="What you entered is kept; counting goes on when the server answers."
