@@ -19,7 +19,7 @@ const settled = 1.05;
 /**
  * How many points a second scoring takes on this very search, on one core of this machine, from a
  * sample spread over the grid: the best of some rounds, since other work only ever slows. Takes 0.06
- * to 0.4 s. Null for a grid without points.
+ * to 0.4 s. Null for a grid without points, or so nearly that the sample meets none.
  */
 export function calibrate(prepared: Prepared): number | null {
   const chunks = sampleOf(prepared);

@@ -31,6 +31,7 @@ test.each([
   [20, 5, 5],
   [30, 10, 0.1],
   [12, 7, 0.5],
+  [23, 7, 0.5], // just beyond 2^53, and not a double
   [7, 1, 2.5],
 ])('%i elements, %i at a time, in steps of %d at.% follow the closed form', (elements, size, step) => {
   const parts = Math.round(100 / step);

@@ -5,6 +5,7 @@ export * from './compounds/formationEnthalpy.ts';
 export * from './compounds/kappaMargin.ts';
 export * from './compounds/kingPhi.ts';
 export * from './compounds/miedemaParameters.ts';
+export { trainedPhaseReport } from './data/phaseReport.ts';
 export { lateQuantities } from './late/index.ts';
 export type { LateQuantity } from './late/lateQuantity.ts';
 export * from './late/lateValuesOf.ts';

@@ -1,7 +1,7 @@
 import type { ServerResponse } from 'node:http';
 
 /** The newest state of one thing; `id` comes back as Last-Event-ID when a browser connects again. */
-export interface StreamEvent {
+interface StreamEvent {
   id: number;
   name: string;
   data: unknown;
