@@ -1,15 +1,17 @@
 import {
   atMost,
   choose,
+  column,
   condition,
   constant,
   divide,
   type Expression,
+  elementProduct,
+  elementSum,
   exponential,
   linear,
   logarithm,
   negate,
-  plus,
   power,
   times,
 } from '../expression.ts';
@@ -37,7 +39,16 @@ const REFERENCE_RATE = constant(1e4, '1/s');
 const TEMPERATURE_EXPONENT = 0.91;
 
 const shear = linear('shearModulus'); // GPa
-const bulk = linear('bulkModulus'); // GPa
+/** (1 + ν)/(1 − ν), as a quotient of two sums over the elements */
+const elastic = divide(
+  linear(elementProduct(constant(9), column('bulkModulus'))),
+  linear(
+    elementSum(
+      elementProduct(constant(3), column('bulkModulus')),
+      elementProduct(constant(4), column('shearModulus')),
+    ),
+  ),
+);
 const meanVolume = linear(molarVolume); // cm³/mol
 
 /**
@@ -64,7 +75,6 @@ export function soluteStrengthening(lattice: Lattice): {
   strength: Expression;
 } {
   const { lineTension, stressFactor, barrierFactor, taylorFactor, softening, burgersCubePerVolume } = lattice;
-  const elastic = divide(times(9, bulk), plus(times(3, bulk), times(4, shear)));
   const misfit = divide(squaredVolumeMisfit, burgersCubePerVolume ** 2);
   const zeroTemperatureStress = times(
     stressFactor * lineTension ** (-1 / 3),
