@@ -3,10 +3,12 @@ import helmet from '@fastify/helmet';
 import { serializerCompiler, type ZodTypeProvider } from '@fastify/type-provider-zod';
 import Fastify, { type FastifyBaseLogger } from 'fastify';
 import { guardRequests } from './access/guardRequests.ts';
+import { refuseWhileStopping } from './access/refuseWhileStopping.ts';
 import { documentRoutes } from './documentation.ts';
 import { servePages } from './pages.ts';
 import type { Parts, Server } from './parts.ts';
 import { answerError, bodyLimitBytes } from './problems/answerError.ts';
+import { answerUnreadable } from './problems/answerUnreadable.ts';
 import { readJson } from './problems/readJson.ts';
 import { validatorCompiler } from './problems/validatorCompiler.ts';
 import { refuseOtherMethods } from './refuseOtherMethods.ts';
@@ -39,6 +41,9 @@ function framework(logger: FastifyBaseLogger | undefined): Server {
     requestTimeout: slowestRequestMs,
     genReqId: () => randomBytes(6).toString('hex'),
     routerOptions: { maxParamLength: longestParameter },
+    // refuseWhileStopping answers in the one form of problems.
+    return503OnClosing: false,
+    clientErrorHandler: answerUnreadable,
     // An address that cannot be decoded never reaches a route, so the error handler is told by hand.
     frameworkErrors: (error, request, reply) => void answerError(error, request, reply),
   }).withTypeProvider<ZodTypeProvider>();
@@ -68,4 +73,5 @@ async function hygiene(app: Server, { openNetwork }: Parts): Promise<void> {
     strictTransportSecurity: false,
   });
   guardRequests(app, { openNetwork });
+  refuseWhileStopping(app);
 }

@@ -1,5 +1,6 @@
 import { once } from 'node:events';
 import { get, type IncomingMessage } from 'node:http';
+import { type AddressInfo, connect } from 'node:net';
 import { text } from 'node:stream/consumers';
 import type { SearchView } from '@tiegel/contract';
 import type { Searches } from '@tiegel/search';
@@ -166,6 +167,35 @@ test('a thousand requests as fast as they go are all answered', async () => {
     }),
   );
   expect(new Set(answers)).toEqual(new Set([200]));
+});
+
+test('what is no HTTP is answered as a problem, and the connection ends', async () => {
+  const { port } = server.app.server.address() as AddressInfo;
+  const socket = connect(port, '127.0.0.1');
+  socket.write('open the door\r\n\r\n');
+  const [head, body] = (await text(socket)).split('\r\n\r\n');
+  expect(head).toMatch(/^HTTP\/1.1 400 Bad Request\r\ncontent-type: application\/problem\+json/);
+  expect(JSON.parse(body!).code).toBe('request/unreadable');
+});
+
+test('while the service stops, whoever still asks is told so', async () => {
+  const other = await testServer();
+  const stopping = Promise.withResolvers<void>();
+  const stopped = Promise.withResolvers<void>();
+  other.app.addHook('preClose', () => {
+    stopping.resolve();
+    return stopped.promise;
+  });
+  const place = await listen(other.app, { ...readConfiguration({}), port: 0 });
+  const closing = other.close();
+  await stopping.promise;
+  for (const path of ['/ready', '/api/v1/searches']) {
+    const answer = await fetch(place + path);
+    expect(answer.status).toBe(503);
+    expect(await answer.json()).toMatchObject({ code: 'server/stopping' });
+  }
+  stopped.resolve();
+  await closing;
 });
 
 test('an open stream does not keep the server from closing', async () => {

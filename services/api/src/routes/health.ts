@@ -1,4 +1,3 @@
-import { fault, ProblemError } from '@tiegel/contract';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -10,11 +9,6 @@ const tags = ['service'];
  * ledger stands, whether or not a worker is present; it ends when the service begins to stop.
  */
 export function healthRoutes(app: Server, { workers, openNetwork }: Parts): void {
-  let stopping = false;
-  app.addHook('preClose', async () => {
-    stopping = true;
-  });
-
   app.get(
     '/health',
     {
@@ -53,9 +47,6 @@ export function healthRoutes(app: Server, { workers, openNetwork }: Parts): void
         },
       },
     },
-    async () => {
-      if (stopping) throw new ProblemError([fault('server/stopping')]);
-      return { ready: true as const, workers: await workers().catch(() => null) };
-    },
+    async () => ({ ready: true as const, workers: await workers().catch(() => null) }),
   );
 }
