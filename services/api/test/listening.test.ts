@@ -35,11 +35,11 @@ function* counted<Row>(rows: Iterable<Row>): Generator<Row> {
   }
 }
 
-/** Keeps 100,000 of 271,320 points: some 30 MB as CSV. */
+/** Keeps 50,000 of 271,320 points: some 25 MB as CSV. */
 const large = {
   ...fixtureSearch('five-5pct-limits-on-grid-values').specification,
   limits: [],
-  keep: 100_000,
+  keep: 50_000,
 };
 
 let server: TestServer;
@@ -118,7 +118,8 @@ test('a stream of a search that is unknown is an ordinary refusal', async () => 
   expect(JSON.parse(await text(answer)).code).toBe('search/unknown');
 });
 
-test.each(['csv', 'ndjson', 'parquet'])(
+// A Parquet file of this size would stand whole in the buffers of the system: test/exports has its own.
+test.each(['csv', 'ndjson'])(
   'a %s export is read no faster than it is taken, holds up nobody else, and comes whole',
   async (format) => {
     reading.rows = 0;
@@ -135,13 +136,13 @@ test.each(['csv', 'ndjson', 'parquet'])(
       { everyMs: 200 },
     );
     // The rest stands in buffers of the system, some 10 MB.
-    expect(reading.rows).toBeLessThan(90_000);
+    expect(reading.rows).toBeLessThan(45_000);
     expect((await open('/health')).statusCode).toBe(200);
 
     let bytes = 0;
     for await (const part of response) bytes += part.length;
     expect(bytes).toBeGreaterThan(5_000_000);
-    expect(reading).toEqual({ rows: 100_000, open: 0 });
+    expect(reading).toEqual({ rows: 50_000, open: 0 });
   },
 );
 
