@@ -2,7 +2,13 @@ import type { Facts } from '@tiegel/contract';
 import { bind } from './bind.ts';
 import { evaluator } from './evaluator.ts';
 import type { Expression } from './expression.ts';
+import { preparedOnce } from './preparedOnce.ts';
 import { amountsOf, type Composition } from './valuesOf.ts';
+
+const bound = preparedOnce(
+  (formula: Expression) => formula,
+  (facts, formula, conditions) => evaluator(bind([formula], facts, conditions)),
+);
 
 /**
  * The value of a formula that is no quantity of the registry, at one composition; null where it
@@ -18,6 +24,6 @@ export function formulaValue(
 ): number | null {
   const { members, amounts, total } = amountsOf(composition, facts);
   const into = new Float64Array(1);
-  evaluator(bind([formula], facts, conditions)).evaluate(members, amounts, total, into);
+  bound(facts, formula, conditions).evaluate(members, amounts, total, into);
   return Number.isFinite(into[0]) ? into[0]! : null;
 }

@@ -3,6 +3,7 @@ import { factsFor, parseAlloy } from '@tiegel/elements';
 import { bind } from './bind.ts';
 import { coefficientsOf } from './coefficients.ts';
 import { evaluator } from './evaluator.ts';
+import { preparedOnce } from './preparedOnce.ts';
 import { quantities } from './quantities/index.ts';
 import type { Quantity } from './quantity.ts';
 import { quantityOf } from './quantityById.ts';
@@ -38,14 +39,25 @@ export function screening(
   };
 }
 
-/** The quantities of one composition, by id; see `screening` for the parameters. */
+const allIds = quantities.map(({ id }) => id);
+
+/** Registry quantities by their ids: one's own may share an id with another of its kind. */
+const screeningById = preparedOnce((ids: readonly string[]) => ids.join(), screening);
+
+/**
+ * The quantities of one composition, by id; see `screening` for the parameters. Formulas are bound
+ * once for the same facts, so that handing in the same again is quick.
+ */
 export function valuesOf(
   composition: Composition,
   facts: Facts,
-  of?: readonly (string | Quantity)[],
-  conditions?: Readonly<Record<string, number>>,
+  of: readonly (string | Quantity)[] = allIds,
+  conditions: Readonly<Record<string, number>> = {},
 ): QuantityValues {
-  return screening(facts, of, conditions)(composition);
+  const ids = of.filter((one) => typeof one === 'string');
+  const valuesAt =
+    ids.length === of.length ? screeningById(facts, ids, conditions) : screening(facts, of, conditions);
+  return valuesAt(composition);
 }
 
 /**
