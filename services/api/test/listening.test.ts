@@ -110,6 +110,11 @@ test('a reader that comes back with the id of its last event hears only what is 
   // 204 is what makes a browser stop asking.
   const nothing = await open(`/api/v1/searches/${id}/events`, { 'last-event-id': String(later.at(-1)!.id) });
   expect(nothing.statusCode).toBe(204);
+
+  for (const foreign of ['999999', '-1', 'x']) {
+    const whole = await open(`/api/v1/searches/${id}/events`, { 'last-event-id': foreign });
+    expect((await eventsOf(whole).next()).value.view.state, foreign).toBe('done');
+  }
 });
 
 test('a stream of a search that is unknown is an ordinary refusal', async () => {

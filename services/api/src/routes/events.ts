@@ -48,8 +48,8 @@ export function eventRoutes(app: Server, { searches }: Parts, pace: Pace = usual
     },
     (request, reply) => {
       const { id } = request.params;
-      const read = numberOf(request.headers['last-event-id']);
       const now = standing(searches, id);
+      const read = lastRead(request.headers['last-event-id'], now.sequence);
       if (finishedStates.has(now.view.state) && now.sequence <= read) {
         reply.code(204).send(null);
         return;
@@ -74,10 +74,11 @@ export function eventRoutes(app: Server, { searches }: Parts, pace: Pace = usual
 function standing(searches: Searches, id: string): { view: SearchView; sequence: number } {
   const heard: { view: SearchView; sequence: number }[] = [];
   searches.watch(id, (view, sequence) => heard.push({ view, sequence }))();
-  return heard[0] ?? { view: searches.view(id), sequence: 0 };
+  return heard[0]!;
 }
 
-/** The number in a Last-Event-ID; -1, which every number exceeds, where there is none. */
-function numberOf(text: string | undefined): number {
-  return text !== undefined && /^\d{1,15}$/.test(text) ? Number(text) : -1;
+/** The number in a Last-Event-ID; -1, which every number exceeds, where it cannot be one of this search. */
+function lastRead(text: string | undefined, newest: number): number {
+  const number = text !== undefined && /^\d{1,15}$/.test(text) ? Number(text) : -1;
+  return number <= newest ? number : -1;
 }
