@@ -1,10 +1,14 @@
 import { ProblemError, searchSpecificationFor } from '@tiegel/contract';
 import { parseAlloy, readPriceList, symbols } from '@tiegel/elements';
-import { quantities } from '@tiegel/screening';
+import { conditions, quantities } from '@tiegel/screening';
 import { expect, test } from 'vitest';
 import { malformedFixtures } from './malformedFixtures.ts';
 
-const { check } = searchSpecificationFor({ quantities, elements: symbols });
+const { check } = searchSpecificationFor({
+  quantities,
+  elements: symbols,
+  conditions: Object.values(conditions),
+});
 
 const readers = {
   specification: (text: string) => check(JSON.parse(text)),

@@ -9,6 +9,7 @@ export * from './problems.ts';
 export * from './questionOf.ts';
 export * from './search.ts';
 export * from './searchSpecificationFor.ts';
+export { conditionsSchema, type KnownCondition } from './specification/conditions.ts';
 export { effectivePool } from './specification/effectivePool.ts';
 export { partsOfBounds } from './specification/partsOfBounds.ts';
 export { steps } from './specification/steps.ts';

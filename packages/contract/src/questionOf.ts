@@ -10,14 +10,27 @@ export interface Named {
 /** Gives name and unit of a quantity by its id. */
 export type Lookup = (quantity: string) => Named;
 
+/** A condition and its value, in its unit; null: none. */
+export interface ConditionValue {
+  label: string;
+  unit: string;
+  value: number | null;
+}
+
 const numberWords = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 /**
  * What a search asks, in one line of plain words: 'five or six of Al Cr Cu Fe Mn Mo Ni Ti V, with
  * Cr Fe Ni, 5–35 at.% in steps of 5, density ≤ 8 g/cm³, lowest size mismatch'. Elements that
  * are not in the effective pool do not occur.
+ *
+ * @param conditions those that belong in the question, with the value that they have
  */
-export function questionOf(specification: SearchSpecification, lookup: Lookup): string {
+export function questionOf(
+  specification: SearchSpecification,
+  lookup: Lookup,
+  conditions: readonly ConditionValue[] = [],
+): string {
   const { elements, components, fractions, limits, rank } = specification;
   const pool = effectivePool(elements);
   const phrases = [`${countInWords(components)} of ${pool.join(' ')}`];
@@ -25,7 +38,14 @@ export function questionOf(specification: SearchSpecification, lookup: Lookup): 
   phrases.push(fractions === 'equimolar' ? 'in equal shares' : gridInWords(fractions, pool));
   phrases.push(...limits.map((limit) => limitInWords(limit, lookup)));
   phrases.push(rankInWords(rank, lookup));
+  phrases.push(...conditions.map(conditionInWords));
   return phrases.join(', ');
+}
+
+/** A condition as a question states it: 'service temperature 1073.15 K', 'no grain size'. */
+export function conditionInWords({ label, unit, value }: ConditionValue): string {
+  const name = label.toLowerCase();
+  return value === null ? `no ${name}` : `${name} ${shown(value)} ${unit}`;
 }
 
 function countInWords({ min, max }: SearchSpecification['components']): string {

@@ -11,7 +11,7 @@ import { withDefaults } from './specification/withDefaults.ts';
 import type { SearchSpecification } from './specification.ts';
 
 /** Keys of the specification that a later release understands. */
-const laterKeys = ['conditions', 'lets', 'keptOnly', 'tally', 'front'];
+const laterKeys = ['lets', 'keptOnly', 'tally', 'front'];
 
 /** A specification that is right: complete, and in words what was ignored or rounded in it. */
 export interface Checked {

@@ -35,6 +35,8 @@ export interface SearchSpecification {
   fractions: 'equimolar' | GridFractions;
   limits: Limit[];
   rank: RankEntry[];
+  /** Those that were set, by name, in the unit of each; there exactly when some were. All others have their defaults. */
+  conditions?: Record<string, number>;
   keep: number;
   keepPerSystem: number;
 }

@@ -4,6 +4,7 @@ export type { Interval, Missing } from './bounds/interval.ts';
 export type { Region, RegionElement } from './bounds/region.ts';
 export * from './columnsOf.ts';
 export * from './conditions.ts';
+export { conditionsOf } from './conditionsOf.ts';
 export * from './criteria/index.ts';
 export type { Criterion, PositiveClass } from './criterion.ts';
 export * from './entropyTerm.ts';

@@ -17,6 +17,7 @@ import {
   prepare,
 } from '@tiegel/engine';
 import { conditions, quantities } from '@tiegel/screening';
+import { conditionsAsked } from './conditionsAsked.ts';
 import { gridFaults, unreachableFaults, valueFaults } from './faults.ts';
 import { namedIn } from './namedIn.ts';
 
@@ -31,7 +32,11 @@ export interface CheckedSearch {
   notices: string[];
 }
 
-const specifications = searchSpecificationFor({ quantities, elements: symbols });
+const specifications = searchSpecificationFor({
+  quantities,
+  elements: symbols,
+  conditions: Object.values(conditions),
+});
 
 /** The form of a request alone: what it says, whatever the data. Throws a ProblemError with every fault. */
 export function checkForm(request: unknown): { specification: SearchSpecification; notices: string[] } {
@@ -55,7 +60,7 @@ export function checkSearch(request: unknown, prices: PriceList | null, maxPoint
     ...{ plan, grid, prepared, notices },
     systems: countSystems(grid),
     points: Number(points),
-    question: questionOf(specification, namedIn(prices?.currency ?? null)),
+    question: questionOf(specification, namedIn(prices?.currency ?? null), conditionsAsked(specification)),
   };
 }
 
@@ -69,7 +74,7 @@ function planOf(specification: SearchSpecification, prices: PriceList | null): P
     dataVersion: dataVersionOf(prices),
     specification,
     facts: factsFor(effectivePool(specification.elements), { prices }),
-    conditions: Object.fromEntries(defaults),
+    conditions: { ...Object.fromEntries(defaults), ...specification.conditions },
   };
 }
 

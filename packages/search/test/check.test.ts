@@ -113,3 +113,29 @@ test('a limit that the bounds of the grid prove unreachable is refused with them
   expect(brief(fault ? [fault] : [])).toEqual(['search/limit-unreachable /limits/0']);
   expect(fault?.detail).toMatch(/between [\d.]+ K and [\d.]+ K/);
 });
+
+test('conditions that are set stand in the plan and in the question, all others keep their defaults', () => {
+  const asked = question({ conditions: { serviceTemperature: 1073.15, grainSize: 30 } });
+  const { plan, question: words } = checkSearch(asked, demoPrices, 1e9);
+  expect(plan.conditions).toEqual({
+    annealTemperature: 1273.15,
+    serviceTemperature: 1073.15,
+    strainRate: 1e-3,
+    grainSize: 30,
+  });
+  expect(plan.specification.conditions).toEqual({ serviceTemperature: 1073.15, grainSize: 30 });
+  expect(words).toMatch(/service temperature 1073\.15 K, grain size 30 µm$/);
+});
+
+test('a condition that a limit or the ranking computes with stands in the question by its value', () => {
+  const asked = question({ rank: [{ quantity: 'yieldStrengthFcc', prefer: 'high' }] });
+  expect(checkSearch(asked, demoPrices, 1e9).question).toMatch(
+    /service temperature 293\.15 K, strain rate 0\.001 1\/s, no grain size$/,
+  );
+});
+
+test('conditions move what is provably out of reach', () => {
+  const limits = [{ quantity: 'homologousTemperature', min: 1 }];
+  expect(brief(faultsOf(question({ limits })))).toEqual(['search/limit-unreachable /limits/0']);
+  expect(faultsOf(question({ limits, conditions: { serviceTemperature: 1800 } }))).toEqual([]);
+});

@@ -16,6 +16,14 @@ test.each([
   ['of equal shares', question({ fractions: 'equimolar', components: { min: 2, max: 4 } })],
   ['with a target', question({ rank: [{ quantity: 'density', prefer: { target: 7.5 } }], limits: [] })],
   ['that keeps only the best of each system', question({ keep: 0, keepPerSystem: 3 })],
+  [
+    'with conditions of its own',
+    question({
+      conditions: { serviceTemperature: 900, grainSize: 20 },
+      limits: [{ quantity: 'yieldStrengthBcc', min: 100 }],
+      rank: [{ quantity: 'mixingFreeEnergy', prefer: 'low' }],
+    }),
+  ],
   ['that keeps everything', question({ keep: 100_000, limits: [] })],
 ])('a search %s finds what one go over the grid finds', async (_, request) => {
   const { searches, queue } = await eager();
@@ -45,6 +53,19 @@ test('a candidate has every quantity; the one ranked by is the score, and all ar
       expect(quantities[quantity]).toBeCloseTo(value!, 10);
     }
   }
+});
+
+test('values of candidates are those at the conditions of the search', async () => {
+  const { searches } = await eager();
+  const conditions = { serviceTemperature: 900 };
+  const { id } = await searches.submit(question({ conditions }));
+  await searches.finished(id);
+  const [first] = candidatesOf(searches, id);
+  const { composition, quantities } = first!;
+  const facts = factsFor(Object.keys(composition));
+  const warm = valuesOf(composition, facts, ['homologousTemperature', 'yieldStrengthBcc'], conditions);
+  for (const [name, value] of Object.entries(warm)) expect(quantities[name]).toBeCloseTo(value!, 9);
+  expect(quantities.yieldStrengthBcc).toBeLessThan(valuesOf(composition, facts).yieldStrengthBcc!);
 });
 
 test('a search that keeps nothing has its counts', async () => {

@@ -22,11 +22,15 @@ import {
   rankingOf,
   type Score,
 } from '@tiegel/engine';
-import { quantities } from '@tiegel/screening';
+import { conditions, quantities } from '@tiegel/screening';
 import type { Found } from '../independent/exhaustive.ts';
 import { prices, type Variant, written } from './variant.ts';
 
-const { check } = searchSpecificationFor({ quantities, elements: symbols });
+const { check } = searchSpecificationFor({
+  quantities,
+  elements: symbols,
+  conditions: Object.values(conditions),
+});
 
 /** A scorer of packages/engine by itself, in this thread; the chunks in the order given. */
 export function engineVariant(score: Score, order: (chunks: Chunk[]) => Chunk[]): Variant {
@@ -48,7 +52,8 @@ export function engineVariant(score: Score, order: (chunks: Chunk[]) => Chunk[])
 
 function planOf(specification: SearchSpecification): Plan {
   const facts = factsFor(effectivePool(specification.elements), { prices });
-  return { engineVersion, dataVersion: 'as it stands', specification, facts, conditions: {} };
+  const { conditions: set = {} } = specification;
+  return { engineVersion, dataVersion: 'as it stands', specification, facts, conditions: set };
 }
 
 function foundOf(outcome: Outcome, specification: SearchSpecification): Found {

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { report, shortened } from '../faultsOf.ts';
 import { nearest } from '../nearest.ts';
 import { componentsSchema } from './components.ts';
+import { conditionsSchema, type KnownCondition } from './conditions.ts';
 import { elementsSchema } from './elements.ts';
 import { fractionsSchema } from './fractions.ts';
 import { limitsSchema } from './limits.ts';
@@ -12,10 +13,11 @@ const MOST_KEPT = 1_000_000;
 const MOST_KEPT_PER_SYSTEM = 20;
 const LONGEST_ID = 64;
 
-/** What the contract must know of the rest: ids of quantities that may be limited or ranked, and symbols with data. */
+/** What the contract must know of the rest: ids of quantities that may be limited or ranked, symbols with data, and the conditions that may be set. */
 export interface Known {
   quantities: readonly { id: string }[];
   elements: readonly string[];
+  conditions?: readonly KnownCondition[];
 }
 
 /** The form of a search specification as it is sent. Each part's description says what would be right there. */
@@ -30,6 +32,7 @@ export function requestSchema(known: Known) {
       fractions: fractionsSchema(known.elements),
       limits: limitsSchema(quantity).exactOptional(),
       rank: rankSchema(quantity),
+      conditions: conditionsSchema(known.conditions ?? []).exactOptional(),
       keep: upTo(MOST_KEPT).exactOptional(),
       keepPerSystem: upTo(MOST_KEPT_PER_SYSTEM).exactOptional(),
     })

@@ -14,6 +14,7 @@ export function withDefaults(request: SearchRequest): SearchSpecification {
     fractions: gridWithDefaults(request.fractions),
     limits: request.limits ?? [],
     rank: request.rank,
+    ...(Object.keys(request.conditions ?? {}).length > 0 ? { conditions: request.conditions! } : {}),
     keep: request.keep ?? 1000,
     keepPerSystem: request.keepPerSystem ?? 0,
   };
