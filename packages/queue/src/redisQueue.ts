@@ -72,9 +72,13 @@ export function redisQueue({ url, log = () => {} }: { url: string; log?: Log }):
     if (!where || !plans.has(where.searchId)) return null;
     if (verdict.kind === 'stopped') return sent.has(jobId) ? { ...verdict, ...where } : null;
     const outcome = await redis.getBuffer(outcomeKey(jobId));
-    return outcome && plans.has(where.searchId)
-      ? { ...verdict, ...where, outcome: decodeOutcome(outcome) }
-      : null;
+    if (!outcome || !plans.has(where.searchId)) return null;
+    try {
+      return { ...verdict, ...where, outcome: decodeOutcome(outcome) };
+    } catch (error) {
+      // What a worker of another version wrote: waiting for it would be for ever.
+      return { kind: 'failed', ...where, reason: (error as Error).message };
+    }
   }
 
   function deliver(jobId: string, report: Report | null): void {
