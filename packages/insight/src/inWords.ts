@@ -16,3 +16,8 @@ export function kelvinInWords(kelvin: number): string {
 export function numberInWords(value: number, decimals: number): string {
   return value.toFixed(decimals).replace('-', '−');
 }
+
+/** A share in whole per cent: '37 %'. */
+export function percentInWords(share: number): string {
+  return `${Math.round(100 * share)} %`;
+}

@@ -5,27 +5,45 @@ export const trainedPhaseReport: PhaseReport = {
  "alloys": 310,
  "systems": 108,
  "draws": 20,
- "baseRate": 0.3741935483870968,
+ "baseRate": 0.374194,
  "scores": {
-  "auc": 0.7581363313188765,
-  "logLoss": 0.5836719379504489,
-  "brierSkill": 0.17160902664228997,
-  "calibrationError": 0.0733506157263911,
-  "balancedAccuracy": 0.6720938499822254,
-  "fourClassAccuracy": 0.6293548387096772,
-  "fccAgainstBcc": 0.9405172413793107,
-  "conformalCoverage": 0.8040322580645162,
-  "conformalSize": 1.4879032258064517
+  "auc": 0.758136,
+  "logLoss": 0.583672,
+  "brier": 0.193987,
+  "brierSkill": 0.171609,
+  "calibrationError": 0.0733506,
+  "balancedAccuracy": 0.672094,
+  "fourClassAccuracy": 0.629355,
+  "fccAgainstBcc": 0.940517,
+  "conformalCoverage": 0.804032,
+  "conformalSize": 1.4879
  },
- "aucSpread": 0.0214410720720355,
+ "firstDraw": {
+  "auc": 0.773862,
+  "logLoss": 0.557133,
+  "brier": 0.187056,
+  "brierSkill": 0.201204,
+  "calibrationError": 0.074447,
+  "balancedAccuracy": 0.676991,
+  "fourClassAccuracy": 0.63871,
+  "fccAgainstBcc": 0.939655,
+  "conformalCoverage": 0.816129,
+  "conformalSize": 1.54194
+ },
+ "likelyFrom": 0.262748,
+ "aucSpread": 0.0214411,
  "intervals": {
   "auc": [
-   0.6952617950701147,
-   0.8380389258438039
+   0.695262,
+   0.838039
   ],
   "brierSkill": [
-   0.07914357200866484,
-   0.2934949402417757
+   0.0791436,
+   0.293495
+  ],
+  "balancedAccuracy": [
+   0.626809,
+   0.750707
   ]
  },
  "reliability": [
@@ -33,71 +51,71 @@ export const trainedPhaseReport: PhaseReport = {
    "from": 0,
    "to": 0.1,
    "count": 21.6,
-   "said": 0.05062079377056173,
-   "happened": 0.10185185185185185
+   "said": 0.0506208,
+   "happened": 0.101852
   },
   {
    "from": 0.1,
    "to": 0.2,
    "count": 41.8,
-   "said": 0.1505324497288392,
-   "happened": 0.06578947368421052
+   "said": 0.150532,
+   "happened": 0.0657895
   },
   {
    "from": 0.2,
    "to": 0.3,
    "count": 58,
-   "said": 0.25446183735579037,
-   "happened": 0.27413793103448275
+   "said": 0.254462,
+   "happened": 0.274138
   },
   {
    "from": 0.3,
    "to": 0.4,
    "count": 56.6,
-   "said": 0.3459592523987628,
-   "happened": 0.2950530035335689
+   "said": 0.345959,
+   "happened": 0.295053
   },
   {
    "from": 0.4,
    "to": 0.5,
    "count": 41.1,
-   "said": 0.4461875723706413,
-   "happened": 0.4732360097323601
+   "said": 0.446188,
+   "happened": 0.473236
   },
   {
    "from": 0.5,
    "to": 0.6,
    "count": 30.55,
-   "said": 0.5504121711828829,
-   "happened": 0.6415711947626841
+   "said": 0.550412,
+   "happened": 0.641571
   },
   {
    "from": 0.6,
    "to": 0.7,
    "count": 24.85,
-   "said": 0.6464651826137106,
-   "happened": 0.613682092555332
+   "said": 0.646465,
+   "happened": 0.613682
   },
   {
    "from": 0.7,
    "to": 0.8,
    "count": 17.2,
-   "said": 0.7433161650484739,
-   "happened": 0.6802325581395349
+   "said": 0.743316,
+   "happened": 0.680233
   },
   {
    "from": 0.8,
    "to": 0.9,
    "count": 11.3,
-   "said": 0.8470733798386183,
-   "happened": 0.7035398230088495
+   "said": 0.847073,
+   "happened": 0.70354
   },
   {
    "from": 0.9,
    "to": 1,
    "count": 7,
-   "said": 0.9462014342020387,
-   "happened": 0.6428571428571429
+   "said": 0.946201,
+   "happened": 0.642857
   }
  ],
  "byDistance": [
@@ -105,29 +123,29 @@ export const trainedPhaseReport: PhaseReport = {
    "from": 0,
    "to": 0.1,
    "alloys": 136,
-   "auc": 0.7351183361224002,
-   "brierSkill": 0.1595295839520796
+   "auc": 0.735118,
+   "brierSkill": 0.15953
   },
   {
    "from": 0.1,
    "to": 0.15,
    "alloys": 48,
-   "auc": 0.8141414141414142,
-   "brierSkill": 0.23656874593238764
+   "auc": 0.814141,
+   "brierSkill": 0.236569
   },
   {
    "from": 0.15,
    "to": 0.22,
    "alloys": 86,
-   "auc": 0.8446969696969697,
-   "brierSkill": 0.25334046807315824
+   "auc": 0.844697,
+   "brierSkill": 0.25334
   },
   {
    "from": 0.22,
    "to": 1,
    "alloys": 40,
-   "auc": 0.7261904761904762,
-   "brierSkill": 0.012081707165974787
+   "auc": 0.72619,
+   "brierSkill": 0.0120817
   }
  ]
 };

@@ -7,7 +7,7 @@ const ASKED = 0.8;
  * @param said the probability that each alloy's reported class was given
  * @source Vovk, Gammerman & Shafer, Algorithmic Learning in a Random World (2005), split conformal sets (from memory)
  */
-function conformalThreshold(said: readonly number[]): number {
+export function conformalThreshold(said: readonly number[]): number {
   const sorted = said.toSorted((a, b) => a - b);
   const rank = Math.floor((1 - ASKED) * (sorted.length + 1));
   return rank === 0 ? 0 : sorted[rank - 1]!;

@@ -1,13 +1,16 @@
 import type { Facts } from '@tiegel/contract';
-import { type Composition, formulaValue, phaseClassProbabilities } from '@tiegel/screening';
+import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
+import { type Composition, formulaValue, phaseClassProbabilities, valuesOf } from '@tiegel/screening';
 import { trainedPhaseReport } from '../data/phaseReport.ts';
-import { numberInWords } from '../inWords.ts';
-import { alphabetical, compositionDistance } from '../neighbours/compositionDistance.ts';
-import { trainingAlloys } from './trainingAlloys.ts';
+import { numberInWords, percentInWords } from '../inWords.ts';
+import { novelty } from '../neighbours/nearestPublished.ts';
+import { phaseClasses } from './trainingAlloys.ts';
+
+type ClassName = (typeof phaseClasses)[number];
 
 /** The estimate of the phases of an alloy, as usually made. Probabilities add up to 1; null where there is no basis for them. */
 export interface Phase {
-  /** one disordered fcc or bcc solution: fcc + bcc */
+  /** one disordered fcc or bcc solution: fcc + bcc, the quantity singlePhaseEstimate */
   singleSolution: number | null;
   fcc: number | null;
   bcc: number | null;
@@ -17,67 +20,99 @@ export interface Phase {
   other: number | null;
   /** How near the training data are: near enough, thinly sown, or too far for a number. */
   basis: 'ok' | 'weak' | 'none';
-  /** share of atoms that differ from the nearest alloy of the training data, 0 to 1 */
+  /** share of atoms that differ from the nearest published alloy whose phases were reported, 0 to 1 */
   nearestDistance: number;
+  /**
+   * The classes that hold what is reported of 80 % of alloys, likeliest first. Several are the
+   * honest answer for many alloys. null without a basis.
+   */
+  likely: readonly ClassName[] | null;
   words: string;
   /** How far to trust it: belongs beside every number above. */
   trust: string;
 }
 
+/** Up to here the basis is good, and weak up to the next, as shares of atoms that differ. */
+const NEAR = 0.15;
 /** Farther from every alloy of the training data the estimate had no skill left (byDistance of the report). */
 const FARTHEST = 0.22;
-/** From here on few alloys stand for many. */
-const THIN = 0.15;
+/** A distance that lies on a border up to rounding counts as within it. */
+const ROUNDING = 1e-9;
 
-const { alloys, systems, baseRate, scores } = trainedPhaseReport;
+const { alloys, systems, baseRate, scores, intervals, likelyFrom } = trainedPhaseReport;
 
 /** Holds for every estimate of phases. */
 export const phaseTrust =
   `Learnt from ${alloys} published alloys of ${systems} systems, as usually made, and tried on whole systems left ` +
-  `out: AUC ${scores.auc.toFixed(2)} (a coin is 0.50), four classes right in ${percent(scores.fourClassAccuracy)} ` +
-  `of cases; ${percent(baseRate)} of them are one solution. It knows nothing of processing and annealing, and ` +
-  'alloys are published because somebody thought them worth melting.';
+  `out: AUC ${numberInWords(scores.auc, 2)} (95 %: ${intervals.auc.map((auc) => numberInWords(auc, 2)).join(' to ')}; ` +
+  `a coin: 0.50), four classes right for ${percentInWords(scores.fourClassAccuracy)}; ${percentInWords(baseRate)} of ` +
+  'the alloys are one solution. It knows nothing of processing and annealing, and alloys are published ' +
+  'because somebody thought them worth melting.';
 
-const sown = trainingAlloys().map(({ alloy }) => alloy.composition);
+const known = publishedAlloys.filter(({ phaseClass }) => phaseClass !== null);
 
 /**
- * The probabilities of the phase classes of an alloy with the basis that they have.
+ * The probabilities of the phase classes of an alloy, with the basis that they have. Some tenths of
+ * a millisecond to a millisecond: for candidates that a search has kept.
+ *
+ * @param composition amounts of any total; the order of the elements changes nothing
  * @throws RangeError for an element that the facts lack, a negative amount, or no element at all
  */
 export function phaseOf(composition: Composition, facts: Facts): Phase {
-  const ordered = alphabetical(composition);
-  const nearestDistance = Math.min(...sown.map((one) => compositionDistance(ordered, one)));
-  const said = (name: keyof typeof phaseClassProbabilities): number | null =>
-    nearestDistance > FARTHEST ? null : formulaValue(phaseClassProbabilities[name], composition, facts);
-  const [fcc, bcc, both, other] = [said('fcc'), said('bcc'), said('both'), said('other')];
-  const singleSolution = fcc === null || bcc === null ? null : fcc + bcc;
-  const basis = singleSolution === null ? 'none' : nearestDistance > THIN ? 'weak' : 'ok';
+  const nearestDistance = novelty(composition, known);
+  const { singlePhaseEstimate = null } = valuesOf(composition, facts, ['singlePhaseEstimate']);
+  if (singlePhaseEstimate === null || nearestDistance > FARTHEST + ROUNDING) {
+    return {
+      ...{ singleSolution: null, fcc: null, bcc: null, both: null, other: null, basis: 'none' },
+      ...{ nearestDistance, likely: null, trust: phaseTrust },
+      words: withoutBasis(nearestDistance),
+    };
+  }
+  const classes = Object.fromEntries(
+    phaseClasses.map((name) => [name, formulaValue(phaseClassProbabilities[name], composition, facts)!]),
+  ) as Record<ClassName, number>;
+  const basis = nearestDistance > NEAR + ROUNDING ? 'weak' : 'ok';
+  const likely = likelyOf(classes);
   return {
-    ...{ singleSolution, fcc, bcc, both, other, basis, nearestDistance },
-    words: story({ singleSolution, fcc, bcc, both, other }, basis, nearestDistance),
-    trust: phaseTrust,
+    ...{ singleSolution: singlePhaseEstimate, ...classes, basis, nearestDistance, likely, trust: phaseTrust },
+    words: `${probabilities(singlePhaseEstimate, classes)} ${narrowed(likely)}${basis === 'weak' ? thinly(nearestDistance) : ''}`,
   };
 }
 
-type Probabilities = Pick<Phase, 'singleSolution' | 'fcc' | 'bcc' | 'both' | 'other'>;
+/** Where no class is likely enough, the likeliest alone: that nothing is likely is no answer. */
+function likelyOf(classes: Readonly<Record<ClassName, number>>): ClassName[] {
+  const sorted = phaseClasses.toSorted((a, b) => classes[b] - classes[a]);
+  return sorted.filter((name, place) => place === 0 || classes[name] >= likelyFrom);
+}
 
-const named = {
+const named: Readonly<Record<ClassName, string>> = {
   fcc: 'one fcc solution',
   bcc: 'one bcc solution',
-  both: 'fcc and bcc',
+  both: 'fcc beside bcc',
   other: 'something else',
 };
 
-function story(said: Probabilities, basis: Phase['basis'], distance: number): string {
-  const far = `${percent(distance)} of the atoms differ from the nearest alloy that the estimate knows`;
-  if (basis === 'none' || said.singleSolution === null) return `No basis for an estimate: ${far}.`;
-  const parts = (Object.keys(named) as (keyof typeof named)[])
-    .sort((a, b) => said[b]! - said[a]!)
-    .map((name) => `${named[name]} ${numberInWords(said[name]!, 2)}`);
-  const thin = basis === 'weak' ? ` The basis is weak: ${far}.` : '';
-  return `Probability of one disordered solution ${numberInWords(said.singleSolution, 2)} (${parts.join(', ')}).${thin}`;
+function probabilities(single: number, classes: Readonly<Record<ClassName, number>>): string {
+  const parts = phaseClasses
+    .toSorted((a, b) => classes[b] - classes[a])
+    .map((name) => `${named[name]} ${numberInWords(classes[name], 2)}`);
+  return `Probability of one disordered solution ${numberInWords(single, 2)} (${parts.join(', ')}).`;
 }
 
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
+function narrowed(likely: readonly ClassName[]): string {
+  return `At 80 % confidence: ${likely.map((name) => named[name]).join(' or ')}.`;
+}
+
+function thinly(distance: number): string {
+  return ` The basis is weak: ${differing(distance)}.`;
+}
+
+function withoutBasis(distance: number): string {
+  return distance > FARTHEST + ROUNDING
+    ? `No basis for an estimate: ${differing(distance)}, and beyond ${percentInWords(FARTHEST)} it had no skill.`
+    : 'No estimate for a pure element, and none where data of an element lack.';
+}
+
+function differing(distance: number): string {
+  return `${percentInWords(distance)} of the atoms differ from the nearest published alloy with known phases`;
 }

@@ -1,8 +1,10 @@
 import { compositionDistance } from '../neighbours/compositionDistance.ts';
-import { seededRandom } from './groupedFolds.ts';
+import { resampledInterval } from '../records/resampledInterval.ts';
+import { conformalThreshold } from './conformalCoverage.ts';
 import {
   type Answer,
   areaUnderCurve,
+  balancedAccuracyAt,
   baseRate,
   brierSkill,
   mean,
@@ -12,8 +14,6 @@ import {
 import type { TrainingAlloy } from './trainingAlloys.ts';
 import { type Draw, meanScores, type PhaseScores, singlePhaseAnswers } from './validatePhaseModel.ts';
 
-const RESAMPLES = 1000;
-
 /** How the estimate did on alloys of systems that it had not seen. */
 export interface PhaseReport {
   alloys: number;
@@ -22,10 +22,14 @@ export interface PhaseReport {
   baseRate: number;
   /** means over the draws */
   scores: PhaseScores;
+  /** of the first draw alone, so that it can be checked without repeating them all */
+  firstDraw: PhaseScores;
+  /** The least probability with which a class belongs to the set that should hold 80 % of the reported ones. */
+  likelyFrom: number;
   /** standard deviation of the AUC from draw to draw */
   aucSpread: number;
   /** 95 %, from resampling whole systems */
-  intervals: { auc: [number, number]; brierSkill: [number, number] };
+  intervals: Readonly<Record<'auc' | 'brierSkill' | 'balancedAccuracy', readonly [number, number]>>;
   reliability: readonly ReliabilityBin[];
   /** by distance to the nearest alloy of another system */
   byDistance: readonly {
@@ -36,6 +40,8 @@ export interface PhaseReport {
     brierSkill: number | null;
   }[];
 }
+
+const balancedAccuracy = (answers: readonly Answer[]) => balancedAccuracyAt(answers, 0.5);
 
 const distanceBands = [0, 0.1, 0.15, 0.22, 1];
 
@@ -49,6 +55,12 @@ export function phaseReport(alloys: readonly TrainingAlloy[], draws: readonly Dr
     draws: draws.length,
     baseRate: baseRate(answers),
     scores,
+    firstDraw: draws[0]!.scores,
+    likelyFrom: conformalThreshold(
+      draws.flatMap(({ probabilities }) =>
+        alloys.map(({ phaseClass }, at) => probabilities[at]![phaseClass]!),
+      ),
+    ),
     aucSpread: Math.sqrt(mean(draws.map((draw) => (draw.scores.auc - scores.auc) ** 2))),
     intervals: intervals(alloys, answers),
     reliability: reliability(draws.flatMap((draw) => singlePhaseAnswers(alloys, draw.probabilities))).map(
@@ -68,18 +80,10 @@ function meanAnswers(alloys: readonly TrainingAlloy[], draws: readonly Draw[]): 
 }
 
 function intervals(alloys: readonly TrainingAlloy[], answers: readonly Answer[]): PhaseReport['intervals'] {
-  const groups = [...Map.groupBy(answers.keys(), (at) => alloys[at]!.alloy.system).values()];
-  const random = seededRandom(0);
-  const samples = Array.from({ length: RESAMPLES }, () =>
-    groups.flatMap(() => groups[Math.floor(random() * groups.length)]!).map((at) => answers[at]!),
-  );
-  return { auc: middle95(samples.map(areaUnderCurve)), brierSkill: middle95(samples.map(brierSkill)) };
-}
-
-function middle95(values: readonly number[]): [number, number] {
-  const sorted = values.toSorted((a, b) => a - b);
-  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))]!;
-  return [at(0.025), at(0.975)];
+  const systems = alloys.map(({ alloy }) => alloy.system);
+  const of = (score: (answers: readonly Answer[]) => number) =>
+    resampledInterval(systems, (rows) => score(rows.map((at) => answers[at]!)));
+  return { auc: of(areaUnderCurve), brierSkill: of(brierSkill), balancedAccuracy: of(balancedAccuracy) };
 }
 
 function byDistance(alloys: readonly TrainingAlloy[], answers: readonly Answer[]): PhaseReport['byDistance'] {

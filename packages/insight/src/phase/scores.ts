@@ -28,7 +28,7 @@ export function logLoss(answers: readonly Answer[]): number {
 }
 
 /** Mean squared error of the probabilities (Brier, Mon. Weather Rev. 78 (1950) 1). */
-function brierScore(answers: readonly Answer[]): number {
+export function brierScore(answers: readonly Answer[]): number {
   return mean(answers.map(({ probability, yes }) => (probability - (yes ? 1 : 0)) ** 2));
 }
 

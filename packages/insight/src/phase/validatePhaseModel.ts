@@ -5,6 +5,7 @@ import {
   type Answer,
   areaUnderCurve,
   balancedAccuracyAt,
+  brierScore,
   brierSkill,
   calibrationError,
   logLoss,
@@ -18,6 +19,7 @@ const FOLDS = 5;
 export interface PhaseScores {
   auc: number;
   logLoss: number;
+  brier: number;
   brierSkill: number;
   calibrationError: number;
   balancedAccuracy: number;
@@ -93,6 +95,7 @@ function scoresOf(
   return {
     auc: areaUnderCurve(answers),
     logLoss: logLoss(answers),
+    brier: brierScore(answers),
     brierSkill: brierSkill(answers),
     calibrationError: calibrationError(answers),
     balancedAccuracy: balancedAccuracyAt(answers, 0.5),

@@ -1,0 +1,82 @@
+import type { PhaseClass } from '@tiegel/elements/publishedAlloys';
+import { numberInWords } from '../inWords.ts';
+import type { Paragraph, Told } from './paragraph.ts';
+import { type ReportedClasses, reportedClasses } from './reportedClasses.ts';
+
+/** An estimate this far from the share of publications disagrees with them. */
+const FAR = 0.25;
+/** The error of Miedema's model, kJ/mol: what lies farther is a claim. */
+const MODEL_ERROR = 10;
+
+const classes: readonly PhaseClass[] = ['fcc', 'bcc', 'both', 'other'];
+const named: Readonly<Record<PhaseClass, string>> = {
+  fcc: 'one fcc solution',
+  bcc: 'one bcc solution',
+  both: 'fcc beside bcc',
+  other: 'something else',
+};
+
+/** Where the models say otherwise than the publications on this very alloy; null where nobody published it. */
+export function disagreementParagraph(told: Told): Paragraph | null {
+  const reported = reportedClasses(told.dossier.nearest);
+  if (reported === null) return null;
+  const found = [
+    estimateAgainst(told, reported),
+    latticeAgainst(told, reported),
+    ...modelsAgainst(told, reported),
+  ];
+  const said = found.filter((one) => one !== null);
+  return {
+    subject: 'disagreement',
+    heading: 'Models against what is published',
+    text:
+      said.length === 0
+        ? 'Neither the estimate nor the models of order and compounds contradict what is published of this alloy.'
+        : said.join(' '),
+    trust: null,
+    sources: [],
+  };
+}
+
+function estimateAgainst({ dossier: { phase } }: Told, { publications, oneSolution }: ReportedClasses) {
+  if (phase.singleSolution === null) return null;
+  if (Math.abs(phase.singleSolution - oneSolution / publications) < FAR) return null;
+  return (
+    `The estimate disagrees: it gives one disordered solution ${numberInWords(phase.singleSolution, 2)}, but ` +
+    `${oneSolution} of ${counted(publications)} report one.`
+  );
+}
+
+function latticeAgainst({ dossier: { phase } }: Told, reported: ReportedClasses): string | null {
+  const [likeliest] = classes.toSorted((a, b) => (phase[b] ?? 0) - (phase[a] ?? 0));
+  const [published] = classes.toSorted((a, b) => reported.classes[b] - reported.classes[a]);
+  if (phase.singleSolution === null || likeliest === published) return null;
+  return (
+    `The likeliest class of the estimate is ${named[likeliest!]} (${numberInWords(phase[likeliest!]!, 2)}), ` +
+    `most publications report ${named[published!]} (${reported.classes[published!]} of ${reported.publications}).`
+  );
+}
+
+function modelsAgainst({ dossier }: Told, { publications, oneSolution }: ReportedClasses): (string | null)[] {
+  const { compounds, ordering, demixing } = dossier;
+  const mostlyOne = oneSolution > publications / 2;
+  const distance = compounds?.hullDistance ?? 0;
+  return [
+    mostlyOne && distance > MODEL_ERROR
+      ? `Miedema's model expects compounds (${numberInWords(distance, 0)} kJ/mol below the solution) where most report one solution.`
+      : null,
+    !mostlyOne && distance < -MODEL_ERROR
+      ? `Miedema's model lets the solution stay (by ${numberInWords(-distance, 0)} kJ/mol) where most report more than one disordered phase.`
+      : null,
+    mostlyOne && (ordering?.ratioToMelting ?? 0) > 1
+      ? 'The mean-field model orders it up to its melting, where most report one disordered solution: labels of diffraction seldom tell weak order, and mean fields order too high.'
+      : null,
+    mostlyOne && (demixing?.ratioToMelting ?? 0) > 1
+      ? 'The regular solution demixes up to its melting, where most report one solution: one more case in which demixing predicts nothing.'
+      : null,
+  ];
+}
+
+function counted(publications: number): string {
+  return publications === 1 ? 'one publication' : `${publications} publications`;
+}

@@ -1,0 +1,37 @@
+import type { Facts } from '@tiegel/contract';
+import type { Composition, QuantityValues } from '@tiegel/screening';
+import type { Dossier } from '../dossier/dossierOf.ts';
+import type { PairAffinity } from '../regularSolution/pairAffinity.ts';
+
+/** What an explanation is made of: one idea in whole sentences, for a person. */
+export interface Paragraph {
+  subject:
+    | 'composition'
+    | 'published'
+    | 'phases'
+    | 'disagreement'
+    | 'rules'
+    | 'ordering'
+    | 'demixing'
+    | 'compounds'
+    | 'pairs'
+    | 'strength'
+    | 'limits';
+  heading: string;
+  text: string;
+  /** How far to trust it; null where the text itself says so. */
+  trust: string | null;
+  /** Where formulas and numbers come from. */
+  sources: readonly string[];
+}
+
+/** All that paragraphs are written from. */
+export interface Told {
+  composition: Composition;
+  facts: Facts;
+  conditions: Readonly<Record<string, number>>;
+  /** every quantity of the registry */
+  quantities: QuantityValues;
+  dossier: Dossier;
+  affinity: PairAffinity | null;
+}

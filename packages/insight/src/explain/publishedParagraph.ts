@@ -1,0 +1,49 @@
+import { sources } from '@tiegel/elements';
+import { publishedSource } from '@tiegel/elements/publishedAlloys';
+import { percentInWords } from '../inWords.ts';
+import { type Neighbour, neighboursTrust } from '../neighbours/nearestPublished.ts';
+import type { Paragraph, Told } from './paragraph.ts';
+import { isSame } from './reportedClasses.ts';
+import { reportsInWords } from './reportsInWords.ts';
+
+const MOST_DOI = 3;
+const MOST_NEIGHBOURS = 3;
+
+/** What is published of the alloy itself, every report with its count, or of the nearest ones. */
+export function publishedParagraph({ dossier: { nearest } }: Told): Paragraph {
+  const [first, ...others] = nearest;
+  const same = first !== undefined && isSame(first);
+  const told = same
+    ? [`Published as ${first.formula}: ${reportsInWords(first.reports)}.`, ...beside(others)]
+    : ['Not among the published alloys of this project.', ...beside(nearest)];
+  return {
+    subject: 'published',
+    heading: 'What is published',
+    text: told.join(' '),
+    trust: neighboursTrust,
+    sources: [
+      sources[publishedSource].text,
+      ...nearest.slice(0, same ? 1 : MOST_NEIGHBOURS).flatMap(({ formula, doi }) => citations(formula, doi)),
+    ],
+  };
+}
+
+function beside(neighbours: readonly Neighbour[]): string[] {
+  return neighbours
+    .slice(0, MOST_NEIGHBOURS)
+    .map(
+      ({ formula, distance, reports }) => `${formula}, ${differing(distance)}: ${reportsInWords(reports)}.`,
+    );
+}
+
+function differing(distance: number): string {
+  return distance < 0.01
+    ? 'less than 1 % of the atoms apart'
+    : `${percentInWords(distance)} of the atoms apart`;
+}
+
+function citations(formula: string, doi: readonly string[]): string[] {
+  if (doi.length === 0) return [];
+  const more = doi.length > MOST_DOI ? ` and ${doi.length - MOST_DOI} more` : '';
+  return [`${formula}: doi ${doi.slice(0, MOST_DOI).join(', ')}${more}`];
+}

@@ -1,0 +1,29 @@
+import { type PhaseClass, phaseClassOf } from '@tiegel/elements/publishedAlloys';
+import type { Neighbour } from '../neighbours/nearestPublished.ts';
+
+/** Closer than this, as a share of atoms, a published alloy is the same one: its formula rounds so. */
+const SAME = 0.005;
+
+/** What publications say of one composition. */
+export interface ReportedClasses {
+  publications: number;
+  /** of them, one disordered fcc or bcc solution */
+  oneSolution: number;
+  /** of them, by class */
+  classes: Record<PhaseClass, number>;
+}
+
+/** Whether a published alloy is the very alloy that it is a neighbour of. */
+export function isSame({ distance }: Neighbour): boolean {
+  return distance < SAME;
+}
+
+/** The reports of the alloy itself by class; null where nobody published its phases. */
+export function reportedClasses(nearest: readonly Neighbour[]): ReportedClasses | null {
+  const reports = nearest.find((one) => isSame(one) && one.reports.length > 0)?.reports ?? [];
+  if (reports.length === 0) return null;
+  const classes: Record<PhaseClass, number> = { fcc: 0, bcc: 0, both: 0, other: 0 };
+  for (const { phases, references } of reports) classes[phaseClassOf(phases)] += references;
+  const publications = reports.reduce((sum, { references }) => sum + references, 0);
+  return { publications, oneSolution: classes.fcc + classes.bcc, classes };
+}

@@ -1,0 +1,12 @@
+import type { PhaseReport } from '@tiegel/elements/publishedAlloys';
+
+/** All that publications report of one composition, with their counts where they differ: 'FCC in 18 of 20 publications, FCC+Sec. in 2'. */
+export function reportsInWords(reports: readonly PhaseReport[]): string {
+  const all = reports.reduce((sum, { references }) => sum + references, 0);
+  const [first, ...others] = reports;
+  if (first === undefined) return 'no phases were reported';
+  if (others.length === 0)
+    return `${first.phases} in ${all === 1 ? 'one publication' : `all ${all} publications`}`;
+  const rest = others.map(({ phases, references }) => `${phases} in ${references}`);
+  return `publications differ: ${first.phases} in ${first.references} of ${all}, ${rest.join(', ')}`;
+}

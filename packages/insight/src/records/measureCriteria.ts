@@ -1,0 +1,112 @@
+import { factsFor, symbols } from '@tiegel/elements';
+import { type PublishedAlloy, publishedAlloys } from '@tiegel/elements/publishedAlloys';
+import {
+  type Criterion,
+  criteria,
+  type PositiveClass,
+  type QuantityValues,
+  quantities,
+  quantitiesOf,
+  screening,
+  verdictOf,
+} from '@tiegel/screening';
+import { lateQuantities } from '../late/index.ts';
+import { lateValuesOf } from '../late/lateValuesOf.ts';
+import { resampledInterval } from './resampledInterval.ts';
+
+/** How often a criterion was right on published alloys. */
+export interface Measured {
+  /** alloys that it speaks of, whose class was reported, and for which its values exist */
+  n: number;
+  /** true and false positives and negatives: positive is a true verdict */
+  tp: number;
+  fp: number;
+  fn: number;
+  tn: number;
+  /** mean of the shares of positives and of negatives that it got right; a coin: 0.5 */
+  balancedAccuracy: number;
+  /** 95 %, from resampling whole systems */
+  interval: readonly [low: number, high: number];
+}
+
+interface Case {
+  system: string;
+  verdict: boolean;
+  positive: boolean;
+}
+
+/** Compares every criterion that published labels can test with the published alloys. By id; some seconds. */
+export function measureCriteria(): Record<string, Measured> {
+  const valued = publishedAlloys
+    .filter(({ phases }) => phases !== null)
+    .map((alloy) => ({ alloy, values: criterionValues(alloy) }));
+  return Object.fromEntries(
+    criteria.flatMap((criterion) => {
+      const { observed } = criterion.positiveClass;
+      return observed === null ? [] : [[criterion.id, measured(casesOf(criterion, observed, valued))]];
+    }),
+  );
+}
+
+const facts = factsFor(symbols);
+const named = [
+  ...new Set(criteria.flatMap(({ predicate, scope }) => [predicate, scope ?? []].flat())),
+].flatMap(quantitiesOf);
+const closedValues = screening(
+  facts,
+  named.filter((id) => quantities.some((quantity) => quantity.id === id)),
+);
+const late = lateQuantities.map(({ id }) => id).filter((id) => named.includes(id));
+
+function criterionValues({ composition }: PublishedAlloy): QuantityValues {
+  return { ...closedValues(composition), ...lateValuesOf(composition, facts, late) };
+}
+
+function casesOf(
+  criterion: Criterion,
+  observed: NonNullable<PositiveClass['observed']>,
+  valued: readonly { alloy: PublishedAlloy; values: QuantityValues }[],
+): Case[] {
+  return valued.flatMap(({ alloy, values }) => {
+    const verdict = verdictOf(criterion, alloy.composition, values);
+    const positive = isObserved[observed](alloy);
+    return verdict === null || positive === null ? [] : [{ system: alloy.system, verdict, positive }];
+  });
+}
+
+/** Whether a class was observed; null for an alloy that the class is not about. */
+const isObserved: Readonly<
+  Record<NonNullable<PositiveClass['observed']>, (alloy: PublishedAlloy) => boolean | null>
+> = {
+  'one solution': ({ singlePhase }) => singlePhase,
+  'fcc of one solution': ({ singlePhase, phaseClass }) => (singlePhase ? phaseClass === 'fcc' : null),
+  'bcc of one solution': ({ singlePhase, phaseClass }) => (singlePhase ? phaseClass === 'bcc' : null),
+  'Laves phase': ({ phases }) => phases?.split('+').includes('Laves') ?? null,
+};
+
+function measured(cases: readonly Case[]): Measured {
+  const balanced = (rows: readonly number[]) => balancedAccuracy(countsOf(rows.map((row) => cases[row]!)));
+  const all = [...cases.keys()];
+  return {
+    n: cases.length,
+    ...countsOf(cases),
+    balancedAccuracy: balanced(all),
+    interval: resampledInterval(
+      cases.map(({ system }) => system),
+      balanced,
+    ),
+  };
+}
+
+function countsOf(cases: readonly Case[]) {
+  const counts = { tp: 0, fp: 0, fn: 0, tn: 0 };
+  for (const { verdict, positive } of cases) {
+    counts[verdict ? (positive ? 'tp' : 'fp') : positive ? 'fn' : 'tn'] += 1;
+  }
+  return counts;
+}
+
+/** NaN without a positive or without a negative. */
+function balancedAccuracy({ tp, fp, fn, tn }: ReturnType<typeof countsOf>): number {
+  return (tp / (tp + fn) + tn / (tn + fp)) / 2;
+}

@@ -1,0 +1,27 @@
+import { seededRandom } from '../seededRandom.ts';
+
+const RESAMPLES = 1000;
+
+/**
+ * The 95 % interval of a statistic, from drawing whole groups (element systems) with replacement:
+ * alloys of one system are neighbours, and drawing them singly would make the interval too narrow.
+ * Draws in which the statistic has no value (NaN) are left out. Seeded: the same input, the same interval.
+ *
+ * @param groups the group of each row
+ * @param statistic of the rows drawn, by their index; a row may come more than once
+ * @source Efron & Tibshirani, An Introduction to the Bootstrap (1993), percentile interval (from memory)
+ */
+export function resampledInterval(
+  groups: readonly string[],
+  statistic: (rows: readonly number[]) => number,
+): [low: number, high: number] {
+  const members = [...Map.groupBy(groups.keys(), (row) => groups[row]!).values()];
+  const random = seededRandom(0);
+  const values = Array.from({ length: RESAMPLES }, () =>
+    statistic(members.flatMap(() => members[Math.floor(random() * members.length)]!)),
+  )
+    .filter((value) => !Number.isNaN(value))
+    .sort((a, b) => a - b);
+  const at = (share: number) => values[Math.round(share * (values.length - 1))]!;
+  return [at(0.025), at(0.975)];
+}
