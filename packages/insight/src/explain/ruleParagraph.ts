@@ -6,11 +6,19 @@ import { sourceInWords } from './sourceInWords.ts';
 /** Which published rules the alloy meets, each with its record on the published alloys. */
 export function ruleParagraph({ dossier: { criteria } }: Told): Paragraph {
   const records = criterionRecords();
-  const having = (verdict: boolean | null) => records.filter(({ id }) => criteria[id] === verdict);
-  const silent = having(null).map(({ name }) => name);
+  const silent = records.filter(({ id }) => criteria[id] === null).map(({ name }) => name);
+  const spoken = records.filter(({ id }) => criteria[id] !== null);
   const sentences = [
-    listed('It meets', having(true)),
-    listed('It fails', having(false)),
+    onOneSolution(
+      spoken.filter(({ predicts }) => predicts === 'one solution'),
+      criteria,
+    ),
+    ...spoken
+      .filter(({ predicts }) => predicts !== 'one solution')
+      .map(
+        (record) =>
+          `${criteria[record.id] ? 'Meets' : 'Fails'} ${record.name}: ${record.positiveClass}${recordOf(record)}.`,
+      ),
     silent.length === 0
       ? ''
       : `Silent, for want of a value or because they speak of other alloys: ${silent.join(', ')}.`,
@@ -20,21 +28,27 @@ export function ruleParagraph({ dossier: { criteria } }: Told): Paragraph {
     heading: 'Published rules',
     text: sentences.filter((sentence) => sentence !== '').join(' '),
     trust:
-      'In brackets: what the rule predicts, and its balanced accuracy on the published alloys with the interval of ' +
-      '95 % from resampling whole systems; a coin has 0.50. Passing every rule proves little: published alloys ' +
-      'are those that people thought worth melting, most inside the windows already.',
-    sources: records.map(({ name, source }) => `${name}: ${sourceInWords(source)}`),
+      'In brackets the balanced accuracy of the rule on the published alloys, with the interval of 95 % from ' +
+      'resampling whole systems; a coin has 0.50. Passing every rule proves little: published alloys are those ' +
+      'that people thought worth melting, most inside the windows already.',
+    sources: records.map(({ name, formula, source }) => `${name}: ${formula}; ${sourceInWords(source)}`),
   };
 }
 
-function listed(verb: string, records: readonly CriterionRecord[]): string {
-  return records.length === 0 ? '' : `${verb} ${records.map(told).join('; ')}.`;
+/** Most rules claim the same; told together, nobody takes their number for weight. */
+function onOneSolution(records: readonly CriterionRecord[], verdicts: Told['dossier']['criteria']): string {
+  const [met, failed] = [true, false].map((verdict) => records.filter(({ id }) => verdicts[id] === verdict));
+  if (records.length === 0) return '';
+  const named = (some: readonly CriterionRecord[]) =>
+    some.map((one) => `${one.name}${recordOf(one)}`).join(', ');
+  return [
+    `Of ${records.length} rules for one disordered fcc or bcc solution it meets ${met!.length}`,
+    met!.length > 0 ? `: ${named(met!)}` : '',
+    failed!.length > 0 ? `; it fails ${named(failed!)}.` : '.',
+  ].join('');
 }
 
-function told({ name, formula, positiveClass, balancedAccuracy, interval }: CriterionRecord): string {
-  const record =
-    balancedAccuracy === null || interval === null
-      ? 'not testable here'
-      : `${numberInWords(balancedAccuracy, 2)}, ${interval.map((end) => numberInWords(end, 2)).join(' to ')}`;
-  return `${name}, ${formula} (${positiveClass}: ${record})`;
+function recordOf({ balancedAccuracy, interval }: CriterionRecord): string {
+  if (balancedAccuracy === null || interval === null) return ' (not testable here)';
+  return ` (${numberInWords(balancedAccuracy, 2)}; ${interval.map((end) => numberInWords(end, 2)).join('–')})`;
 }

@@ -1,0 +1,112 @@
+import { parseAlloy } from '@tiegel/elements';
+import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { explain, type Paragraph } from '../../src/index.ts';
+import { alloys, facts, withoutPair } from '../fixtures/alloys.ts';
+
+const told = (alloy: string, conditions = {}) => explain(parseAlloy(alloy), facts, conditions);
+const paragraph = (alloy: string, subject: Paragraph['subject'], conditions = {}) =>
+  told(alloy, conditions).paragraphs.find((one) => one.subject === subject)!;
+
+test('an alloy is told in the order in which a person reads', () => {
+  expect(told('AlCoCrFeNi').paragraphs.map(({ subject }) => subject)).toEqual([
+    ...['composition', 'published', 'phases', 'disagreement', 'rules', 'ordering', 'demixing'],
+    ...['compounds', 'pairs', 'strength', 'limits'],
+  ]);
+});
+
+test.each(['CoCrFeMnNi', 'AlCoCrFeNi', 'NbMoTaW', 'AlCoCrCuFeNi'])(
+  'every report on %s stands in the text with its count',
+  (alloy) => {
+    const { reports } = publishedAlloys.find(({ composition }) => {
+      const asked = parseAlloy(alloy);
+      return (
+        Object.keys(composition).length === Object.keys(asked).length &&
+        Object.keys(asked).every((symbol) => Math.abs((composition[symbol] ?? 0) - asked[symbol]!) < 1e-6)
+      );
+    })!;
+    const { text } = paragraph(alloy, 'published');
+    const own = text.slice(0, text.indexOf('.'));
+    expect(reports.length).toBeGreaterThan(0);
+    for (const { phases, references } of reports.slice(1))
+      expect(text).toContain(`${phases} in ${references}`);
+    expect(own).toContain(reports[0]!.phases.slice(0, 3));
+    if (reports.length > 1) expect(text).toContain('publications differ');
+  },
+);
+
+// Most publications call CoCrFeMnNi one fcc solution (the open data of Borg et al. 2020); the estimate gives it a half.
+test('where the estimate disagrees with most publications, the text says so openly', () => {
+  const { text } = paragraph('CoCrFeMnNi', 'disagreement');
+  expect(text).toMatch(
+    /^The estimate disagrees: it gives one disordered solution 0\.\d\d, but \d+ of \d+ publications report one\./,
+  );
+  expect(text).toContain('most publications report one fcc solution');
+});
+
+test('of an alloy that nobody published there is nothing to disagree with, and what is near is named', () => {
+  const { paragraphs } = told('Al3Co17Cr20Fe31Ni29');
+  expect(paragraphs.some(({ subject }) => subject === 'disagreement')).toBe(false);
+  expect(paragraphs.find(({ subject }) => subject === 'published')!.text).toMatch(
+    /^Not among the published alloys of this project\. \S+, \d+ % of the atoms apart/,
+  );
+});
+
+test('demixing is told as an explanation and never as a predictor', () => {
+  const { heading, text, trust } = paragraph('AlCoCrCuFeNi', 'demixing');
+  expect(heading).toContain('explanation');
+  expect(text).toContain('copper would leave');
+  expect(trust).toMatch(/^An explanation, not a prediction of phases/);
+});
+
+test('each rule is told with its record, and that passing all proves little', () => {
+  const { text, trust, sources } = paragraph('CoCrFeMnNi', 'rules');
+  // Zhang et al. 2008 on the open published alloys: 0.470 ± 0.002 (own calculation by an independent script).
+  expect(text).toContain('Zhang et al. 2008 (0.47;');
+  expect(text).toContain('Sheikh et al. 2016');
+  expect(trust).toContain('Passing every rule proves little');
+  expect(sources.find((one) => one.startsWith('Ye et al. 2015'))).toContain('φ ≥ 20');
+});
+
+test('strength is told with its temperature, its domain and its error', () => {
+  const { text } = paragraph('NbMoTaW', 'strength', { serviceTemperature: 1073.15, grainSize: 50 });
+  expect(text).toContain('service temperature 1073.15 K');
+  expect(text).toContain('grain size 50 µm');
+  expect(text).toMatch(/If bcc: .*(domain|lower bound)/);
+});
+
+test('conditions of an explanation are those that hold, each with its value', () => {
+  expect(told('CoNi', { annealTemperature: 900 }).conditions).toEqual({
+    annealTemperature: 900,
+    serviceTemperature: 293.15,
+    strainRate: 1e-3,
+    grainSize: null,
+  });
+});
+
+test('oxides that evaporate are named where their metals are present', () => {
+  expect(paragraph('NbMoTaW', 'limits').text).toContain('molybdenum and tungsten');
+  expect(paragraph('CoCrFeNi', 'limits').text).not.toContain('evaporate');
+});
+
+test('what cannot be computed is said to be so', () => {
+  const { paragraphs } = explain(parseAlloy('CoCrFeNi'), withoutPair('Co', 'Cr'));
+  const text = (subject: string) => paragraphs.find((one) => one.subject === subject)!.text;
+  for (const subject of ['ordering', 'demixing', 'compounds', 'pairs']) {
+    expect(text(subject)).toMatch(/^Not computed, for want of data/);
+  }
+  expect(text('composition')).toContain('Without a value for want of data: mixing enthalpy');
+});
+
+test('whatever the alloy, paragraphs are whole sentences without a hole in them', () => {
+  fc.assert(
+    fc.property(alloys(facts.symbols, { least: 1, most: 8 }), (alloy) => {
+      for (const { text, heading, sources } of explain(alloy, facts).paragraphs) {
+        expect(text).toMatch(/^[\p{L}\d].*\.$/u);
+        expect(`${heading} ${text} ${sources.join(' ')}`).not.toMatch(/null|NaN|undefined|Infinity/);
+      }
+    }),
+    { numRuns: 40 },
+  );
+});
