@@ -53,12 +53,46 @@ test('no alloy at all is a wrong request', async () => {
   expect(error).toMatch(/^No alloy was given/);
 });
 
-test('conditions are not available yet, and say so', async () => {
-  const options = ['--service-temperature', '--anneal-temperature', '--strain-rate', '--grain-size'];
-  const ran = await Promise.all(options.map((option) => tiegel(['screen', 'CoNi', option, '5'])));
-  for (const [index, { code, error }] of ran.entries()) {
+// Worked values of this project: own calculation by an independent script, four digits.
+test('as JSON an alloy has verdicts, phases, what competes, strength and what is published nearby', async () => {
+  const [cantor] = await jsonOf(['screen', 'CoCrFeMnNi']);
+  expect(cantor.criteria).toMatchObject({ guo2011Fcc: true, sheikh2016: null });
+  expect(cantor.phase).toMatchObject({ basis: 'ok', singleSolution: expect.any(Number) });
+  expect(cantor.demixing.temperature).toBeCloseTo(239.98, 2);
+  expect(cantor.demixing.words).toMatch(/manganese|chromium|nickel/);
+  expect(cantor.ordering.sublattices).toHaveLength(2);
+  expect(cantor.compounds.competing[0]).toMatchObject({
+    formula: expect.any(String),
+    fraction: expect.any(Number),
+  });
+  expect(cantor.strength.fcc.value).toBeCloseTo(92.16, 1);
+  expect(cantor.nearest[0]).toMatchObject({ distance: expect.closeTo(0, 9), doi: expect.any(Array) });
+});
+
+test('conditions are those of the options, in the values as in the words', async () => {
+  const words = ['screen', 'NbMoTaW', '--service-temperature', '1273', '--anneal-temperature', '900'];
+  const [screened] = await jsonOf(words);
+  expect(screened.strength).toMatchObject({ temperature: 1273, bcc: { value: expect.closeTo(357.3, 0) } });
+  expect(screened.quantities.yieldStrengthBcc).toBe(screened.strength.bcc.value);
+  expect(screened.compounds.temperature).toBe(900);
+  const { out } = await tiegel([...words, '--grain-size', '20', '--strain-rate', '1e-4']);
+  const line = out.replaceAll('\n', ' ');
+  expect(line).toContain('anneal temperature 900 K, service temperature 1273 K, strain rate 0.0001 1/s');
+  expect(line).toContain('grain size 20 µm');
+});
+
+test('a condition out of its range, or that is no number, is named with the range', async () => {
+  const wrong = [
+    ['--service-temperature', '3', '4 to 3500 K'],
+    ['--anneal-temperature', 'hot', '4 to 3500 K'],
+    ['--strain-rate', '1e5', '1e-8 to 10000 1/s'],
+    ['--grain-size', '', '0.1 to 10000 µm'],
+  ] as const;
+  for (const [option, value, range] of wrong) {
+    const { code, error } = await tiegel(['screen', 'CoNi', option, value]);
     expect(code).toBe(1);
-    expect(error).toContain(`"${options[index]}" is not available yet`);
+    expect(error).toContain(option);
+    expect(error).toContain(range);
   }
 });
 

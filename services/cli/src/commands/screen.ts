@@ -1,16 +1,25 @@
-import { problem } from '@tiegel/contract';
+import type { Facts } from '@tiegel/contract';
 import { type Composition, factsFor, type PriceList, spacedComposition } from '@tiegel/elements';
+import type { Dossier } from '@tiegel/insight';
 import { type QuantityValues, quantities, screening } from '@tiegel/screening';
-import { type Command, Option } from 'commander';
+import type { Command } from 'commander';
+import {
+  type ConditionOptions,
+  type Conditions,
+  conditionOptions,
+  conditionsIn,
+  conditionsInWords,
+} from '../input/conditionOptions.ts';
 import { alloyLines, readAlloys } from '../input/readAlloys.ts';
 import { readPrices } from '../input/readPrices.ts';
 import { readText } from '../input/readText.ts';
+import { wrapped } from '../output/inWords.ts';
 import { jsonList } from '../output/jsonText.ts';
 import { shownValue, unitOf } from '../output/quantityColumn.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { lineWidth, table } from '../output/table.ts';
 
-interface Options {
+interface Options extends ConditionOptions {
   wt?: true;
   file?: string;
   prices?: string;
@@ -22,13 +31,13 @@ interface Screened {
   quantities: QuantityValues;
 }
 
-/** Conditions that a later release understands. */
-const laterOptions = ['--service-temperature', '--anneal-temperature', '--strain-rate', '--grain-size'];
-
 /** Alloys side by side. */
 const mostAbreast = 3;
 
-/** `screen ALLOY...`: every quantity of each alloy, in the order of the arguments. */
+/**
+ * `screen ALLOY...`: every quantity of each alloy, in the order of the arguments; as JSON also its
+ * criteria, phases, strength, what competes and what is published nearby.
+ */
 export function screenCommand(program: Command): void {
   const command = program
     .command('screen')
@@ -37,25 +46,38 @@ export function screenCommand(program: Command): void {
     .option('--wt', 'amounts are wt.%, not at.%')
     .option('--file <file>', 'more alloys, one a line; - for standard input')
     .option('--prices <file>', 'your own price list (CSV) instead of the invented one')
-    .option('--json', 'a JSON array on standard output')
-    .action(async (alloys: string[], { wt, file, prices, json }: Options) => {
+    .option('--json', 'a JSON array on standard output, with criteria, phases and what competes')
+    .action(async (alloys: string[], options: Options) => {
+      const { wt, file, prices, json } = options;
       const texts = [...alloys, ...(file === undefined ? [] : alloyLines(readText(file)))];
       const list = readPrices(prices);
-      const screened = screen(readAlloys(texts, wt ? 'weight' : 'atoms'), list);
-      await standardOutput(json ? withEnd(jsonList(screened)) : tables([...screened], list));
+      const set = conditionsIn(options);
+      const compositions = readAlloys(texts, wt ? 'weight' : 'atoms');
+      const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
+      const facts = factsFor([...symbols], { prices: list });
+      const screened = screen(compositions, facts, set);
+      await standardOutput(
+        json ? withEnd(jsonList(await withDossiers(screened, facts, set))) : tables([...screened], list, set),
+      );
     });
-  for (const name of laterOptions) {
-    const refuse = (): never => {
-      throw problem('command/not-available-yet', { what: name });
-    };
-    command.addOption(new Option(`${name} <value>`).hideHelp().argParser(refuse));
-  }
+  conditionOptions(command);
 }
 
-function* screen(compositions: readonly Composition[], prices: PriceList): Generator<Screened> {
-  const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
-  const values = screening(factsFor([...symbols], { prices }));
+function* screen(compositions: readonly Composition[], facts: Facts, set: Conditions): Generator<Screened> {
+  const values = screening(facts, quantities, set);
   for (const composition of compositions) yield { composition, quantities: values(composition) };
+}
+
+/** The models take longer to load than all else: only who reads of them waits for them. */
+async function withDossiers(
+  screened: Iterable<Screened>,
+  facts: Facts,
+  set: Conditions,
+): Promise<Iterable<Screened & Dossier>> {
+  const { dossierOf } = await import('@tiegel/insight');
+  return (function* () {
+    for (const one of screened) yield { ...one, ...dossierOf(one.composition, facts, set) };
+  })();
 }
 
 function* withEnd(pieces: Iterable<string>): Generator<string> {
@@ -63,7 +85,7 @@ function* withEnd(pieces: Iterable<string>): Generator<string> {
   yield '\n';
 }
 
-function* tables(screened: readonly Screened[], prices: PriceList): Generator<string> {
+function* tables(screened: readonly Screened[], prices: PriceList, set: Conditions): Generator<string> {
   for (let from = 0; from < screened.length; ) {
     const { abreast, lines } = fitting(screened.slice(from, from + mostAbreast), from, prices);
     for (const [place, { composition }] of abreast.entries()) {
@@ -72,6 +94,7 @@ function* tables(screened: readonly Screened[], prices: PriceList): Generator<st
     yield `${lines.join('\n')}\n\n`;
     from += abreast.length;
   }
+  yield `${wrapped(`At ${conditionsInWords(set)}. Phases, criteria and what competes: explain, or --json.`)}\n`;
   yield `Prices of ${prices.date}${prices.invented ? ', invented for demonstration' : ''}. – where there is no value.\n`;
 }
 
