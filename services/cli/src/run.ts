@@ -2,13 +2,25 @@ import { problem } from '@tiegel/contract';
 import { Command, CommanderError } from 'commander';
 import { countCommand } from './commands/count.ts';
 import { dataCommand } from './commands/data.ts';
+import { evidenceCommand } from './commands/evidence.ts';
+import { explainCommand } from './commands/explain.ts';
 import { laterCommand } from './commands/later.ts';
 import { screenCommand } from './commands/screen.ts';
 import { searchCommand } from './commands/search.ts';
+import { substituteCommand } from './commands/substitute.ts';
 import { endWithReader } from './output/standardOutput.ts';
 import { tellFaults } from './output/tellFaults.ts';
 
-const commands = [dataCommand, screenCommand, countCommand, searchCommand, laterCommand];
+const commands = [
+  dataCommand,
+  screenCommand,
+  explainCommand,
+  substituteCommand,
+  evidenceCommand,
+  countCommand,
+  searchCommand,
+  laterCommand,
+];
 
 /** The terminal's side: exit 0 done, 1 the request was wrong, 2 a fault; a closed pipe is 0. */
 export async function run(words: readonly string[]): Promise<0 | 1 | 2> {

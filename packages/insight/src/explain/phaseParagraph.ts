@@ -1,7 +1,7 @@
-import { sources } from '@tiegel/elements';
-import { publishedSource } from '@tiegel/elements/publishedAlloys';
+import { quantityById } from '@tiegel/screening';
 import type { Paragraph, Told } from './paragraph.ts';
 import { reportedClasses } from './reportedClasses.ts';
+import { sourceInWords } from './sourceInWords.ts';
 
 /** The estimate of the phases; that it learnt from the alloy itself is said where it did. */
 export function phaseParagraph({ dossier: { phase, nearest } }: Told): Paragraph {
@@ -14,6 +14,6 @@ export function phaseParagraph({ dossier: { phase, nearest } }: Told): Paragraph
     heading: 'Estimate of the phases',
     text: `${phase.words}${seen}`,
     trust: phase.trust,
-    sources: [`Logistic model of this project. ${sources[publishedSource].text}`],
+    sources: [sourceInWords(quantityById('singlePhaseEstimate').source)],
   };
 }

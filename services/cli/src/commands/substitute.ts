@@ -1,0 +1,65 @@
+import { type Limit, searchSpecificationFor } from '@tiegel/contract';
+import { factsFor, symbols } from '@tiegel/elements';
+import { conditions, quantities } from '@tiegel/screening';
+import type { Command } from 'commander';
+import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
+import { readAlloy } from '../input/readAlloy.ts';
+import { readJson } from '../input/readJson.ts';
+import { readPrices } from '../input/readPrices.ts';
+import { jsonText } from '../output/jsonText.ts';
+import { standardOutput } from '../output/standardOutput.ts';
+import { substituteText } from '../output/substituteText.ts';
+
+interface Options extends ConditionOptions {
+  wt?: true;
+  replace: string;
+  with?: string;
+  limits?: string;
+  prices?: string;
+  json?: true;
+}
+
+/** `substitute ALLOY --replace Co`: the element replaced by every other, for its whole share and for half of it. */
+export function substituteCommand(program: Command): void {
+  const command = program
+    .command('substitute')
+    .description('replaces an element of an alloy by others, the most alike first')
+    .argument('<alloy...>', 'such as CoCrFeMnNi')
+    .requiredOption('--replace <element>', 'an element of the alloy')
+    .option('--with <elements>', 'only by these, each alone and all together, such as Ni,Mn')
+    .option('--limits <spec>', 'a search specification (JSON) whose limits should hold, at its conditions')
+    .option('--wt', 'amounts are wt.%, not at.%')
+    .option('--prices <file>', 'your own price list (CSV) instead of the invented one')
+    .option('--json', 'a JSON object on standard output')
+    .action(async (words: string[], options: Options) => {
+      const composition = readAlloy(words, options.wt ? 'weight' : 'atoms');
+      const asked = readLimits(options.limits);
+      const prices = readPrices(options.prices);
+      const facts = factsFor(symbols, { prices });
+      const { phaseOf, substitutes } = await import('@tiegel/insight');
+      const items = substitutes(composition, {
+        replace: options.replace,
+        ...(options.with === undefined ? {} : { with: namesIn(options.with) }),
+        facts,
+        limits: asked.limits,
+        conditions: { ...asked.conditions, ...conditionsIn(options) },
+        phase: (one) => phaseOf(one, facts),
+      });
+      await standardOutput(options.json ? jsonText({ items }) : substituteText(items, asked.limits, prices));
+    });
+  conditionOptions(command);
+}
+
+/** Limits and conditions of a specification. @throws ProblemError of the file or of the specification */
+function readLimits(file: string | undefined): { limits: Limit[]; conditions?: Record<string, number> } {
+  if (file === undefined) return { limits: [] };
+  const known = { quantities, elements: symbols, conditions: Object.values(conditions) };
+  return searchSpecificationFor(known).check(readJson(file)).specification;
+}
+
+function namesIn(list: string): string[] {
+  return list
+    .split(',')
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
+}
