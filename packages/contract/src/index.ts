@@ -12,5 +12,6 @@ export * from './searchSpecificationFor.ts';
 export { conditionsSchema, type KnownCondition } from './specification/conditions.ts';
 export { effectivePool } from './specification/effectivePool.ts';
 export { partsOfBounds } from './specification/partsOfBounds.ts';
+export { limitsOn } from './specification/requestSchema.ts';
 export { steps } from './specification/steps.ts';
 export * from './specification.ts';

@@ -41,6 +41,11 @@ export function requestSchema(known: Known) {
 
 export type SearchRequest = z.infer<ReturnType<typeof requestSchema>>;
 
+/** The form of limits outside a specification, on these quantities. */
+export function limitsOn(ids: readonly string[]) {
+  return limitsSchema(quantitySchema(ids));
+}
+
 function upTo(most: number) {
   return z.int().min(0).max(most).describe(`Write a whole number from 0 to ${most}.`);
 }

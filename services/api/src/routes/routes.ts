@@ -4,6 +4,8 @@ import { countRoute } from './count.ts';
 import { demonstrationRoute } from './demonstration.ts';
 import { elementRoute } from './elements.ts';
 import { eventRoutes } from './events.ts';
+import { evidenceRoute } from './evidence.ts';
+import { explainRoute } from './explain.ts';
 import { exportRoute } from './exports.ts';
 import { healthRoutes } from './health.ts';
 import { openapiRoute } from './openapi.ts';
@@ -12,6 +14,7 @@ import { priceRoutes } from './prices.ts';
 import { quantityRoute } from './quantities.ts';
 import { screenRoute } from './screen.ts';
 import { searchRoutes } from './searches.ts';
+import { substituteRoute } from './substitute.ts';
 
 /** Everything under /api/v1. */
 export function routes(app: Server, parts: Parts): void {
@@ -21,6 +24,9 @@ export function routes(app: Server, parts: Parts): void {
   candidateRoutes(app, parts);
   exportRoute(app, parts);
   screenRoute(app, parts);
+  explainRoute(app, parts);
+  substituteRoute(app, parts);
+  evidenceRoute(app);
   elementRoute(app, parts);
   pairRoute(app);
   quantityRoute(app);

@@ -1,0 +1,25 @@
+import { conditionsSchema, type Fault, ProblemError } from '@tiegel/contract';
+import { type Composition, compositionOf, parseAlloy } from '@tiegel/elements';
+import { conditions } from '@tiegel/screening';
+import { z } from 'zod';
+
+/** An alloy as it is sent. */
+export const alloySchema = z
+  .union([z.string(), z.record(z.string(), z.number())])
+  .describe('Write an alloy such as "Al7.69Co30.77Fe61.54", or at.% by symbol such as {"Co": 50, "Ni": 50}.');
+
+/** Temperatures and the like at which an alloy is looked at. */
+export const conditionsField = conditionsSchema(Object.values(conditions)).exactOptional();
+
+/** An alloy in at.%; what is wrong with it joins `faults`, and null comes back. Of the wrong form, which is a fault of its own, it is null too. */
+export function readAlloy(sent: unknown, pointer: string, faults: Fault[]): Composition | null {
+  const { data, success } = alloySchema.safeParse(sent);
+  if (!success) return null;
+  try {
+    return typeof data === 'string' ? parseAlloy(data, { pointer }) : compositionOf(data, { pointer });
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    faults.push(...error.faults);
+    return null;
+  }
+}

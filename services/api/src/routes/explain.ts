@@ -1,0 +1,83 @@
+import { faultsOf, ProblemError } from '@tiegel/contract';
+import { type Composition, factsFor } from '@tiegel/elements';
+import { explain } from '@tiegel/insight';
+import { z } from 'zod';
+import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
+import { dossierFields } from '../alloys/dossierSchema.ts';
+import type { Parts, Server } from '../parts.ts';
+import { bodyAsSent } from '../problems/bodyAsSent.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+
+const bodySchema = z
+  .strictObject({ composition: alloySchema, conditions: conditionsField })
+  .describe('Write an object such as {"composition": "AlCoCrFeNi"}.');
+
+const explanationSchema = z
+  .object({
+    composition: z.record(z.string(), z.number()),
+    conditions: z.record(z.string(), z.number().nullable()).describe('Every one with its value; null: none'),
+    quantities: z.record(z.string(), z.number().nullable()),
+    ...dossierFields,
+    affinity: z
+      .object({
+        temperature: z.number(),
+        coordination: z.union([z.literal(8), z.literal(12)]),
+        pairs: z.array(
+          z.object({
+            a: z.string(),
+            b: z.string(),
+            shortRangeOrder: z.number().describe('Warren–Cowley parameter: below 0 they seek each other'),
+            weight: z.number(),
+            limited: z.boolean(),
+          }),
+        ),
+        validAbove: z.number().nullable(),
+        words: z.string(),
+        trust: z.string(),
+      })
+      .nullable(),
+    paragraphs: z
+      .array(
+        z.object({
+          subject: z.string(),
+          heading: z.string(),
+          text: z.string(),
+          trust: z.string().nullable(),
+          sources: z.array(z.string()),
+        }),
+      )
+      .describe('The same for a person, in the order of reading'),
+  })
+  .meta({ id: 'Explanation' });
+
+/** POST /explain: what is published of an alloy and what the models say, as numbers and in words. */
+export function explainRoute(app: Server, { searches }: Parts): void {
+  app.post(
+    '/explain',
+    {
+      validatorCompiler: bodyAsSent,
+      schema: {
+        summary: 'What is published of an alloy and what the models say, as numbers and in words',
+        tags: ['screening'],
+        body: bodySchema,
+        response: { 200: explanationSchema, ...problemAnswers(400, 413, 415) },
+      },
+    },
+    (request) => {
+      const { composition, conditions } = read(request.body);
+      const facts = factsFor(Object.keys(composition), { prices: searches.prices() });
+      return explain(composition, facts, conditions) as z.input<typeof explanationSchema>;
+    },
+  );
+}
+
+function read(body: unknown): { composition: Composition; conditions: Record<string, number> } {
+  const faults = faultsOf(bodySchema, body);
+  const { composition: sent } = z
+    .object({ composition: z.unknown() })
+    .catch({ composition: null })
+    .parse(body);
+  const composition = readAlloy(sent, '/composition', faults);
+  if (faults.length > 0 || composition === null) throw new ProblemError(faults);
+  return { composition, conditions: bodySchema.parse(body).conditions ?? {} };
+}
