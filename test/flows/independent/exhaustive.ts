@@ -9,6 +9,7 @@ export interface WrittenSpecification extends PlainGrid {
   rank: WrittenRank[];
   keep?: number;
   keepPerSystem?: number;
+  conditions?: { annealTemperature?: number; serviceTemperature?: number };
 }
 
 interface WrittenRank {
@@ -53,7 +54,7 @@ export function exhaustive(specification: WrittenSpecification, data: ReferenceD
   const bestOfSystems: Point[] = [];
   for (const { symbols, points } of enumerate(specification)) {
     if (points.length === 0) continue;
-    const system = systemOf(symbols, data);
+    const system = { ...systemOf(symbols, data), ...specification.conditions };
     counts.systems += 1;
     counts.points += points.length;
     const passing: Point[] = [];

@@ -4,6 +4,9 @@ import type { ReferenceElement } from './referenceData.ts';
 export interface PlainSystem {
   elements: ReferenceElement[];
   enthalpy: number[][];
+  /** K; the defaults are those of the docs of the specification */
+  annealTemperature?: number;
+  serviceTemperature?: number;
 }
 
 /** A quantity of a composition: mole fractions c in the order of the system's elements; null where it has no value. */
@@ -72,7 +75,7 @@ const cost: Formula = (c, system) => {
 };
 
 /**
- * The thirteen quantities written down once more, as plainly as their formulas are published
+ * Quantities written down once more, as plainly as their formulas are published
  * (Σ over mole fractions, variance about the mean), to have something to compare with.
  */
 export const formulas: Record<string, Formula> = {
@@ -101,4 +104,13 @@ export const formulas: Record<string, Formula> = {
     return perKilogram === null ? null : perKilogram * density(c, system)!;
   },
   meanAtomicMass: (c, system) => mean(c, system, ({ mass }) => mass),
+  mixingFreeEnergy: (c, system) => {
+    const { annealTemperature = 1273.15 } = system;
+    return mixingEnthalpy(c, system)! - (annealTemperature * entropy(c)) / 1000;
+  },
+  homologousTemperature: (c, system) => {
+    const { serviceTemperature = 293.15 } = system;
+    const melting = mean(c, system, (element) => element.melting);
+    return melting === null ? null : serviceTemperature / melting;
+  },
 };
