@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { elementsInWords, kelvinInWords, numberInWords } from '../src/inWords.ts';
+import { elementsInWords, kelvinInWords, numberInWords, percentInWords } from '../src/inWords.ts';
 
 test('names are joined as in a sentence', () => {
   expect(elementsInWords([])).toBe('');
@@ -20,4 +20,8 @@ test('a temperature has three digits and no exponent', () => {
 
 test('a negative number has the minus sign of print', () => {
   expect(numberInWords(-0.456, 2)).toBe('−0.46');
+});
+
+test('a share is told in whole per cent', () => {
+  expect([0, 0.374, 0.996].map(percentInWords)).toEqual(['0 %', '37 %', '100 %']);
 });

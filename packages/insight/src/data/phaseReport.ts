@@ -7,115 +7,115 @@ export const trainedPhaseReport: PhaseReport = {
  "draws": 20,
  "baseRate": 0.374194,
  "scores": {
-  "auc": 0.758136,
-  "logLoss": 0.583672,
-  "brier": 0.193987,
-  "brierSkill": 0.171609,
-  "calibrationError": 0.0733506,
-  "balancedAccuracy": 0.672094,
-  "fourClassAccuracy": 0.629355,
-  "fccAgainstBcc": 0.940517,
+  "auc": 0.755575,
+  "logLoss": 0.586283,
+  "brier": 0.194647,
+  "brierSkill": 0.16879,
+  "calibrationError": 0.0674007,
+  "balancedAccuracy": 0.6741,
+  "fourClassAccuracy": 0.632419,
+  "fccAgainstBcc": 0.940086,
   "conformalCoverage": 0.804032,
-  "conformalSize": 1.4879
+  "conformalSize": 1.49032
  },
  "firstDraw": {
-  "auc": 0.773862,
-  "logLoss": 0.557133,
-  "brier": 0.187056,
-  "brierSkill": 0.201204,
-  "calibrationError": 0.074447,
-  "balancedAccuracy": 0.676991,
-  "fourClassAccuracy": 0.63871,
+  "auc": 0.768797,
+  "logLoss": 0.562656,
+  "brier": 0.188648,
+  "brierSkill": 0.194406,
+  "calibrationError": 0.0461879,
+  "balancedAccuracy": 0.677035,
+  "fourClassAccuracy": 0.635484,
   "fccAgainstBcc": 0.939655,
-  "conformalCoverage": 0.816129,
-  "conformalSize": 1.54194
+  "conformalCoverage": 0.803226,
+  "conformalSize": 1.52581
  },
- "likelyFrom": 0.262748,
- "aucSpread": 0.0214411,
+ "likelyFrom": 0.265154,
+ "aucSpread": 0.020557,
  "intervals": {
   "auc": [
-   0.695262,
-   0.838039
+   0.69151,
+   0.832979
   ],
   "brierSkill": [
-   0.0791436,
-   0.293495
+   0.0739392,
+   0.289573
   ],
   "balancedAccuracy": [
-   0.626809,
-   0.750707
+   0.632715,
+   0.75624
   ]
  },
  "reliability": [
   {
    "from": 0,
    "to": 0.1,
-   "count": 21.6,
-   "said": 0.0506208,
-   "happened": 0.101852
+   "count": 21.7,
+   "said": 0.0494086,
+   "happened": 0.0967742
   },
   {
    "from": 0.1,
    "to": 0.2,
-   "count": 41.8,
-   "said": 0.150532,
-   "happened": 0.0657895
+   "count": 41.9,
+   "said": 0.15154,
+   "happened": 0.0811456
   },
   {
    "from": 0.2,
    "to": 0.3,
-   "count": 58,
-   "said": 0.254462,
-   "happened": 0.274138
+   "count": 54.8,
+   "said": 0.255183,
+   "happened": 0.267336
   },
   {
    "from": 0.3,
    "to": 0.4,
-   "count": 56.6,
-   "said": 0.345959,
-   "happened": 0.295053
+   "count": 56.9,
+   "said": 0.345987,
+   "happened": 0.288225
   },
   {
    "from": 0.4,
    "to": 0.5,
-   "count": 41.1,
-   "said": 0.446188,
-   "happened": 0.473236
+   "count": 39.1,
+   "said": 0.445306,
+   "happened": 0.470588
   },
   {
    "from": 0.5,
    "to": 0.6,
-   "count": 30.55,
-   "said": 0.550412,
-   "happened": 0.641571
+   "count": 32.95,
+   "said": 0.549955,
+   "happened": 0.588771
   },
   {
    "from": 0.6,
    "to": 0.7,
-   "count": 24.85,
-   "said": 0.646465,
-   "happened": 0.613682
+   "count": 27.7,
+   "said": 0.646694,
+   "happened": 0.640794
   },
   {
    "from": 0.7,
    "to": 0.8,
-   "count": 17.2,
-   "said": 0.743316,
-   "happened": 0.680233
+   "count": 17.45,
+   "said": 0.744106,
+   "happened": 0.704871
   },
   {
    "from": 0.8,
    "to": 0.9,
-   "count": 11.3,
-   "said": 0.847073,
-   "happened": 0.70354
+   "count": 11.5,
+   "said": 0.848531,
+   "happened": 0.734783
   },
   {
    "from": 0.9,
    "to": 1,
-   "count": 7,
-   "said": 0.946201,
-   "happened": 0.642857
+   "count": 6,
+   "said": 0.947919,
+   "happened": 0.525
   }
  ],
  "byDistance": [
@@ -123,29 +123,29 @@ export const trainedPhaseReport: PhaseReport = {
    "from": 0,
    "to": 0.1,
    "alloys": 136,
-   "auc": 0.735118,
-   "brierSkill": 0.15953
+   "auc": 0.733684,
+   "brierSkill": 0.159125
   },
   {
    "from": 0.1,
    "to": 0.15,
    "alloys": 48,
    "auc": 0.814141,
-   "brierSkill": 0.236569
+   "brierSkill": 0.242251
   },
   {
    "from": 0.15,
    "to": 0.22,
    "alloys": 86,
-   "auc": 0.844697,
-   "brierSkill": 0.25334
+   "auc": 0.831169,
+   "brierSkill": 0.25177
   },
   {
    "from": 0.22,
    "to": 1,
    "alloys": 40,
-   "auc": 0.72619,
-   "brierSkill": 0.0120817
+   "auc": 0.714286,
+   "brierSkill": -0.0210622
   }
  ]
 };

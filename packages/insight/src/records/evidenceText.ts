@@ -122,10 +122,14 @@ function sourceText({ authors, year, where, checked }: Source): string {
   return `${authors}, ${where}${year === null ? '' : ` (${year})`}; ${checked}`;
 }
 
+/** Columns are padded to one width, as the formatter of this project has them. */
 function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const widths = head.map((cell, column) =>
+    Math.max(3, cell.length, ...rows.map((row) => row[column]!.length)),
+  );
   const line = (cells: readonly string[]) =>
-    `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
-  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
+    `| ${cells.map((cell, column) => cell.padEnd(widths[column]!)).join(' | ')} |`;
+  return [line(head), line(widths.map((width) => '-'.repeat(width))), ...rows.map(line)].join('\n');
 }
 
 const two = (value: number) => numberInWords(value, 2);

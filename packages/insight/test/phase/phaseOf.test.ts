@@ -1,9 +1,10 @@
-import { parseAlloy, symbols } from '@tiegel/elements';
+import { atomicToWeightPercent, parseAlloy, symbols } from '@tiegel/elements';
 import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import { valuesOf } from '@tiegel/screening';
 import { expect, test } from 'vitest';
-import { phaseOf } from '../../src/index.ts';
-import { facts, turned } from '../fixtures/alloys.ts';
+import { trainedPhaseReport } from '../../src/data/phaseReport.ts';
+import { compositionDistance, phaseOf, phaseTrust } from '../../src/index.ts';
+import { facts, turned, withValues } from '../fixtures/alloys.ts';
 
 const near = publishedAlloys.filter(({ phaseClass }) => phaseClass !== null);
 
@@ -54,4 +55,51 @@ test('a known alloy lies at no distance; between known and far the basis is weak
     expect(one.basis).toBe('weak');
     expect(one.words).toContain('The basis is weak');
   }
+});
+
+test('the distance counts alloys whose phases were reported, and those alone', () => {
+  const unknown = publishedAlloys.find(
+    ({ phaseClass, composition }) =>
+      phaseClass === null && near.every((one) => compositionDistance(composition, one.composition) > 0.05),
+  )!;
+  const nearest = Math.min(...near.map((one) => compositionDistance(unknown.composition, one.composition)));
+  expect(phaseOf(unknown.composition, facts).nearestDistance).toBeCloseTo(nearest, 12);
+});
+
+test('an alloy in at.% and the same in wt.% get one number', () => {
+  const atoms = parseAlloy('Al10Co20Cr30Fe15Ni25');
+  const weights = Object.entries(atomicToWeightPercent(atoms)).map(
+    ([symbol, share]) => `${symbol}${share.toFixed(10)}`,
+  );
+  const byWeight = phaseOf(parseAlloy(weights.join(' '), { by: 'weight' }), facts);
+  expect(byWeight.singleSolution).toBeCloseTo(phaseOf(atoms, facts).singleSolution!, 8);
+  expect(byWeight.likely).toEqual(phaseOf(atoms, facts).likely);
+});
+
+test('likely classes come likeliest first, at least one, and hold what is reported of most alloys', () => {
+  const held = near.filter(({ composition, phaseClass }) => {
+    const found = phaseOf(composition, facts);
+    const said = found.likely!.map((name) => found[name]!);
+    expect(said.length).toBeGreaterThan(0);
+    expect(said).toEqual(said.toSorted((a, b) => b - a));
+    const left = (['fcc', 'bcc', 'both', 'other'] as const).filter((name) => !found.likely!.includes(name));
+    for (const name of left) expect(found[name]!).toBeLessThan(trainedPhaseReport.likelyFrom);
+    return found.likely!.includes(phaseClass!);
+  });
+  // The model has seen these alloys: the sets hold more than the 80 % that they hold of others.
+  expect(held.length / near.length).toBeGreaterThan(0.8);
+});
+
+test('a pure element and missing data give no number, an unknown element is a mistake of the caller', () => {
+  expect(phaseOf({ Ni: 100 }, facts)).toMatchObject({ singleSolution: null, basis: 'none', likely: null });
+  const lacking = withValues('boilingTemperature', { Ni: null });
+  const found = phaseOf(parseAlloy('CoCrFeMnNi'), lacking);
+  expect(found).toMatchObject({ singleSolution: null, basis: 'none', likely: null });
+  expect(found.words).toContain('data of an element lack');
+  expect(() => phaseOf({ Xx: 1 }, facts)).toThrow(RangeError);
+});
+
+test('how far to trust it is what the report says', () => {
+  expect(phaseTrust).toContain(`AUC ${trainedPhaseReport.scores.auc.toFixed(2)}`);
+  expect(phaseOf(parseAlloy('PtPd'), facts).trust).toBe(phaseTrust);
 });

@@ -1,0 +1,65 @@
+import { strengthErrors } from '@tiegel/screening';
+import { expect, test } from 'vitest';
+import { comparedStrengths } from '../../src/data/strengths.ts';
+import { compareStrengths } from '../../src/index.ts';
+
+const now = compareStrengths();
+const of = (id: string) => now.find((one) => one.id === id)!;
+const expectWithin = (found: number, expected: number, by: number) =>
+  expect(Math.abs(found - expected)).toBeLessThanOrEqual(by);
+
+// Computed by others on the same open alloys: 9 %, Spearman 0.83, 96 % within a factor of 1.5, n 25.
+test('bcc inside its domain at room temperature errs by 9 %', () => {
+  const { n, medianError, rankCorrelation, withinFactor } = of('bccInside');
+  expectWithin(n, 25, 1);
+  expectWithin(medianError, 0.09, 0.005);
+  expectWithin(rankCorrelation, 0.83, 0.005);
+  expectWithin(withinFactor, 0.96, 0.005);
+});
+
+// Same source: 17 % at 400 to 800 °C, 45 % outside the domain, 45 % for the friction of fcc, 29 % with grains.
+test.each([
+  ['bccInsideWarm', 0.17, 0.005],
+  ['bccOutside', 0.45, 0.01],
+  ['fccLattice', 0.45, 0.03],
+  ['fccWithGrains', 0.29, 0.01],
+])('the median error of %s is %d', (id, expected, by) => {
+  expectWithin(of(id).medianError, expected, by);
+});
+
+test('the errors that are shown beside a strength are the measured ones, within 0.03', () => {
+  const [cool, warm] = strengthErrors.bccInside;
+  expectWithin(of('bccInside').medianError, cool.error, 0.03);
+  expectWithin(of('bccInsideWarm').medianError, warm.error, 0.03);
+  expectWithin(of('bccOutside').medianError, strengthErrors.bccOutside[0].error, 0.03);
+  expectWithin(of('fccLattice').medianError, strengthErrors.fccLattice[0].error, 0.03);
+});
+
+test('below 8 % misfit the value is a lower bound: most alloys are stronger', () => {
+  expect(of('bccLowerBound').medianRatio).toBeLessThan(0.7);
+});
+
+test('lattice friction alone lies below the yield strength of most fcc alloys', () => {
+  expect(of('fccLattice').medianRatio).toBeLessThan(0.7);
+});
+
+test('above 800 °C barely half lie within a factor of 1.5', () => {
+  expect(of('bccInsideHot').withinFactor).toBeLessThan(0.6);
+  expect(of('bccInsideHot').farthestRatio).toBeGreaterThan(3);
+});
+
+test('the data file is what comparing gives now', () => {
+  expect(comparedStrengths.map(({ id }) => id)).toEqual(now.map(({ id }) => id));
+  comparedStrengths.forEach((kept, at) => {
+    expect(kept.n).toBe(now[at]!.n);
+    for (const name of [
+      'medianError',
+      'rankCorrelation',
+      'withinFactor',
+      'medianRatio',
+      'farthestRatio',
+    ] as const) {
+      expect(kept[name]).toBeCloseTo(now[at]![name], 5);
+    }
+  });
+});
