@@ -3,8 +3,8 @@ import { numberInWords } from '../inWords.ts';
 import type { Paragraph, Told } from './paragraph.ts';
 import { type ReportedClasses, reportedClasses } from './reportedClasses.ts';
 
-/** An estimate this far from the share of publications disagrees with them. */
-const FAR = 0.25;
+/** An estimate on the other side of a half than the share of publications disagrees with them, and so does one this far from it. */
+const FAR = 0.4;
 /** The error of Miedema's model, kJ/mol: what lies farther is a claim. */
 const MODEL_ERROR = 10;
 
@@ -40,7 +40,9 @@ export function disagreementParagraph(told: Told): Paragraph | null {
 
 function estimateAgainst({ dossier: { phase } }: Told, { publications, oneSolution }: ReportedClasses) {
   if (phase.singleSolution === null) return null;
-  if (Math.abs(phase.singleSolution - oneSolution / publications) < FAR) return null;
+  const share = oneSolution / publications;
+  const otherSide = phase.singleSolution >= 0.5 !== share >= 0.5;
+  if (!otherSide && Math.abs(phase.singleSolution - share) < FAR) return null;
   return (
     `The estimate disagrees: it gives one disordered solution ${numberInWords(phase.singleSolution, 2)}, but ` +
     `${oneSolution} of ${counted(publications)} report one.`
