@@ -77,7 +77,7 @@ export function redisQueue({ url, log = () => {} }: { url: string; log?: Log }):
       return { ...verdict, ...where, outcome: decodeOutcome(outcome) };
     } catch (error) {
       // What a worker of another version wrote: waiting for it would be for ever.
-      return { kind: 'failed', ...where, reason: (error as Error).message };
+      return sent.has(jobId) ? { kind: 'failed', ...where, reason: (error as Error).message } : null;
     }
   }
 

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { ProblemError } from '@tiegel/contract';
+import { Worker } from 'bullmq';
 import { Redis } from 'ioredis';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { childProcess, type Running } from '../../../test/fixtures/childProcess.ts';
@@ -10,6 +11,9 @@ import { collector, planOf, taskOf } from './fixtures/tasks.ts';
 
 const threadFile = new URL('./fixtures/obedientThread.ts', import.meta.url);
 const workerProcess = fileURLToPath(new URL('./fixtures/workerProcess.ts', import.meta.url));
+
+/** A machine that is busy with other tests starts processes slowly. */
+const patience = { timeout: 60_000 };
 
 describe.skipIf(!redisIsHere())('on a real Redis', () => {
   let redis: RedisServer;
@@ -58,7 +62,7 @@ describe.skipIf(!redisIsHere())('when parts are killed', () => {
     return worker;
   }
   const reached = (queue: ChunkQueue, threads: number) =>
-    expect.poll(() => queue.workers(), { timeout: 20_000 }).toBe(threads);
+    expect.poll(() => queue.workers(), patience).toBe(threads);
   /** Ids of the jobs that a worker has in hand. */
   const inHand = async (redis: RedisServer): Promise<string[]> => {
     const looking = new Redis(redis.url);
@@ -75,11 +79,11 @@ describe.skipIf(!redisIsHere())('when parts are killed', () => {
     await reached(queue, 1);
     await queue.announce('endless', planOf('spin'));
     await queue.send(taskOf('endless', 0));
-    await expect.poll(() => inHand(redis), { timeout: 20_000 }).toHaveLength(1);
+    await expect.poll(() => inHand(redis), patience).toHaveLength(1);
     const other = aWorker(redis.url, 1);
     await reached(queue, 2);
     await doomed.kill();
-    await expect.poll(() => other.output(), { timeout: 30_000 }).toContain('taken over');
+    await expect.poll(() => other.output(), patience).toContain('taken over');
     // The other one has it now, and only it: once it is free again it scores what follows.
     await queue.withdraw('endless');
     await queue.announce('next', planOf('score'));
@@ -95,7 +99,7 @@ describe.skipIf(!redisIsHere())('when parts are killed', () => {
     await reached(queue, 1);
     await queue.announce('endless', planOf('spin'));
     await queue.send(taskOf('endless', 0));
-    await expect.poll(() => inHand(redis), { timeout: 20_000 }).toHaveLength(1);
+    await expect.poll(() => inHand(redis), patience).toHaveLength(1);
     await leaving.stop();
     expect(await leaving.ended).toEqual({ code: 0, signal: null });
     expect(await inHand(redis)).toEqual([]);
@@ -214,7 +218,7 @@ describe.skipIf(!redisIsHere())('when parts are killed', () => {
     const error = await wrong.announce('search', planOf('score')).catch((reason) => reason);
     expect(error).toBeInstanceOf(ProblemError);
     const intruder = aWorker(`redis://:wrong-secret@127.0.0.1:${redis.port}`, 1);
-    await expect.poll(() => intruder.output(), { timeout: 20_000 }).toContain('WRONGPASS');
+    await expect.poll(() => intruder.output(), patience).toContain('WRONGPASS');
     const everything = [...lines, error.message, worker.output(), intruder.output()].join('\n');
     expect(everything).not.toContain('secret');
   });
@@ -230,6 +234,25 @@ describe.skipIf(!redisIsHere())('when parts are killed', () => {
     await Promise.all([first.of('ones', 1), second.of('twos', 1)]);
     expect(first.reports.map((report) => report.searchId)).toEqual(['ones']);
     expect(second.reports.map((report) => report.searchId)).toEqual(['twos']);
+  });
+
+  test('an outcome that cannot be read is a chunk that failed', async () => {
+    const redis = await aRedis();
+    const queue = aQueue(redis.url);
+    const seen = collector(queue);
+    const connection = new Redis(redis.url, { maxRetriesPerRequest: null });
+    const nonsense = new Worker(
+      'chunks',
+      async (job) => {
+        await connection.set(`tiegel:outcome:${job.id}`, 'no outcome at all');
+        return { kind: 'done', scoringSeconds: 1 };
+      },
+      { connection, prefix: 'tiegel' },
+    );
+    open.push({ close: () => nonsense.close().then(() => connection.quit()) });
+    await queue.announce('search', planOf('score'));
+    await queue.send(taskOf('search', 3));
+    expect(await seen.of('search', 1)).toMatchObject([{ kind: 'failed', ordinal: 3 }]);
   });
 
   test('what a queue sent before it was closed is heard by the next one of the same search', async () => {

@@ -17,7 +17,7 @@ afterEach(async () => {
   await Promise.all(started.splice(0).map((one) => one.kill()));
 });
 const says = (one: Running, text: string) =>
-  expect.poll(() => one.output(), { timeout: 30_000 }).toContain(text);
+  expect.poll(() => one.output(), { timeout: 60_000 }).toContain(text);
 
 test.each([
   [{}, 'The setting REDIS_URL is missing.'],
@@ -61,12 +61,12 @@ describe.skipIf(!redisIsHere())('with Redis', () => {
     await says(one, 'is reached');
     const touched = async () => (await stat(alive)).mtimeMs;
     const before = await touched();
-    await expect.poll(touched, { timeout: 20_000 }).toBeGreaterThan(before);
+    await expect.poll(touched, { timeout: 60_000 }).toBeGreaterThan(before);
     await redis.kill();
     await says(one, 'is out of reach');
     const gone = await touched();
     await redis.start();
-    await expect.poll(touched, { timeout: 20_000 }).toBeGreaterThan(gone);
+    await expect.poll(touched, { timeout: 60_000 }).toBeGreaterThan(gone);
     await one.stop();
     expect(await one.ended).toEqual({ code: 0, signal: null });
     await redis.close();
