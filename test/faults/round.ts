@@ -15,7 +15,7 @@ export interface Fault {
 const window = { from: 0.05, to: 0.95 };
 
 /** How long a search has to last undisturbed (s): parts of it must be under way at any moment. */
-const lasting = 3;
+const lasting = 2;
 
 /** A search, and what it finds when nothing is killed. */
 export interface Undisturbed {
@@ -47,14 +47,14 @@ export async function round(
   { specification, expected }: Undisturbed,
 ): Promise<number> {
   const id = await startSearch(installation.url(), specification);
-  const least = window.from + random() * 0.7;
+  const least = window.from + random() * 0.65;
   await until(
     `${(least * 100).toFixed(0)} % are done`,
     async () => (await shareDone(installation.url(), id)) >= least,
     { everyMs: 20 },
   );
   // The moment is what is random here: without this every kill would follow a chunk's end.
-  await pause(random() * 100);
+  await pause(random() * 60);
   const before = await shareDone(installation.url(), id);
   await installation.kill(part);
   if (emptied) await installation.emptyRedis();
