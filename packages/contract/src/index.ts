@@ -1,5 +1,6 @@
 export * from './facts.ts';
 export { faultsOf } from './faultsOf.ts';
+export { limitTolerance } from './limitTolerance.ts';
 export { nearest } from './nearest.ts';
 export * from './outcome.ts';
 export * from './outcomeCodec.ts';

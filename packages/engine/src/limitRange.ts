@@ -1,4 +1,4 @@
-import type { Limit } from '@tiegel/contract';
+import { type Limit, limitTolerance } from '@tiegel/contract';
 import { doubleAt, placeOf } from './doubleOrder.ts';
 
 /** Least and greatest double that meet a limit: a value passes exactly when it lies between them. */
@@ -23,7 +23,7 @@ export function limitRange({ min, max }: Limit): LimitRange {
 
 /** Whether a value lies on a limit. */
 function isOn(value: number, limit: number): boolean {
-  return Math.abs(value - limit) <= 1e-12 * Math.max(1, Math.abs(limit));
+  return Math.abs(value - limit) <= limitTolerance(limit);
 }
 
 /**
@@ -31,7 +31,7 @@ function isOn(value: number, limit: number): boolean {
  * through. There is one border, for the difference of two numbers rounds monotonically.
  */
 function leastOn(limit: number): number {
-  let off = placeOf(limit - 2e-12 * Math.max(1, Math.abs(limit)));
+  let off = placeOf(limit - 2 * limitTolerance(limit));
   let on = placeOf(limit);
   while (on - off > 1n) {
     const middle = (on + off) / 2n;

@@ -1,4 +1,4 @@
-import type { Limit } from '@tiegel/contract';
+import { type Limit, limitTolerance } from '@tiegel/contract';
 
 /**
  * Whether a value meets a limit as a search has it: inclusive, and on it within
@@ -6,6 +6,8 @@ import type { Limit } from '@tiegel/contract';
  */
 export function meetsLimit(value: number | null, { min, max }: Limit): boolean | null {
   if (value === null) return null;
-  const slack = (limit: number): number => 1e-12 * Math.max(1, Math.abs(limit));
-  return (min === undefined || min - value <= slack(min)) && (max === undefined || value - max <= slack(max));
+  return (
+    (min === undefined || min - value <= limitTolerance(min)) &&
+    (max === undefined || value - max <= limitTolerance(max))
+  );
 }

@@ -1,3 +1,4 @@
+import { limitTolerance } from '@tiegel/contract';
 import type { QuantityValues } from './valuesOf.ts';
 
 /**
@@ -67,8 +68,8 @@ export function predicateHolds(
 
 /** A value lies on a bound within 1e-12·max(1, |bound|), as on a limit of a search. */
 function isWithin(value: number, { atLeast, above, atMost, below }: Bounds): boolean {
-  const over = (bound: number) => value - bound > 1e-12 * Math.max(1, Math.abs(bound));
-  const under = (bound: number) => bound - value > 1e-12 * Math.max(1, Math.abs(bound));
+  const over = (bound: number) => value - bound > limitTolerance(bound);
+  const under = (bound: number) => bound - value > limitTolerance(bound);
   return (
     (atLeast === undefined || !under(atLeast)) &&
     (above === undefined || over(above)) &&

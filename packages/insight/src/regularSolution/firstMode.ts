@@ -1,5 +1,5 @@
+import { GAS_CONSTANT_J_PER_MOL_K } from '@tiegel/screening';
 import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
-import { GAS_CONSTANT_J_PER_MOL_K } from '../gasConstant.ts';
 
 /** Eigenvalues nearer to zero than this share of the largest are rounding. */
 const ROUNDING = 1e-12;

@@ -1,6 +1,5 @@
 import type { Facts } from '@tiegel/contract';
-import { type Composition, conditionValue, valuesOf } from '@tiegel/screening';
-import { GAS_CONSTANT_J_PER_MOL_K } from '../gasConstant.ts';
+import { type Composition, conditionValue, GAS_CONSTANT_J_PER_MOL_K, valuesOf } from '@tiegel/screening';
 import { kelvinInWords, numberInWords } from '../inWords.ts';
 import { firstMode } from './firstMode.ts';
 import { type RegularSolution, regularSolution } from './regularSolution.ts';

@@ -33,6 +33,7 @@ test('the errors that are shown beside a strength are the measured ones, within 
   expectWithin(of('bccInsideWarm').medianError, warm.error, 0.03);
   expectWithin(of('bccOutside').medianError, strengthErrors.bccOutside[0].error, 0.03);
   expectWithin(of('fccLattice').medianError, strengthErrors.fccLattice[0].error, 0.03);
+  expectWithin(of('fccFamilyWithGrains').medianError, strengthErrors.fccWithGrains[0].error, 0.03);
 });
 
 test('below 8 % misfit the value is a lower bound: most alloys are stronger', () => {

@@ -27,5 +27,5 @@ export const yieldStrengthBcc: Quantity = {
     checked: 'from memory',
   },
   caution:
-    'It assumes one bcc solution. Good to some 9 % for Ti, Zr, Hf, V, Nb, Ta, Cr, Mo, W with a volume misfit from 8 to 16 %; below only a lower bound, with other elements off by some 45 %, above 800 °C by an order of magnitude. Whether the alloy is brittle it does not tell.',
+    'It assumes one bcc solution. Good to some 9 % for Ti, Zr, Hf, V, Nb, Ta, Cr, Mo, W with a volume misfit from 8 to 16 %; below only a lower bound, with other elements off by some 45 %, above 800 °C by up to a factor of 3.5. Whether the alloy is brittle it does not tell.',
 };

@@ -24,18 +24,18 @@ test('the values are those of the two quantities, at the service temperature tha
   expect(of('CoCrFeNi').temperature).toBe(293.15);
 });
 
-// Errors: this project's comparison with published single-phase alloys (9, 17, 45, 29 %).
+// Errors: this project's comparison with published single-phase alloys (9, 17, 45, 36 %).
 describe('bcc', () => {
   test('is inside its domain for refractory metals of enough misfit, 9 % at room temperature', () => {
     // 100 √(Σ c (Vᵢ/V − 1)²) of HfNbTaTiZr, by hand from V = A/ρ: 12 %
     expect(of('HfNbTaTiZr').bcc).toMatchObject({ domain: 'inside', error: 0.09, reason: null });
   });
-  test('is off by 17 % where hot, by an order of magnitude above 800 °C', () => {
+  test('is off by 17 % where hot, and above 800 °C by no one figure', () => {
     const hot = (serviceTemperature: number) => of('HfNbTaTiZr', { serviceTemperature }).bcc;
     expect(hot(900)).toMatchObject({ domain: 'inside', error: 0.17, reason: null });
     expect(hot(500)).toMatchObject({ domain: 'inside', error: 0.17 });
     expect(hot(1100)).toMatchObject({ domain: 'inside', error: null });
-    expect(hot(1100).reason).toContain('order of magnitude');
+    expect(hot(1100).reason).toContain('3.5 times too high');
   });
   test('is a lower bound where the volumes hardly differ', () => {
     // About 600 MPa were measured for NbTaTi (from memory); 10 computed.
@@ -70,10 +70,10 @@ describe('fcc', () => {
     expect(fcc).toMatchObject({ domain: 'inside', error: 0.45 });
     expect(fcc.reason).toContain('Friction of the lattice alone');
   });
-  test('with a grain size is 29 % off inside the family, a guess outside', () => {
+  test('with a grain size is 36 % off inside the family, a guess outside', () => {
     expect(of('CoCrFeMnNi', { grainSize: 10 }).fcc).toMatchObject({
       domain: 'inside',
-      error: 0.29,
+      error: 0.36,
       reason: null,
     });
     const guess = of('CoCrCuFeNi', { grainSize: 10 }).fcc;

@@ -1,4 +1,4 @@
-import type { Limit } from '@tiegel/contract';
+import { type Limit, limitTolerance } from '@tiegel/contract';
 
 /** How a value stands to a limit: met or not, and how far it is from the nearer bound; null where there is no value. */
 export interface Margin {
@@ -6,13 +6,10 @@ export interface Margin {
   margin: number | null;
 }
 
-/** Values as near to a limit as this part of it lie on it (as in the search). */
-const tolerance = 1e-12;
-
 export function marginOf({ min, max }: Limit, value: number | null | undefined): Margin {
   if (value === null || value === undefined) return { met: false, margin: null };
   const rooms = [min === undefined ? null : value - min, max === undefined ? null : max - value];
   const margin = Math.min(...rooms.map((room) => room ?? Number.POSITIVE_INFINITY));
-  const slack = tolerance * Math.max(1, Math.abs(margin === rooms[0] ? min! : max!));
+  const slack = limitTolerance(margin === rooms[0] ? min! : max!);
   return { met: margin >= -slack, margin: Math.abs(margin) <= slack ? 0 : margin };
 }
