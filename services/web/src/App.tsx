@@ -1,9 +1,11 @@
-import { useEffect, useRef, useState } from 'react';
+import { Suspense, useEffect, useRef, useState } from 'react';
 import { Link, matchRoute, Route, Switch, useLocation, useRouter } from 'wouter';
 import { Banners } from './frame/Banners.tsx';
 import './frame/frame.css';
 import { Guard } from './frame/Guard.tsx';
 import { KeysDialog } from './frame/KeysDialog.tsx';
+import { useVisit } from './frame/useVisit.ts';
+import { Waiting } from './frame/Waiting.tsx';
 import { pages, sections } from './pages/pages.ts';
 import { UnknownPage } from './pages/UnknownPage.tsx';
 
@@ -12,18 +14,19 @@ export function App() {
   const [location] = useLocation();
   const [keysOpen, setKeysOpen] = useState(false);
   const main = useRef<HTMLElement>(null);
-  const seen = useRef(location);
   const { parser } = useRouter();
   const page = pages.find(({ path }) => matchRoute(parser, path, location)[0]);
+  const visit = useVisit(location, page);
+  const seen = useRef(visit);
 
   useEffect(() => {
     // A new page is read from its beginning; the very first one leaves focus to the browser.
-    if (seen.current !== location) {
+    if (seen.current !== visit) {
       main.current?.focus();
       window.scrollTo(0, 0);
     }
-    seen.current = location;
-  }, [location]);
+    seen.current = visit;
+  }, [visit]);
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
@@ -63,13 +66,15 @@ export function App() {
       </header>
       <Banners />
       <main id="main" ref={main} tabIndex={-1}>
-        <Guard key={location}>
-          <Switch>
-            {pages.map(({ path, component }) => (
-              <Route key={path} path={path} component={component} />
-            ))}
-            <Route component={UnknownPage} />
-          </Switch>
+        <Guard key={visit}>
+          <Suspense fallback={<Waiting what="Fetching the page" />}>
+            <Switch>
+              {pages.map(({ path, component }) => (
+                <Route key={path} path={path} component={component} />
+              ))}
+              <Route component={UnknownPage} />
+            </Switch>
+          </Suspense>
         </Guard>
       </main>
       <KeysDialog keys={page?.keys ?? []} open={keysOpen} onClose={() => setKeysOpen(false)} />

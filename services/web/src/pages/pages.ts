@@ -1,9 +1,11 @@
 import type { ComponentType } from 'react';
 import type { Key } from '../frame/KeysDialog.tsx';
 import { AskPage, askKeys } from './AskPage.tsx';
-import { CandidatePage } from './CandidatePage.tsx';
+import { lazyPage } from './lazyPage.ts';
 import { SearchesPage } from './SearchesPage.tsx';
 import { SearchPage, searchKeys } from './SearchPage.tsx';
+
+const CandidatePage = lazyPage(async () => (await import('./CandidatePage.tsx')).CandidatePage);
 
 /** The parts of the site that the head links to. */
 export const sections = [
