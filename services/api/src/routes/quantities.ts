@@ -1,4 +1,4 @@
-import { columnsOf, quantities } from '@tiegel/screening';
+import { columnsOf, conditionsOf, quantities } from '@tiegel/screening';
 import { z } from 'zod';
 import type { Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -23,6 +23,7 @@ const quantitySchema = z
     needs: z.object({
       elements: z.array(z.string()).describe('Columns of element data that the formula reads'),
       pairs: z.array(z.string()).describe('Columns of pair data that the formula reads'),
+      conditions: z.array(z.string()).describe('Conditions of the search that the formula reads'),
     }),
   })
   .meta({ id: 'Quantity' });
@@ -30,7 +31,11 @@ const quantitySchema = z
 const told: z.infer<typeof quantitySchema>[] = quantities.map((quantity) => {
   const { formula: _, caution = null, ...rest } = quantity;
   const { elements, pairs } = columnsOf(quantity);
-  return { ...rest, caution, needs: { elements: [...elements], pairs: [...pairs] } };
+  return {
+    ...rest,
+    caution,
+    needs: { elements: [...elements], pairs: [...pairs], conditions: conditionsOf(quantity) },
+  };
 });
 
 /** GET /quantities: the definitions of everything that is said of a composition, without the formula's tree. */

@@ -5,8 +5,11 @@ import type { Quantity } from '@tiegel/screening';
 /** An element as GET /elements tells it: every column by its id, null where a value is unknown. */
 export type ElementView = ElementRecord;
 
-/** A quantity as GET /quantities tells it: its definition without the formula's tree. */
-export type QuantityView = Omit<Quantity, 'formula'>;
+/** A quantity as GET /quantities tells it: its definition, and what the formula reads in place of its tree. */
+export type QuantityView = Omit<Quantity, 'formula'> & {
+  /** ids of the columns of elements and of pairs, and names of the conditions */
+  needs: { elements: string[]; pairs: string[]; conditions: string[] };
+};
 
 export type PricesView = PriceList | null;
 
