@@ -63,7 +63,9 @@ const textPairs: [string, string][] = [
   ['danger', 'danger-tint'],
 ];
 const graphicPairs: [string, string][] = [
-  ...['edge', 'focus', 'accent', ...shares].map((mark) => [mark, 'paper'] as [string, string]),
+  ...['edge', 'focus', 'accent', 'plot-whole', 'plot-part', 'plot-chosen', ...shares].map(
+    (mark) => [mark, 'paper'] as [string, string],
+  ),
   ['edge', 'tint'],
   ['focus', 'tint'],
   ['focus', 'accent-tint'],

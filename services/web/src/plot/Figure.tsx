@@ -1,0 +1,80 @@
+import { type ReactNode, useId, useRef, useState } from 'react';
+import { figureExport, figureImage, saveFile } from './figureExport.ts';
+import './plot.css';
+
+interface FigureProps {
+  title: string;
+  /** what is shown, of how many, from which data: stands under the figure and in its files */
+  caption: readonly string[];
+  /** what a file of the figure is called, without its ending */
+  fileName: string;
+  /** the same numbers as a table */
+  table?: ReactNode;
+  /** the drawing: one SVG, canvases under it */
+  children: ReactNode;
+  /** controls of the figure, beside its title */
+  tools?: ReactNode;
+}
+
+/** A figure with title, caption, its numbers as a table, and its files for a talk or a paper. */
+export function Figure({ title, caption, fileName, table, children, tools }: FigureProps) {
+  const frame = useRef<HTMLDivElement>(null);
+  const [fault, setFault] = useState('');
+  const head = useId();
+  const save = async (format: 'svg' | 'png') => {
+    setFault('');
+    try {
+      const svg = figureExport(frame.current!, { title, caption });
+      const content = format === 'svg' ? new Blob([svg], { type: 'image/svg+xml' }) : await figureImage(svg);
+      saveFile(content, `${fileName}.${format}`);
+    } catch (error) {
+      setFault(
+        `The figure was not saved: ${error instanceof Error ? error.message : error} Load the page again and try once more.`,
+      );
+    }
+  };
+  return (
+    <figure className="figure" aria-labelledby={head}>
+      <div className="row figure-head">
+        <h3 id={head}>{title}</h3>
+        {tools}
+      </div>
+      <div ref={frame} className="figure-frame">
+        {children}
+      </div>
+      <figcaption className="small quiet">
+        {caption.map((line) => (
+          <span key={line}>{line} </span>
+        ))}
+      </figcaption>
+      <div className="row figure-tools">
+        <span className="small quiet">Save the figure as</span>
+        <button
+          type="button"
+          className="button-plain"
+          aria-label={`Save “${title}” as SVG`}
+          onClick={() => void save('svg')}
+        >
+          SVG
+        </button>
+        <button
+          type="button"
+          className="button-plain"
+          aria-label={`Save “${title}” as PNG`}
+          onClick={() => void save('png')}
+        >
+          PNG
+        </button>
+        {table ? (
+          <details className="figure-table small">
+            <summary>The numbers as a table</summary>
+            <div className="scroll-x">{table}</div>
+          </details>
+        ) : null}
+      </div>
+      <p role="alert" className="fault">
+        {fault}
+      </p>
+    </figure>
+  );
+}
