@@ -666,6 +666,20 @@ export const problems = {
     text: ({ symbol }: { symbol: string }) => `${symbol} cannot replace itself.`,
     remedy: ({ symbol }: { symbol: string }) => `Name other elements than ${symbol} to come instead.`,
   },
+  'weighing/too-many-elements': {
+    status: 400,
+    exit: 1,
+    text: ({ count, limit }: { count: number; limit: number }) =>
+      `The alloy has ${count} elements; weighing is worked out for at most ${limit}.`,
+    remedy: 'Leave out traces that are not weighed by themselves.',
+  },
+  'weighing/resolution': {
+    status: 400,
+    exit: 1,
+    text: ({ mass, resolution }: { mass: number; resolution: number }) =>
+      `A balance that shows ${resolution} g cannot weigh a batch of ${mass} g.`,
+    remedy: 'Enlarge the batch, or take a balance with smaller steps.',
+  },
   'expression/length': {
     status: 400,
     exit: 1,

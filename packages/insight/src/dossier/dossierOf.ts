@@ -1,19 +1,17 @@
 import type { Facts } from '@tiegel/contract';
 import {
   type Composition,
-  type QuantityValues,
   type StrengthRecord,
   strengthOf,
   type Verdicts,
   verdictsOf,
 } from '@tiegel/screening';
 import { type Compounds, compounds } from '../compounds/compounds.ts';
-import { kappaMargin } from '../compounds/kappaMargin.ts';
-import { kingPhi } from '../compounds/kingPhi.ts';
 import { type Neighbour, nearestPublished } from '../neighbours/nearestPublished.ts';
 import { type Phase, phaseOf } from '../phase/phaseOf.ts';
 import { type Demixing, demixing } from '../regularSolution/demixing.ts';
 import { type Ordering, ordering } from '../regularSolution/ordering.ts';
+import { criterionValues } from './criterionValues.ts';
 
 /** What is said of one alloy beyond its quantities. Every answer carries how far to trust it. */
 export interface Dossier {
@@ -45,24 +43,12 @@ export function dossierOf(
   conditions: Readonly<Record<string, number>> = {},
 ): Dossier {
   return {
-    criteria: verdictsOf(composition, facts, conditions, lateOfCriteria(composition, facts, conditions)),
+    criteria: verdictsOf(composition, facts, conditions, criterionValues(composition, facts, conditions)),
     phase: phaseOf(composition, facts),
     demixing: demixing(composition, facts),
     ordering: ordering(composition, facts),
     compounds: compounds(composition, facts, conditions),
     strength: strengthOf(composition, facts, conditions),
     nearest: nearestPublished(composition),
-  };
-}
-
-/** The late quantities that published rules are about. */
-function lateOfCriteria(
-  composition: Composition,
-  facts: Facts,
-  conditions: Readonly<Record<string, number>>,
-): QuantityValues {
-  return {
-    kingPhi: kingPhi(composition, facts),
-    kappaMargin: kappaMargin(composition, facts, conditions),
   };
 }

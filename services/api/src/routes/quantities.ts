@@ -38,8 +38,35 @@ const told: z.infer<typeof quantitySchema>[] = quantities.map((quantity) => {
   };
 });
 
+const number = z.number();
+const typicalSchema = z
+  .record(z.string(), z.object({ low: number, middle: number, high: number }).nullable())
+  .describe('By id, in the unit of each; null where too few published alloys have a value')
+  .meta({ id: 'TypicalRanges' });
+
+let typical: ReturnType<typeof typicalRange> | undefined;
+
+/** GET /quantities/typical: where the published alloys lie. Worked out when it is first asked for. */
+function typicalRoute(app: Server): void {
+  app.get(
+    '/quantities/typical',
+    {
+      schema: {
+        summary: 'Quartiles of every quantity over the published alloys, at the usual conditions',
+        tags: ['data'],
+        response: { 200: typicalSchema, ...problemAnswers() },
+      },
+    },
+    () => {
+      typical ??= typicalRange(quantities.map(({ id }) => id));
+      return typical;
+    },
+  );
+}
+
 /** GET /quantities: the definitions of everything that is said of a composition, without the formula's tree. */
 export function quantityRoute(app: Server): void {
+  typicalRoute(app);
   app.get(
     '/quantities',
     {

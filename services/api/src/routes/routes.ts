@@ -15,6 +15,7 @@ import { quantityRoute } from './quantities.ts';
 import { screenRoute } from './screen.ts';
 import { searchRoutes } from './searches.ts';
 import { substituteRoute } from './substitute.ts';
+import { weighingRoute } from './weighing.ts';
 
 /** Everything under /api/v1. */
 export function routes(app: Server, parts: Parts): void {
@@ -26,6 +27,7 @@ export function routes(app: Server, parts: Parts): void {
   screenRoute(app, parts);
   explainRoute(app, parts);
   substituteRoute(app, parts);
+  weighingRoute(app, parts);
   evidenceRoute(app);
   elementRoute(app, parts);
   pairRoute(app);

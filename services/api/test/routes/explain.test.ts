@@ -66,3 +66,38 @@ test('the evidence has the record of each rule and the scores of the estimate', 
   expect(zhang.interval[0]).toBeLessThan(zhang.balancedAccuracy);
   expect(phaseEstimate).toMatchObject({ n: 310, systems: 108 });
 });
+
+// 10 g of NiAl in steps of 0.1 g, VEC = 3 + 7 x_Ni at the outer corners: by hand, from the masses 6.851 and 3.149 g.
+test('weighing says what a balance leaves certain, and which limits and criteria it can turn', async () => {
+  const limits = [
+    { quantity: 'valenceElectronConcentration', min: 6.5 },
+    { quantity: 'density', max: 20 },
+  ];
+  const found = await post('weighing', { composition: 'AlNi', mass: 10, resolution: 0.1, limits });
+  const { least, greatest } = found.quantities.valenceElectronConcentration;
+  expect(least).toBeCloseTo(3 + 7 * 0.488378, 4);
+  expect(greatest).toBeCloseTo(3 + 7 * 0.511629, 4);
+  expect(found.masses.Ni + found.masses.Al).toBeCloseTo(10, 9);
+  expect(found.limits.map(({ canFlip }: { canFlip: boolean }) => canFlip)).toEqual([true, false]);
+  expect(found.criteria.zhang2008).toMatchObject({ passes: false, canFlip: false });
+});
+
+test.each([
+  [{ composition: 'AlNi', mass: 1, resolution: 1 }, 'weighing/resolution', '/resolution'],
+  [
+    { composition: 'AlBCCoCrCuFeMnMoNbNiTiV', mass: 10, resolution: 0.1 },
+    'weighing/too-many-elements',
+    '/composition',
+  ],
+])('what cannot be weighed is refused: %o', async (payload, code, pointer) => {
+  const { faults } = await post('weighing', payload);
+  expect(faults).toMatchObject([{ code, pointer }]);
+});
+
+test('typical ranges are the quartiles over the published alloys', async () => {
+  const typical = (await server.ask({ url: '/api/v1/quantities/typical' })).json();
+  const { low, middle, high } = typical.density;
+  expect(low).toBeLessThan(middle);
+  expect(middle).toBeLessThan(high);
+  expect(typical.cost).toBeNull();
+});

@@ -1,0 +1,86 @@
+import { fault, faultsOf, limitsOn, ProblemError } from '@tiegel/contract';
+import { factsFor } from '@tiegel/elements';
+import { criterionVerdicts, mostWeighed, weighingError } from '@tiegel/insight';
+import { quantities } from '@tiegel/screening';
+import { z } from 'zod';
+import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
+import type { Parts, Server } from '../parts.ts';
+import { bodyAsSent } from '../problems/bodyAsSent.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+
+const grams = z.number().positive().max(1e9);
+const bodySchema = z
+  .strictObject({
+    composition: alloySchema,
+    mass: grams.describe('Write the mass of the batch in g, for example 50.'),
+    resolution: grams.describe('Write one step of the balance in g, for example 0.001.'),
+    limits: limitsOn(quantities.map(({ id }) => id)).exactOptional(),
+    conditions: conditionsField,
+  })
+  .describe('Write an object such as {"composition": "CoCrFeMnNi", "mass": 50, "resolution": 0.001}.');
+
+const value = z.number().nullable();
+const verdict = { passes: z.boolean().nullable(), canFlip: z.boolean() };
+const answerSchema = z
+  .object({
+    masses: z.record(z.string(), z.number()).describe('g of each element'),
+    shares: z
+      .record(z.string(), z.object({ value: z.number(), least: z.number(), greatest: z.number() }))
+      .describe('at.%'),
+    quantities: z.record(
+      z.string(),
+      z.object({ value, least: value, greatest: value, mayLack: z.boolean() }),
+    ),
+    limits: z.array(z.object({ limit: z.looseObject({ quantity: z.string() }), ...verdict })),
+    criteria: z.record(z.string(), z.object(verdict)),
+    trust: z.string(),
+  })
+  .meta({ id: 'WeighingError' });
+
+/** POST /weighing: what the step of a balance leaves certain of an alloy. */
+export function weighingRoute(app: Server, { searches }: Parts): void {
+  app.post(
+    '/weighing',
+    {
+      validatorCompiler: bodyAsSent,
+      schema: {
+        summary: 'What the step of a balance does to shares, quantities, limits and criteria',
+        description:
+          'Every mass is off by at most one step. An interval holds all that can come out; a limit or a ' +
+          'criterion can flip where it does not hold alike throughout.',
+        tags: ['screening'],
+        body: bodySchema,
+        response: { 200: answerSchema, ...problemAnswers(400, 413, 415) },
+      },
+    },
+    (request) => {
+      const { composition, mass, resolution, limits, conditions = {} } = read(request.body);
+      const facts = factsFor(Object.keys(composition), { prices: searches.prices() });
+      const { verdicts, ...rest } = weighingError(composition, {
+        ...{ mass, resolution, facts, conditions },
+        ...(limits === undefined ? {} : { limits }),
+        verdicts: criterionVerdicts(facts, conditions),
+      });
+      return { ...rest, criteria: verdicts } as z.input<typeof answerSchema>;
+    },
+  );
+}
+
+function read(body: unknown) {
+  const faults = faultsOf(bodySchema, body);
+  const { composition: sent } = z
+    .object({ composition: z.unknown() })
+    .catch({ composition: null })
+    .parse(body);
+  const composition = readAlloy(sent, '/composition', faults);
+  if (faults.length > 0 || composition === null) throw new ProblemError(faults);
+  const asked = bodySchema.parse(body);
+  const { mass, resolution } = asked;
+  const count = Object.keys(composition).length;
+  if (count > mostWeighed) {
+    faults.push(fault('weighing/too-many-elements', { count, limit: mostWeighed }, '/composition'));
+  }
+  if (mass <= resolution) faults.push(fault('weighing/resolution', { mass, resolution }, '/resolution'));
+  if (faults.length > 0) throw new ProblemError(faults);
+  return { ...asked, composition };
+}
