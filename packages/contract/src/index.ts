@@ -1,3 +1,4 @@
+export * from './distributions.ts';
 export * from './facts.ts';
 export { faultsOf } from './faultsOf.ts';
 export { limitTolerance } from './limitTolerance.ts';

@@ -49,15 +49,21 @@ export function checkForm(request: unknown): { specification: SearchSpecificatio
  * ProblemError with every fault of the first of these steps that finds one.
  */
 export function checkSearch(request: unknown, prices: PriceList | null, maxPoints: number): CheckedSearch {
+  const checked = checkGrid(request, prices, maxPoints);
+  refuse(unreachableFaults(checked.prepared, namedIn(prices?.currency ?? null)));
+  return checked;
+}
+
+/** The same check but for limits out of reach, for those who look at the grid to see where limits belong. */
+export function checkGrid(request: unknown, prices: PriceList | null, maxPoints: number): CheckedSearch {
   const { specification, notices } = checkForm(request);
   const plan = planOf(specification, prices);
   const grid = gridOf(specification);
   const points = countPoints(grid);
   refuse([...valueFaults(plan), ...gridFaults(points, maxPoints)]);
-  const prepared = prepare(plan);
-  refuse(unreachableFaults(prepared, namedIn(prices?.currency ?? null)));
   return {
-    ...{ plan, grid, prepared, notices },
+    ...{ plan, grid, notices },
+    prepared: prepare(plan),
     systems: countSystems(grid),
     points: Number(points),
     question: questionOf(specification, namedIn(prices?.currency ?? null), conditionsAsked(specification)),

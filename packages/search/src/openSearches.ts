@@ -3,6 +3,7 @@ import type { ChunkQueue } from '@tiegel/queue';
 import type { Store } from '@tiegel/store';
 import { acts } from './acts.ts';
 import { candidateAnswers } from './candidateAnswers.ts';
+import { distributionsOf } from './distributionsOf.ts';
 import { endings } from './endings.ts';
 import { estimates } from './estimate.ts';
 import { records } from './records.ts';
@@ -55,6 +56,7 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
     ...acts(store, working, standing, watching.changed),
     ...candidateAnswers(store, standing),
     size: (request) => sizeOf(request, parts),
+    distributions: (request) => distributionsOf(request, prices(), maxPoints),
     async submit(request, { idempotencyKey = null as string | null } = {}) {
       const { record, created } = await accept(request, idempotencyKey, parts);
       if (created) working.carry(record);

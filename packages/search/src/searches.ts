@@ -1,4 +1,11 @@
-import type { Candidate, CandidatePage, CandidateQuery, SearchView, Size } from '@tiegel/contract';
+import type {
+  Candidate,
+  CandidatePage,
+  CandidateQuery,
+  Distributions,
+  SearchView,
+  Size,
+} from '@tiegel/contract';
 import type { PriceList } from '@tiegel/elements';
 
 /** What an export starts with: it says all that a result depends on. */
@@ -16,6 +23,8 @@ export interface ExportHead {
 export interface Searches {
   /** Checks, and counts systems and points exactly, with an estimate of the time on the workers present. */
   size(request: unknown): Promise<Size>;
+  /** How quantities are distributed over the grid of a search, from a sample: see distributionsOf. */
+  distributions(request: unknown): Distributions;
   /** Checks, plans and starts. The same idempotency key returns the search that it made first; with another specification it throws search/key-reused. */
   submit(request: unknown, options?: { idempotencyKey?: string }): Promise<{ id: string; created: boolean }>;
   /** Newest first. */

@@ -2,6 +2,7 @@ import type { Parts, Server } from '../parts.ts';
 import { candidateRoutes } from './candidates.ts';
 import { countRoute } from './count.ts';
 import { demonstrationRoute } from './demonstration.ts';
+import { distributionsRoute } from './distributions.ts';
 import { elementRoute } from './elements.ts';
 import { eventRoutes } from './events.ts';
 import { evidenceRoute } from './evidence.ts';
@@ -20,6 +21,7 @@ import { weighingRoute } from './weighing.ts';
 /** Everything under /api/v1. */
 export function routes(app: Server, parts: Parts): void {
   countRoute(app, parts);
+  distributionsRoute(app, parts);
   searchRoutes(app, parts);
   eventRoutes(app, parts);
   candidateRoutes(app, parts);

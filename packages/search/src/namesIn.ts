@@ -1,0 +1,15 @@
+import { fault, nearest, ProblemError } from '@tiegel/contract';
+import { quantities } from '@tiegel/screening';
+
+const known = quantities.map(({ id }) => id);
+
+/** Throws quantity/unknown for each of the ids, a list at `pointer`, that no quantity has. */
+export function namesIn(ids: readonly string[], pointer: string): void {
+  const faults = ids.flatMap((id, place) => {
+    if (known.includes(id)) return [];
+    const near = nearest(id, known);
+    const values = { id, known: known.join(', ') };
+    return [fault('quantity/unknown', near === null ? values : { ...values, near }, `${pointer}/${place}`)];
+  });
+  if (faults.length > 0) throw new ProblemError(faults);
+}
