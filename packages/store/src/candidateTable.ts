@@ -4,6 +4,12 @@ import { candidatePage } from './candidatePage.ts';
 import { readCandidate, type StoredCandidate } from './candidateRow.ts';
 import type { CandidateSet } from './candidateSource.ts';
 import { candidateStream } from './candidateStream.ts';
+import {
+  type CandidateColumns,
+  type ColumnsAsked,
+  candidateCounts,
+  candidateValues,
+} from './candidateValues.ts';
 import type { Connections } from './connections.ts';
 import { orderings } from './orderings.ts';
 import { rankOfComposition } from './places.ts';
@@ -37,6 +43,10 @@ export interface CandidateTable {
   find(set: CandidateSet, symbols: readonly string[], parts: readonly number[]): Candidate | null;
   /** All that the query selects, in its order (its limit, key and row number do not count), read as they are asked for. */
   stream(set: CandidateSet, query: CandidateQuery): Generator<Candidate>;
+  /** Columns of those that meet the query's filters, by rank, stretch by stretch: others can be answered in between. */
+  values(set: CandidateSet, query: CandidateQuery, asked: ColumnsAsked): Generator<CandidateColumns>;
+  /** How many meet the query's filters: numbers to be added up, stretch by stretch. */
+  counts(set: CandidateSet, query: CandidateQuery): Generator<number>;
 }
 
 export function candidateTable(
@@ -96,6 +106,8 @@ export function candidateTable(
       return row === undefined ? null : readCandidate(row as StoredCandidate, set.columns);
     },
     stream: (set, query) => candidateStream(connections, source, set, query),
+    values: (set, query, asked) => candidateValues(source, set, query, asked),
+    counts: (set, query) => candidateCounts(source, set, query),
   };
 }
 
