@@ -1,3 +1,4 @@
+import { typicalRange } from '@tiegel/insight';
 import { columnsOf, conditionsOf, quantities } from '@tiegel/screening';
 import { z } from 'zod';
 import type { Server } from '../parts.ts';
