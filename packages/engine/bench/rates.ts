@@ -5,22 +5,20 @@ export interface Rates {
   max: number;
 }
 
-/** One side of a comparison: how many points it takes each time, and the work itself. */
-export interface Side {
+/** One side of a comparison: how many points it takes each time, and the work itself, which tells the seconds that it took. */
+export interface Timed {
   points: number;
-  run: () => unknown;
+  run: () => number;
 }
 
 /**
- * Measures sides in turns, A B A B, so that a change of the machine's load meets all of them. Each
- * side runs once before, to be compiled. Processor time of this thread, not time on the clock:
- * what else runs on the machine counts less.
+ * Measures sides in turns, A B C A B C, so that a change of the machine's load meets all of them.
+ * Each side has run before, to be compiled.
  */
-export function interleavedRates(sides: readonly Side[], rounds: number): Rates[] {
-  for (const { run } of sides) run();
+export function interleavedRates(sides: readonly Timed[], rounds: number): Rates[] {
   const rates = sides.map((): number[] => []);
   for (let round = 0; round < rounds; round += 1) {
-    for (const [index, { points, run }] of sides.entries()) rates[index]!.push(points / secondsOf(run));
+    for (const [index, { points, run }] of sides.entries()) rates[index]!.push(points / run());
   }
   return rates.map((list) => {
     const sorted = list.toSorted((one, other) => one - other);
@@ -28,9 +26,10 @@ export function interleavedRates(sides: readonly Side[], rounds: number): Rates[
   });
 }
 
-function secondsOf(run: () => unknown): number {
+/** Seconds of processor time of this thread, not on the clock: what else runs on the machine counts less. */
+export function secondsOf(work: () => unknown): number {
   const before = process.threadCpuUsage();
-  run();
+  work();
   const { user, system } = process.threadCpuUsage(before);
   return (user + system) / 1e6;
 }

@@ -1,43 +1,36 @@
-import type { Chunk, SearchSpecification } from '@tiegel/contract';
-import { demoPrices, factsFor } from '@tiegel/elements';
-import { engineVersion, type Prepared, prepare } from '../src/index.ts';
-import { pointNumbering } from '../src/pointNumbering.ts';
+import type { SearchSpecification } from '@tiegel/contract';
+
+/** Which systems are scored: of every `oneIn` groups of neighbours one, each of `group` systems. */
+export interface Sample {
+  oneIn: number;
+  group: number;
+}
 
 /** A search to be measured, and what of it. */
 export interface Workload {
   name: string;
   specification: SearchSpecification;
-  /** The fast side scores every so-many-th system. */
-  oneIn: number;
-  /** The reference scores one of so many of those systems, and up to so many points from its middle. */
+  /** What the plain loop scores, and on what outcomes are compared. */
+  sample: Sample;
+  /** What a search that leaves regions out goes through; the same where it is not given. */
+  pruned?: Sample;
+  /** The reference scores of one in so many of those systems up to so many points from the middle. */
   reference: { oneIn: number; points: number };
 }
 
+const whole: Sample = { oneIn: 1, group: 1 };
 const pool = [
-  'Al',
-  'Co',
-  'Cr',
-  'Cu',
-  'Fe',
-  'Hf',
-  'Mn',
-  'Mo',
-  'Nb',
-  'Ni',
-  'Pd',
-  'Re',
-  'Si',
-  'Ta',
-  'Ti',
-  'V',
-  'W',
-  'Y',
-  'Zn',
-  'Zr',
+  ...['Al', 'Co', 'Cr', 'Cu', 'Fe', 'Hf', 'Mn', 'Mo', 'Nb', 'Ni'],
+  ...['Pd', 'Re', 'Si', 'Ta', 'Ti', 'V', 'W', 'Y', 'Zn', 'Zr'],
 ];
 
-/** Six limits, each counted, that about a quarter of the points meets together; the best 1000 by density. */
-function specification(name: string, components: number, step: number): SearchSpecification {
+/** Six limits that about a quarter of the points meets together; the best 1000 by density. */
+function specification(
+  name: string,
+  components: number,
+  step: number,
+  given: Partial<SearchSpecification> = {},
+): SearchSpecification {
   return {
     version: 1,
     name,
@@ -55,75 +48,108 @@ function specification(name: string, components: number, step: number): SearchSp
     rank: [{ quantity: 'density', prefer: 'low' }],
     keep: 1000,
     keepPerSystem: 0,
+    tally: 'each',
+    ...given,
   };
 }
+
+/** The numbers of an invented logistic model: a constant, then for ΔH, δ, Ω up to 8, and Δχ. */
+export const logistic = [2, 0.1, -0.3, 0.25, -3] as const;
+const terms = ['', '*mixingEnthalpy', '*sizeMismatch', '*min(omega, 8)', '*electronegativitySpread'];
+
+/** Two limits more, one of them on the logistic model, and a ranking by three desirabilities. */
+const eight = specification('eight-limits', 5, 5);
+eight.lets = {
+  solution: `1/(1 + exp(-(${logistic.map((number, at) => `(${number})${terms[at]}`).join(' + ')})))`,
+};
+eight.limits.push({ quantity: 'electronegativitySpread', max: 0.45 }, { quantity: 'solution', min: 0.4 });
+eight.rank = [
+  { quantity: 'density', prefer: 'low', from: 2, to: 14, weight: 2 },
+  { quantity: 'sizeMismatch', prefer: 'low', from: 0, to: 12, shape: 0.5 },
+  { quantity: 'cost', prefer: 'low', from: 0, to: 500, weight: 0.5, shape: 2 },
+];
+
+/** Bounds that differ from element to element, so that hardly two systems have the same points. */
+const ownBounds = Object.fromEntries(
+  pool.map((symbol, place) => [symbol, { min: place < 10 ? 5 : 10, max: 25 + 5 * (place % 10) }]),
+);
+
+/** On the 1 % grid, what about one in a hundred points meets. */
+const tight = specification('tight', 5, 1, { tally: 'all' });
+tight.limits[0]!.max = 5;
+tight.limits[4]!.max = 8.5;
 
 export const workloads: readonly Workload[] = [
   {
     name: 'five-percent-5',
     specification: specification('five-percent-5', 5, 5),
-    oneIn: 1,
+    sample: whole,
     reference: { oneIn: 100, points: 2000 },
   },
   {
     name: 'one-percent-5',
     specification: specification('one-percent-5', 5, 1),
-    oneIn: 388,
+    sample: { oneIn: 388, group: 4 },
     reference: { oneIn: 1, points: 5000 },
   },
   {
     name: 'five-percent-6',
     specification: specification('five-percent-6', 6, 5),
-    oneIn: 12,
+    sample: { oneIn: 12, group: 64 },
     reference: { oneIn: 100, points: 7000 },
   },
+  {
+    name: 'eight-limits',
+    specification: eight,
+    sample: { oneIn: 2, group: 64 },
+    reference: { oneIn: 50, points: 2000 },
+  },
+  {
+    name: 'own-bounds',
+    specification: specification('own-bounds', 5, 5, {
+      fractions: { step: 5, min: 5, max: 35, each: ownBounds },
+    }),
+    sample: whole,
+    reference: { oneIn: 100, points: 2000 },
+  },
+  {
+    name: 'keep-100000',
+    specification: specification('keep-100000', 5, 5, { keep: 100_000 }),
+    sample: whole,
+    reference: { oneIn: 100, points: 2000 },
+  },
+  {
+    name: 'full-five-percent-5',
+    specification: specification('full-five-percent-5', 5, 5, { tally: 'none' }),
+    sample: whole,
+    reference: { oneIn: 100, points: 2000 },
+  },
+  {
+    name: 'full-five-percent-6',
+    specification: specification('full-five-percent-6', 6, 5, { tally: 'none' }),
+    sample: { oneIn: 12, group: 64 },
+    pruned: whole,
+    reference: { oneIn: 100, points: 7000 },
+  },
+  {
+    name: 'full-one-percent',
+    specification: specification('full-one-percent', 5, 1, { tally: 'none' }),
+    sample: { oneIn: 388, group: 4 },
+    pruned: whole,
+    reference: { oneIn: 1, points: 5000 },
+  },
+  {
+    name: 'tight',
+    specification: tight,
+    sample: { oneIn: 388, group: 4 },
+    pruned: { oneIn: 20, group: 1 },
+    reference: { oneIn: 1, points: 5000 },
+  },
+  {
+    name: 'loose',
+    specification: specification('loose', 5, 1, { tally: 'all' }),
+    sample: { oneIn: 388, group: 4 },
+    pruned: { oneIn: 20, group: 1 },
+    reference: { oneIn: 1, points: 5000 },
+  },
 ];
-
-/** The plan of a workload, on the project's data with its invented prices, ready for scoring. */
-export function preparedFor({ specification: search }: Workload): Prepared {
-  return prepare({
-    engineVersion,
-    dataVersion: 'bench',
-    specification: search,
-    facts: factsFor(search.elements.pool, { prices: demoPrices }),
-    conditions: {},
-  });
-}
-
-/** Every so-many-th system, whole: one chunk each, or chunks of neighbours where all are taken. */
-export function systemsOf({ grid, systems }: Prepared, oneIn: number): Chunk[] {
-  const chunks: Chunk[] = [];
-  for (let system = 0; system < systems.count; system += oneIn) {
-    const points = pointNumbering(grid, systems.systemAt(system)).count;
-    const before = chunks.at(-1);
-    if (before?.endSystem === system && before.points < 1e6) {
-      before.endSystem += 1;
-      before.points += points;
-    } else {
-      chunks.push(chunkOf(chunks.length, system, 0, null, points));
-    }
-  }
-  return chunks;
-}
-
-/** Of every so-many-th system some points from the middle. */
-export function middlesOf({ grid, systems }: Prepared, oneIn: number, most: number): Chunk[] {
-  const chunks: Chunk[] = [];
-  for (let system = 0; system < systems.count; system += oneIn) {
-    const { count } = pointNumbering(grid, systems.systemAt(system));
-    const points = Math.min(count, most);
-    const first = Math.floor((count - points) / 2);
-    chunks.push(chunkOf(chunks.length, system, first, first + points, points));
-  }
-  return chunks;
-}
-
-function chunkOf(
-  ordinal: number,
-  system: number,
-  firstPoint: number,
-  endPoint: number | null,
-  points: number,
-): Chunk {
-  return { ordinal, firstSystem: system, endSystem: system + 1, firstPoint, endPoint, points };
-}

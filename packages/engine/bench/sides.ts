@@ -1,0 +1,30 @@
+import { type Score, scoreChunk, scoreReference } from '../src/index.ts';
+
+/** A scorer that is measured. */
+export interface Side {
+  name: string;
+  score: Score;
+  /** What it forms at each point. */
+  forms: string;
+  /** It takes only some points of some systems, being slow. */
+  few?: true;
+  /** It leaves out regions that cannot matter, and is measured only where the tally lets it. */
+  prunes?: true;
+}
+
+export const plainForms =
+  'every limited quantity at every point, all of it anew; the score of points that pass';
+
+export const sides: readonly Side[] = [
+  {
+    name: 'reference',
+    score: scoreReference,
+    forms: 'every limited quantity and the score at every point, by the canonical evaluator',
+    few: true,
+  },
+  {
+    name: 'blocks',
+    score: scoreChunk,
+    forms: 'every limited quantity at every point; the score of points that pass',
+  },
+];
