@@ -128,6 +128,14 @@ export const problems = {
     remedy: ({ known }: { id: string; near?: string; known?: string }) =>
       known === undefined ? 'Use an id that GET /api/v1/quantities lists.' : `Use one of these: ${known}.`,
   },
+  'quantity/late': {
+    status: 400,
+    exit: 1,
+    text: ({ id }: { id: string }) =>
+      `"${id}" is worked out for kept candidates only: it can neither limit nor rank every point of a grid.`,
+    remedy: ({ id }: { id: string }) =>
+      `Write it under "keptOnly", for example "keptOnly": [{"quantity": "${id}", "max": 1}].`,
+  },
   'prices/too-large': {
     status: 413,
     exit: 1,
@@ -216,6 +224,95 @@ export const problems = {
     exit: 1,
     text: ({ line }: { line: number }) => `The price on line ${line} has no source that can be shown.`,
     remedy: 'Say in at most 200 characters on one line where the price comes from.',
+  },
+  'charge/not-in-alloy': {
+    status: 400,
+    exit: 1,
+    text: ({ what, symbol }: { what: string; symbol: string }) =>
+      `A ${what} of ${symbol} is given, but the alloy has no ${symbol}.`,
+    remedy: 'Name only elements of the alloy.',
+  },
+  'charge/cannot-be-met': {
+    status: 400,
+    exit: 1,
+    text: ({ symbol, share, why }: { symbol: string; share: string; why: string }) =>
+      `The materials cannot give the ${share} of ${symbol}: ${why}.`,
+    remedy: ({ symbol }: { symbol: string; share: string; why: string }) =>
+      `Add a purer ${symbol}, or a master alloy of ${symbol} with other elements of the alloy only.`,
+  },
+  'charge/too-light': {
+    status: 400,
+    exit: 1,
+    text: ({
+      material,
+      needed,
+      resolution,
+    }: {
+      material: string;
+      needed: string;
+      resolution: number;
+      least: string;
+    }) =>
+      `The batch needs ${needed} g of ${material}, which a balance with steps of ${resolution} g cannot show.`,
+    remedy: ({ material, least }: { material: string; needed: string; resolution: number; least: string }) =>
+      `Charge at least ${least} g for one step of ${material}, weigh on a finer balance, or bring it in by a master alloy.`,
+  },
+  'materials/too-large': {
+    status: 413,
+    exit: 1,
+    text: ({ size, limit, of }: { size: number; limit: number; of: string }) =>
+      `The list of materials has ${size} ${of}; at most ${limit} are read.`,
+    remedy: 'Leave out the materials that the alloy does not need.',
+  },
+  'materials/unreadable': {
+    status: 400,
+    exit: 1,
+    text: ({ line, what }: { line: number; what: string }) =>
+      `The list of materials cannot be read at line ${line}: ${what}.`,
+    remedy:
+      'Separate fields with commas, write decimals with a point, and put a field that holds a comma in double quotes.',
+  },
+  'materials/empty': {
+    status: 400,
+    exit: 1,
+    text: () => 'The list of materials has no rows.',
+    remedy:
+      'Write the header material,contains,amounts,purity,price,currency and below it a row for each material.',
+  },
+  'materials/column': {
+    status: 400,
+    exit: 1,
+    text: ({ what, meant }: { what: string; meant: string }) =>
+      `The header of the list of materials is wrong: ${what}${orMeant(meant)}`,
+    remedy: 'Use these columns, material always: material,contains,amounts,purity,price,currency,melting.',
+  },
+  'materials/name': {
+    status: 400,
+    exit: 1,
+    text: ({ name }: { name: string; limit: number }) =>
+      `The name of the material ${name} does not begin with the symbol of an element that is in it, or is too long.`,
+    remedy: ({ limit }: { name: string; limit: number }) =>
+      `Begin with a symbol, as in "Mn flakes" or "FeNb66", in at most ${limit} characters.`,
+  },
+  'materials/amounts': {
+    status: 400,
+    exit: 1,
+    text: ({ name }: { name: string }) =>
+      `It is not said what the amounts of the master alloy ${name} count.`,
+    remedy: 'Write at.% or wt.% as amounts.',
+  },
+  'materials/repeated': {
+    status: 400,
+    exit: 1,
+    text: ({ name }: { name: string }) => `Two materials have the name "${name}".`,
+    remedy: 'Give each a name of its own, for example with its purity or its supplier.',
+  },
+  'materials/currency': {
+    status: 400,
+    exit: 1,
+    text: ({ line, found, first }: { line: number; found: string; first: string }) =>
+      `The price on line ${line} is in "${found}"${found === first ? '' : `, the list began in "${first}"`}.`,
+    remedy: 'Give every price in one currency, in the three capital letters of ISO 4217, as in EUR.',
   },
   'request/invalid': {
     status: 400,
@@ -335,6 +432,13 @@ export const problems = {
     exit: 1,
     text: ({ named }: { named: number }) => `There are more faults than the ${named} named here.`,
     remedy: 'Correct these and send the request again.',
+  },
+  'specification/too-many-lets': {
+    status: 400,
+    exit: 1,
+    text: ({ count, limit }: { count: number; limit: number }) =>
+      `There are ${count} expressions of one’s own; at most ${limit} are read.`,
+    remedy: 'Leave out those that nothing names.',
   },
   'specification/not-available-yet': {
     status: 400,

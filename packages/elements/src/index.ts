@@ -1,5 +1,6 @@
 export { compositionOf, type Measure } from './composition.ts';
 export { type ConventionalAlloy, conventionalAlloys } from './conventionalAlloys.ts';
+export { type CsvRow, csvRows } from './csvRows.ts';
 export * from './data/columns.ts';
 export {
   generalCaution,

@@ -1,0 +1,137 @@
+import { type Hazard, hazardsOf, pairEnthalpy } from '@tiegel/elements';
+import type { ChargeSheet } from './chargeSheet.ts';
+import { vapourPressure } from './vapourPressure.ts';
+
+/** The process adds these to the hazards of the elements. */
+type ProcessKind = 'evaporates' | 'powder' | 'heat of mixing' | 'boils before all is molten';
+
+/** What to beware of in weighing and melting, each only a reminder: `follow` says whose word holds. */
+export interface Caution {
+  /** symbols of the elements that it is about */
+  about: string[];
+  kind: Hazard['kind'] | ProcessKind;
+  text: string;
+  source: Hazard['source'] | 'estimate' | 'pair enthalpies';
+  follow: string;
+}
+
+/** Stands with every caution. */
+export const follow =
+  'Follow the safety data sheet of the material as bought and your local codes; leave hazardous work to those trained and licensed for it.';
+
+/** From here on a melt loses an element visibly within minutes under argon. Common practice, no source. */
+const MARKED_PA = 2000;
+/** kJ/mol, of the equimolar pair; from here on mixing heats a charge by hundreds of kelvin. Common practice, no source. */
+const VIOLENT_PAIR = -18;
+/** at.%, of both elements of such a pair */
+const ENOUGH_OF_BOTH = 5;
+
+type Charged = Pick<ChargeSheet, 'composition' | 'window' | 'loss'>;
+
+/** Cautions of the process first, then those on record for the elements, the same kind together. */
+export function cautionsFor(sheet: Charged): Caution[] {
+  const symbols = Object.keys(sheet.composition);
+  return [
+    ...boilingFirst(sheet),
+    ...evaporation(sheet),
+    ...heatOfMixing(sheet),
+    ...powders(symbols),
+    ...onRecord(symbols),
+  ];
+}
+
+function boilingFirst({ window: { gap, lowestBoiling, highestMelting } }: Charged): Caution[] {
+  if (gap === null || highestMelting === null || gap >= 0) return [];
+  return [
+    {
+      about: [lowestBoiling.element, highestMelting.element],
+      kind: 'boils before all is molten',
+      text: `${lowestBoiling.element} boils at ${kelvin(lowestBoiling.temperature)}, before ${highestMelting.element} melts at ${kelvin(highestMelting.temperature)}: charged together it is lost, and may be thrown out. A master alloy that melts lower, a closed vessel or powder metallurgy are ways around it.`,
+      source: 'boiling',
+      follow,
+    },
+  ];
+}
+
+function evaporation({ composition, window: { highestMelting }, loss }: Charged): Caution[] {
+  if (highestMelting === null) return [];
+  const { temperature, element } = highestMelting;
+  return Object.keys(composition).flatMap((symbol) => {
+    const pressure = vapourPressure(symbol, temperature);
+    if (pressure === null || pressure < MARKED_PA || symbol === element) return [];
+    const made = loss[symbol];
+    const sayLoss =
+      made === undefined
+        ? `No loss of ${symbol} is made up for here`
+        : `${made} % of its mass is made up for here`;
+    return [
+      {
+        about: [symbol],
+        kind: 'evaporates' as const,
+        text: `Pure ${symbol} has a vapour pressure of about ${inWords(pressure)} where ${element} melts (${kelvin(temperature)}; estimated from its boiling point, right within some factor of three). ${sayLoss}: charge it last or under the others, melt under argon rather than vacuum, and weigh the ingot.`,
+        source: 'estimate' as const,
+        follow,
+      },
+    ];
+  });
+}
+
+function heatOfMixing({ composition }: Charged): Caution[] {
+  const symbols = Object.keys(composition).filter((symbol) => composition[symbol]! >= ENOUGH_OF_BOTH);
+  const pairs = symbols.flatMap((a, at) =>
+    symbols.slice(at + 1).flatMap((b) => {
+      const enthalpy = pairEnthalpy(a, b);
+      return enthalpy !== null && enthalpy <= VIOLENT_PAIR ? [{ a, b, enthalpy }] : [];
+    }),
+  );
+  if (pairs.length === 0) return [];
+  const strongest = pairs.toSorted((one, other) => one.enthalpy - other.enthalpy);
+  const named = strongest.slice(0, 3).map(({ a, b, enthalpy }) => `${a}–${b} ${enthalpy}`);
+  return [
+    {
+      about: [...new Set(pairs.flatMap(({ a, b }) => [a, b]))].sort(),
+      kind: 'heat of mixing',
+      text: `Mixing frees heat (kJ per mole of the equimolar liquid: ${named.join(', ')}${strongest.length > 3 ? ' and more' : ''}): the charge can heat up by itself by hundreds of kelvin as it melts together and spit. Raise the power slowly and add such elements in small pieces.`,
+      source: 'pair enthalpies',
+      follow,
+    },
+  ];
+}
+
+function powders(symbols: readonly string[]): Caution[] {
+  const concerned = symbols.filter((symbol) =>
+    hazardsOf(symbol).some(({ kind }) => kind === 'pyrophoric powder' || kind === 'flammable powder'),
+  );
+  if (concerned.length === 0) return [];
+  return [
+    {
+      about: concerned,
+      kind: 'powder',
+      text: `Charge lumps, shot or sheet rather than powder: as powder, chips or grinding dust ${concerned.join(', ')} can burn, fine powder may ignite by itself, and it brings its oxide and moisture into the melt.`,
+      source: 'practice',
+      follow,
+    },
+  ];
+}
+
+/** Those on record; the powder of an element is told by one caution for all. */
+function onRecord(symbols: readonly string[]): Caution[] {
+  const told = symbols.flatMap((symbol) => hazardsOf(symbol).map((hazard) => ({ symbol, ...hazard })));
+  return told
+    .filter(({ kind }) => kind !== 'flammable powder')
+    .map(({ symbol, kind, text, source }) => ({
+      about: [symbol],
+      kind,
+      text: `${symbol}: ${text}`,
+      source,
+      follow,
+    }))
+    .sort((a, b) => (a.kind === b.kind ? 0 : a.kind < b.kind ? -1 : 1));
+}
+
+const kelvin = (temperature: number): string => `${Math.round(temperature)} K`;
+
+function inWords(pressure: number): string {
+  const kilopascal = Number((pressure / 1000).toPrecision(1));
+  return kilopascal >= 100 ? 'an atmosphere or more' : `${kilopascal} kPa`;
+}

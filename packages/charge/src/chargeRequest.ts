@@ -1,0 +1,75 @@
+import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import type { Composition } from '@tiegel/elements';
+import type { Material } from './material.ts';
+
+/** What to charge, from what, on which balance. */
+export interface ChargeRequest {
+  /** at.%, the target, after the losses */
+  composition: Composition;
+  /** g, of everything that is weighed */
+  mass: number;
+  /** g, one step of the balance */
+  resolution: number;
+  materials: readonly Material[];
+  /** the one currency of the prices; null where there is none */
+  currency: string | null;
+  /** wt.% of an element's mass that evaporates in melting and is made up for, by symbol */
+  loss?: Readonly<Record<string, number>>;
+}
+
+/** A tonne and more is no batch of a laboratory; beyond it, sums lose the last steps of a fine balance. */
+export const heaviestBatch = 1e7;
+export const finestResolution = 1e-7;
+/** More than this cannot be made up for by charging more. */
+export const greatestLoss = 90;
+export const leastPurity = 1;
+
+/** @throws ProblemError request/wrong-value and charge/not-in-alloy, all of them */
+export function checkRequest({ composition, mass, resolution, loss = {} }: ChargeRequest): void {
+  const faults: Fault[] = [];
+  if (!(mass > 0 && mass <= heaviestBatch)) {
+    faults.push(
+      wrong('The batch mass', `${mass} g`, `Give grams above 0 and at most ${heaviestBatch}.`, '/mass'),
+    );
+  }
+  if (!(resolution >= finestResolution && resolution < mass)) {
+    const right = `Give the step of the balance in grams, at least ${finestResolution} and below the batch mass.`;
+    faults.push(wrong("The balance's resolution", `${resolution} g`, right, '/resolution'));
+  }
+  for (const [symbol, percent] of Object.entries(loss)) {
+    faults.push(...lossFaults(symbol, percent, composition));
+  }
+  if (faults.length > 0) throw new ProblemError(faults);
+}
+
+function lossFaults(symbol: string, percent: number, composition: Composition): Fault[] {
+  const pointer = `/loss/${symbol.replaceAll('~', '~0').replaceAll('/', '~1')}`;
+  if (!(symbol in composition)) {
+    return [fault('charge/not-in-alloy', { what: 'loss', symbol: symbol.slice(0, 20) }, pointer)];
+  }
+  if (percent >= 0 && percent <= greatestLoss) return [];
+  const right = `Give the part of its mass that evaporates in wt.%, from 0 to ${greatestLoss}.`;
+  return [wrong(`The loss of ${symbol}`, `${percent} %`, right, pointer)];
+}
+
+/** @throws ProblemError charge/not-in-alloy and request/wrong-value: all purities that are not possible */
+export function checkPurity(purity: Readonly<Record<string, number>>, composition: Composition): void {
+  const faults = Object.entries(purity).flatMap(([symbol, percent]) => {
+    const pointer = `/purity/${symbol.replaceAll('~', '~0').replaceAll('/', '~1')}`;
+    if (!(symbol in composition)) {
+      return [fault('charge/not-in-alloy', { what: 'purity', symbol: symbol.slice(0, 20) }, pointer)];
+    }
+    return purityFault(`The purity of ${symbol}`, percent, pointer) ?? [];
+  });
+  if (faults.length > 0) throw new ProblemError(faults);
+}
+
+/** null where the purity (wt.%) is possible */
+export function purityFault(place: string, percent: number, pointer: string): Fault | null {
+  if (percent >= leastPurity && percent <= 100) return null;
+  return wrong(place, `${percent} %`, `Give wt.% from ${leastPurity} to 100.`, pointer);
+}
+
+export function wrong(place: string, found: string, right: string, pointer: string): Fault {
+  return fault('request/wrong-value', { place, found, right }, pointer);
+}

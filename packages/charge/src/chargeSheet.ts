@@ -1,0 +1,180 @@
+import { type Composition, elementNumber } from '@tiegel/elements';
+import { type Caution, cautionsFor } from './cautions.ts';
+import { type ChargeRequest, checkRequest } from './chargeRequest.ts';
+import { cheapestMaterials } from './cheapestMaterials.ts';
+import { elementOnlyIn, fractionOf, type Material, meltingOf } from './material.ts';
+import { type MeltingWindow, meltingWindow } from './meltingWindow.ts';
+import { notesOn } from './notesOn.ts';
+import { massOf, stepsOf } from './onBalance.ts';
+import { lightestLine, refuseUnmeetable, refuseUnweighable } from './refusals.ts';
+import { type RoundingBounds, roundingBounds } from './roundingBounds.ts';
+
+/** One thing to weigh. */
+export interface ChargeLine {
+  material: string;
+  /** Its only element; null for a master alloy. */
+  element: string | null;
+  /** g, a multiple of the balance's resolution */
+  mass: number;
+  /** g, before rounding */
+  exact: number;
+  /** wt.% of its metal by symbol */
+  contains: Readonly<Record<string, number>>;
+  /** wt.% */
+  purity: number;
+  /** per kg; null: unknown */
+  price: number | null;
+  /** of this mass; null: the price is unknown */
+  cost: number | null;
+  /** K, by which it is put in order; estimated where it is the mean of a master alloy's elements */
+  melting: { temperature: number; estimated: boolean };
+}
+
+/** What to weigh for a batch of an alloy, and what comes of it. */
+export interface ChargeSheet {
+  /** at.%, the target: the alloy after the expected losses */
+  composition: Composition;
+  /** g, of the batch as asked for */
+  mass: number;
+  /** g, one step of the balance */
+  resolution: number;
+  /** Symbols of the materials alphabetical. */
+  lines: ChargeLine[];
+  /** g, of all lines */
+  total: number;
+  /** at.%, of the rounded masses after the expected losses */
+  resulting: Composition;
+  /** at.%: farther than this from the target rounding cannot bring a share */
+  rounding: RoundingBounds;
+  /** of the batch; null where a material that is used has no price */
+  cost: number | null;
+  currency: string | null;
+  /** Names of the materials, the lowest-melting first. */
+  order: string[];
+  window: MeltingWindow;
+  /** wt.% of an element's mass that is expected to evaporate, and is made up for, by symbol */
+  loss: Record<string, number>;
+  /** g: what evaporates of each element, what is impurity, and what the ingot should weigh */
+  expected: { lost: Record<string, number>; impurities: number; ingot: number };
+  /** What the numbers mean, in whole sentences. */
+  notes: string[];
+  cautions: Caution[];
+}
+
+/**
+ * What to weigh for a batch: the cheapest set of the materials that gives the target after the
+ * expected losses, each mass rounded to the balance, and what comes of the rounded masses.
+ *
+ * The batch mass is that of everything that is weighed, impurities and expected losses included. A
+ * purity's remainder is of unknown composition: weighed, but no part of any share. Masses are rounded
+ * each by itself, so that each is as near as the balance allows; the total is the batch mass within
+ * half a step for each line.
+ *
+ * @throws ProblemError request/wrong-value, element/unknown, element/no-data, materials/..., and
+ *   charge/not-in-alloy, charge/cannot-be-met, charge/too-light
+ */
+export function chargeSheet(request: ChargeRequest): ChargeSheet {
+  checkRequest(request);
+  const { composition, mass, resolution, loss = {}, currency } = request;
+  const needed = neededMasses(composition, loss);
+  const used = cheapestMaterials(request.materials, needed);
+  if (used === null) throw refuseUnmeetable(request.materials, needed, composition);
+
+  const sum = [...used.values()].reduce((total, one) => total + one, 0);
+  const exact = [...used]
+    .map(([material, part]) => ({ material, exact: (part / sum) * mass }))
+    .sort((a, b) => (a.material.name < b.material.name ? -1 : 1));
+  const weighed = exact.map((one) => ({ ...one, steps: stepsOf(one.exact, resolution) }));
+  if (weighed.some(({ steps }) => steps === 0))
+    throw refuseUnweighable(lightestLine(exact), mass, resolution);
+
+  const lines = weighed.map(({ material, exact: unrounded, steps }) =>
+    lineOf(material, unrounded, massOf(steps, resolution)),
+  );
+  const materials = weighed.map(({ material }) => material);
+  const grams = lines.map((line) => line.mass);
+  const metal = metalIn(materials, grams);
+  const lost = mapped(loss, (percent, symbol) => ((metal[symbol] ?? 0) * percent) / 100);
+  const left = mapped(metal, (gram, symbol) => gram - (lost[symbol] ?? 0));
+  const total = massOf(
+    weighed.reduce((steps, one) => steps + one.steps, 0),
+    resolution,
+  );
+  const impurities = materials.reduce(
+    (grams_, { purity }, at) => grams_ + grams[at]! * (1 - purity / 100),
+    0,
+  );
+  const ordered = lines.toSorted((a, b) => a.melting.temperature - b.melting.temperature);
+  const sheet = {
+    ...{ composition, mass, resolution, lines, total, loss: { ...loss } },
+    resulting: atomicShares(left),
+    rounding: roundingBounds(materials, grams, { resolution, loss, composition }),
+    cost: costOf(lines),
+    currency,
+    order: ordered.map(({ material }) => material),
+    window: meltingWindow(Object.keys(composition)),
+    expected: {
+      lost,
+      impurities,
+      ingot: total - Object.values(lost).reduce((grams_, one) => grams_ + one, 0),
+    },
+  };
+  return { ...sheet, notes: notesOn(sheet), cautions: cautionsFor(sheet) };
+}
+
+/** Mass of each element that must be charged for the target after its losses; 1 in all. */
+function neededMasses(
+  composition: Composition,
+  loss: Readonly<Record<string, number>>,
+): Record<string, number> {
+  const masses = mapped(
+    composition,
+    (share, symbol) => (share * atomicMass(symbol)) / (1 - (loss[symbol] ?? 0) / 100),
+  );
+  const sum = Object.values(masses).reduce((total, one) => total + one, 0);
+  return mapped(masses, (one) => one / sum);
+}
+
+function lineOf(material: Material, exact: number, mass: number): ChargeLine {
+  const { name, contains, purity, price } = material;
+  const cost = price === null ? null : (price * mass) / 1000;
+  return {
+    ...{ material: name, element: elementOnlyIn(material), mass, exact, contains, purity, price, cost },
+    melting: meltingOf(material),
+  };
+}
+
+/** g of each element in masses of materials. */
+function metalIn(materials: readonly Material[], grams: readonly number[]): Record<string, number> {
+  const metal: Record<string, number> = {};
+  materials.forEach((material, at) => {
+    for (const symbol of Object.keys(material.contains)) {
+      metal[symbol] = (metal[symbol] ?? 0) + fractionOf(material, symbol) * grams[at]!;
+    }
+  });
+  return metal;
+}
+
+function atomicShares(grams: Readonly<Record<string, number>>): Composition {
+  const moles = Object.entries(grams)
+    .map(([symbol, gram]) => [symbol, gram / atomicMass(symbol)] as const)
+    .sort(([a], [b]) => (a < b ? -1 : 1));
+  const sum = moles.reduce((total, [, amount]) => total + amount, 0);
+  return Object.fromEntries(moles.map(([symbol, amount]) => [symbol, (100 * amount) / sum]));
+}
+
+function costOf(lines: readonly ChargeLine[]): number | null {
+  return lines.reduce<number | null>(
+    (sum, { cost }) => (sum === null || cost === null ? null : sum + cost),
+    0,
+  );
+}
+
+const atomicMass = (symbol: string): number => elementNumber(symbol, 'atomicMass')!;
+
+function mapped(
+  values: Readonly<Record<string, number>>,
+  change: (value: number, symbol: string) => number,
+): Record<string, number> {
+  return Object.fromEntries(Object.entries(values).map(([symbol, value]) => [symbol, change(value, symbol)]));
+}

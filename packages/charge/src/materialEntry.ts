@@ -1,0 +1,130 @@
+import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { atomicToWeightPercent, compositionOf, isAvailable, parseAlloy } from '@tiegel/elements';
+import { purityFault, wrong } from './chargeRequest.ts';
+import type { Material } from './material.ts';
+
+/** What the amounts of a master alloy count. */
+export const amountKinds = ['at.%', 'wt.%'] as const;
+export type AmountKind = (typeof amountKinds)[number];
+
+/** A material as a person writes it down. */
+export interface MaterialEntry {
+  /** begins with the symbol of an element that is in it: 'Mn flakes', 'FeNb66' */
+  name: string;
+  /** an alloy, or amounts by symbol; left out: the element that the name begins with */
+  contains?: string | Readonly<Record<string, number>> | null;
+  /** of what the amounts of a master alloy are; needed there */
+  amounts?: AmountKind | null;
+  /** wt.%, 100 where left out */
+  purity?: number | null;
+  /** currency per kg */
+  price?: number | null;
+  /** K */
+  meltingTemperature?: number | null;
+}
+
+const longestName = 60;
+const highestPrice = 1e9;
+const hottest = 5000;
+
+/**
+ * The material that an entry describes, or null where something is wrong with it, which joins `faults`.
+ * @param where is put behind its name in texts: ' on line 3'
+ */
+export function materialOf(
+  entry: MaterialEntry,
+  pointer: string,
+  where: string,
+  faults: Fault[],
+): Material | null {
+  const before = faults.length;
+  const name = entry.name.trim();
+  const called = `"${name.slice(0, longestName)}"${where}`;
+  const first = /^([A-Z][a-z]?)(?![a-z])/.exec(name)?.[1] ?? '';
+  const contains = contentsOf(entry, first, pointer, where, faults);
+  if (
+    name.length > longestName ||
+    /\p{Cc}/u.test(name) ||
+    (contains !== null && !(first in contains)) ||
+    !isAvailable(first)
+  ) {
+    faults.push(fault('materials/name', { name: called, limit: longestName }, `${pointer}/name`));
+  }
+  if (contains !== null && Object.keys(contains).length > 1 && !isAmountKind(entry.amounts)) {
+    faults.push(fault('materials/amounts', { name: called }, `${pointer}/amounts`));
+  }
+  const purity = entry.purity ?? 100;
+  const price = entry.price ?? null;
+  const meltingTemperature = entry.meltingTemperature ?? null;
+  faults.push(
+    ...[
+      purityFault(`The purity of ${called}`, purity, `${pointer}/purity`),
+      price === null || (price >= 0 && price <= highestPrice)
+        ? null
+        : wrong(
+            `The price of ${called}`,
+            String(price),
+            `Give a price per kg from 0 to ${highestPrice}, or none.`,
+            `${pointer}/price`,
+          ),
+      meltingTemperature === null || (meltingTemperature > 0 && meltingTemperature <= hottest)
+        ? null
+        : wrong(
+            `The melting temperature of ${called}`,
+            String(meltingTemperature),
+            `Give kelvin above 0 and at most ${hottest}, or none.`,
+            `${pointer}/meltingTemperature`,
+          ),
+    ].filter((one) => one !== null),
+  );
+  if (faults.length > before || contains === null) return null;
+  return { name, contains, purity, price, meltingTemperature };
+}
+
+const isAmountKind = (kind: unknown): kind is AmountKind =>
+  (amountKinds as readonly unknown[]).includes(kind);
+
+/** wt.% by symbol, null where the contents cannot be read. */
+function contentsOf(
+  { contains, amounts }: MaterialEntry,
+  first: string,
+  pointer: string,
+  where: string,
+  faults: Fault[],
+): Record<string, number> | null {
+  if (contains === undefined || contains === null || contains === '') {
+    return isAvailable(first) ? { [first]: 100 } : null;
+  }
+  const by = amounts === 'wt.%' ? 'weight' : 'atoms';
+  const place = `${pointer}/contains`;
+  try {
+    const composition =
+      typeof contains === 'string'
+        ? parseAlloy(contains, { by, pointer: place })
+        : compositionOf(contains, { by, pointer: place });
+    return atomicToWeightPercent(composition);
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    faults.push(
+      ...error.faults.map((one) => ({
+        ...one,
+        detail: where === '' ? one.detail : `The material${where}: ${one.detail}`,
+      })),
+    );
+    return null;
+  }
+}
+
+/** Faults of names that stand twice among materials: sheets tell materials apart by name. */
+export function repeatedNames(
+  materials: readonly (Material | null)[],
+  pointerOf: (at: number) => string,
+): Fault[] {
+  const seen = new Set<string>();
+  return materials.flatMap((material, at) => {
+    if (material === null) return [];
+    if (seen.has(material.name)) return [fault('materials/repeated', { name: material.name }, pointerOf(at))];
+    seen.add(material.name);
+    return [];
+  });
+}

@@ -1,0 +1,84 @@
+import { parseAlloy } from '@tiegel/elements';
+import { describe, expect, test } from 'vitest';
+import { chargeSheet, pureMaterials } from '../src/index.ts';
+import { vapourPressure } from '../src/vapourPressure.ts';
+
+function cautionsOf(alloy: string, loss: Record<string, number> = {}) {
+  const composition = parseAlloy(alloy);
+  return chargeSheet({
+    ...{ composition, mass: 50, resolution: 0.001, loss },
+    ...pureMaterials(Object.keys(composition), null),
+  }).cautions;
+}
+const of = (alloy: string, kind: string) => cautionsOf(alloy).filter((one) => one.kind === kind);
+
+/*
+ * Temperatures (K) at which the vapour pressure is 100 Pa and 10 kPa, as tabulated in handbooks (CRC);
+ * typed from memory: weak evidence, enough for an estimate that claims a factor of about three.
+ */
+describe('the estimate of the vapour pressure', () => {
+  test.each([
+    ['Mn', 1493, 100],
+    ['Mn', 1955, 10_000],
+    ['Zn', 750, 100],
+    ['Mg', 861, 100],
+    ['Al', 1817, 100],
+    ['Cr', 1991, 100],
+    ['Cu', 1850, 100],
+    ['Ag', 1575, 100],
+  ])('of %s at %d K is near %d Pa', (symbol, temperature, tabulated) => {
+    const ratio = vapourPressure(symbol, temperature)! / tabulated;
+    expect(ratio).toBeGreaterThan(1 / 3.5);
+    expect(ratio).toBeLessThan(3.5);
+  });
+
+  test('is one atmosphere where the element boils', () => {
+    expect(vapourPressure('Mn', 2334)).toBeCloseTo(101_325, 6);
+  });
+});
+
+test('manganese evaporates before chromium melts, with what is made up for', () => {
+  const [caution] = of('CoCrFeMnNi', 'evaporates');
+  expect(caution!.about).toEqual(['Mn']);
+  expect(caution!.text).toMatch(/about 40 kPa where Cr melts.*No loss of Mn is made up for/);
+  expect(cautionsOf('CoCrFeMnNi', { Mn: 1.5 })[0]!.text).toContain('1.5 % of its mass is made up for');
+});
+
+test('manganese loses mass at its melt, whatever else is in the alloy', () => {
+  expect(
+    of('CuMn', 'volatile when molten')
+      .map(({ text }) => text)
+      .join(' '),
+  ).toContain('Loses mass at its melt');
+});
+
+// Zinc boils at 1180 K, iron melts at 1811 K.
+test('an element that boils before another melts is named', () => {
+  expect(of('FeZn', 'boils before all is molten')[0]!.about).toEqual(['Zn', 'Fe']);
+  expect(of('FeNi', 'boils before all is molten')).toEqual([]);
+});
+
+// Takeuchi & Inoue: Al–Ni −22, Al–Ti −30 kJ/mol; Co–Ni 0.
+test('violent mixing is named with its pairs, a trace is not', () => {
+  expect(of('AlNiTi', 'heat of mixing')[0]!.text).toMatch(/Ni–Ti -35.*Al–Ti -30.*Al–Ni -22/);
+  expect(of('CoNi', 'heat of mixing')).toEqual([]);
+  expect(of('Al1Ni99', 'heat of mixing')).toEqual([]);
+});
+
+test('every hazard on record is told but the powders, which are told together', () => {
+  const kinds = cautionsOf('BeCoTi').map(({ kind, about }) => `${about.join()} ${kind}`);
+  expect(kinds).toEqual(
+    expect.arrayContaining([
+      'Be carcinogenic dust or fume',
+      'Co carcinogenic dust or fume',
+      'Ti pyrophoric powder',
+    ]),
+  );
+  expect(of('CoTi', 'powder')[0]!.about).toEqual(['Co', 'Ti']);
+});
+
+test('each caution defers to data sheets, local codes and licensed practice', () => {
+  for (const { follow } of cautionsOf('AlCoCrFeMnNi')) {
+    expect(follow).toMatch(/safety data sheet.*local codes.*licensed/);
+  }
+});
