@@ -5,7 +5,7 @@
 import { parseArgs } from 'node:util';
 import { embeddedInstallation } from '../test/faults/installation.ts';
 import { type Kind, kinds } from '../test/faults/kinds.ts';
-import { randomFrom } from '../test/faults/randomFrom.ts';
+import { randomFrom } from '../test/fixtures/randomFrom.ts';
 import { round, type Undisturbed, undisturbed } from '../test/faults/round.ts';
 
 const { values } = parseArgs({ options: { rounds: { type: 'string' }, seed: { type: 'string' } } });
