@@ -1,12 +1,13 @@
 export type { Caution } from './cautions.ts';
+export { chargeNumber, numberOfCharge } from './chargeNumber.ts';
 export {
   type ChargeRequest,
-  checkPurity,
   finestResolution,
   greatestLoss,
   heaviestBatch,
   leastPurity,
 } from './chargeRequest.ts';
+export { type ChargeEntry, chargeRequestOf } from './chargeRequestOf.ts';
 export { type ChargeLine, type ChargeSheet, chargeSheet } from './chargeSheet.ts';
 export { type Material, type Materials, pureMaterials } from './material.ts';
 export {

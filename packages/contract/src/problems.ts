@@ -232,6 +232,18 @@ export const problems = {
       `A ${what} of ${symbol} is given, but the alloy has no ${symbol}.`,
     remedy: 'Name only elements of the alloy.',
   },
+  'charge/two-purities': {
+    status: 400,
+    exit: 1,
+    text: () => 'Purities are given beside a list of materials, which has its own.',
+    remedy: 'Write the purity of each material in the list, or leave the list out.',
+  },
+  'charge/not-found': {
+    status: 404,
+    exit: 1,
+    text: ({ number }: { number: string }) => `There is no charge sheet with the number ${number}.`,
+    remedy: 'GET /api/v1/charge-sheets lists those that were saved; their numbers look like C-0007.',
+  },
   'charge/cannot-be-met': {
     status: 400,
     exit: 1,

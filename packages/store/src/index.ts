@@ -1,5 +1,7 @@
 export type { CandidateSet } from './candidateSource.ts';
 export type { CandidateTable, NewCandidate } from './candidateTable.ts';
+export type { CandidateColumns } from './candidateValues.ts';
+export type { ChargeSheetTable, StoredChargeSheet } from './chargeSheets.ts';
 export { type Ledger, MERGED } from './ledger.ts';
 export { openStore, type Store, type StoreOptions } from './openStore.ts';
 export type { NewSearch, SearchChange, SearchRecord, SearchTable } from './searches.ts';

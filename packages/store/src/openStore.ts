@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { problem } from '@tiegel/contract';
 import { type CandidateTable, candidateTable } from './candidateTable.ts';
+import { type ChargeSheetTable, chargeSheetTable } from './chargeSheets.ts';
 import { type ConnectionOptions, openConnections } from './connections.ts';
 import { type Ledger, ledger } from './ledger.ts';
 import { ownership } from './ownership.ts';
@@ -27,6 +28,7 @@ export interface Store {
   ledger: Ledger;
   candidates: CandidateTable;
   priceLists: PriceLists;
+  chargeSheets: ChargeSheetTable;
   close(): void;
 }
 
@@ -58,6 +60,7 @@ function opened(file: string, options: StoreOptions, afterwards: (() => void)[])
     ledger: withStoreProblems(ledger(main), file),
     candidates: withStoreProblems(candidateTable(connections, options.columns), file),
     priceLists: withStoreProblems(priceLists(durable), file),
+    chargeSheets: withStoreProblems(chargeSheetTable(durable), file),
     close() {
       connections.close();
       for (const act of afterwards) act();
