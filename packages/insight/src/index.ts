@@ -17,6 +17,7 @@ export { compositionDistance } from './neighbours/compositionDistance.ts';
 export * from './neighbours/diversePick.ts';
 export * from './neighbours/entropyScale.ts';
 export * from './neighbours/nearestPublished.ts';
+export * from './neighbours/publishedSystems.ts';
 export { fitPhaseModel } from './phase/fitPhaseModel.ts';
 export { phaseModelOf } from './phase/phaseModelOf.ts';
 export * from './phase/phaseOf.ts';
