@@ -1,3 +1,4 @@
+export * from './candidateViews.ts';
 export * from './distributions.ts';
 export * from './facts.ts';
 export { faultsOf } from './faultsOf.ts';
@@ -16,4 +17,5 @@ export { effectivePool } from './specification/effectivePool.ts';
 export { partsOfBounds } from './specification/partsOfBounds.ts';
 export { limitsOn } from './specification/requestSchema.ts';
 export { steps } from './specification/steps.ts';
+export { type Tally, tallies } from './specification/tally.ts';
 export * from './specification.ts';

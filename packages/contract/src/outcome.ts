@@ -11,18 +11,21 @@ export const numbersPerRankedPoint = 3;
  * What scoring found, of bounded size. One chunk's outcome and a whole search's have the same
  * form; packages/engine merges them, in any order.
  *
- * - `points`, `passed`: grid points scored, and those that meet every limit.
- * - `passedEach`: passes of each limit alone, in the order of the specification's limits.
- * - `outside`: for a limited quantity, how many points have no value of it; only where not 0.
+ * - `points`: grid points gone through, looked at or not.
+ * - `passed`: those that meet every limit; null where nothing is counted (tally none).
+ * - `passedEach`: passes of each limit alone, in the order of the specification's limits; null
+ *   unless each is counted (tally each).
+ * - `outside`: for a limited quantity, how many points have no value of it; only where not 0; null
+ *   where passedEach is.
  * - `best`: the best `keep` points that pass.
  * - `bestOfSystems`: the best `keepPerSystem` of each system, of the 100,000 best systems; grouped
  *   by system, the systems in the order of their best point.
  */
 export interface Outcome {
   points: number;
-  passed: number;
-  passedEach: number[];
-  outside: Record<string, number>;
+  passed: number | null;
+  passedEach: number[] | null;
+  outside: Record<string, number> | null;
   best: RankedPoints;
   bestOfSystems: RankedPoints;
 }

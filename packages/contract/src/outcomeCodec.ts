@@ -9,9 +9,9 @@ const count = z.int().nonnegative();
 const headSchema = z.strictObject({
   version: z.literal(formatVersion),
   points: count,
-  passed: count,
-  passedEach: z.array(count),
-  outside: z.record(z.string(), count),
+  passed: count.nullable(),
+  passedEach: z.array(count).nullable(),
+  outside: z.record(z.string(), count).nullable(),
   /** How many numbers `best` and `bestOfSystems` have. */
   lengths: z.tuple([count.multipleOf(numbersPerRankedPoint), count.multipleOf(numbersPerRankedPoint)]),
 });

@@ -8,6 +8,8 @@ import type { SearchSpecification } from './specification.ts';
  *
  * - `facts`: cut to the effective pool (pool + require − forbid), with the price list in force
  *   as column `price` (currency/kg) where there is one.
+ * - `columns`: the element columns of somebody's own that the search reads; their values are in the
+ *   facts. There exactly when there are some.
  * - `conditions`: by name, in the units of the conditions (K, 1/s, µm).
  */
 export const planSchema = z.object({
@@ -15,6 +17,16 @@ export const planSchema = z.object({
   dataVersion: z.string(),
   specification: z.custom<SearchSpecification>((value) => typeof value === 'object' && value !== null),
   facts: factsSchema,
+  columns: z
+    .array(
+      z.object({
+        id: z.string(),
+        name: z.string(),
+        unit: z.string(),
+        mixing: z.enum(['mole', 'mass', 'volume']),
+      }),
+    )
+    .exactOptional(),
   conditions: z.record(z.string(), z.number()),
 });
 export type Plan = z.infer<typeof planSchema>;

@@ -19,6 +19,9 @@ export interface ConditionValue {
 
 const numberWords = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
+/** What the question says of a tally that is not the usual one. */
+const tallyInWords = { all: 'passes counted of all limits together', none: 'passes not counted' };
+
 /**
  * What a search asks, in one line of plain words: 'five or six of Al Cr Cu Fe Mn Mo Ni Ti V, with
  * Cr Fe Ni, 5–35 at.% in steps of 5, density ≤ 8 g/cm³, lowest size mismatch'. Elements that
@@ -31,13 +34,16 @@ export function questionOf(
   lookup: Lookup,
   conditions: readonly ConditionValue[] = [],
 ): string {
-  const { elements, components, fractions, limits, rank } = specification;
+  const { elements, components, fractions, limits, rank, tally } = specification;
   const pool = effectivePool(elements);
   const phrases = [`${countInWords(components)} of ${pool.join(' ')}`];
   if (elements.require.length > 0) phrases.push(`with ${[...elements.require].sort().join(' ')}`);
   phrases.push(fractions === 'equimolar' ? 'in equal shares' : gridInWords(fractions, pool));
   phrases.push(...limits.map((limit) => limitInWords(limit, lookup)));
   phrases.push(rankInWords(rank, lookup));
+  if (tally !== 'each') phrases.push(tallyInWords[tally]);
+  const kept = (specification.keptOnly ?? []).map((limit) => limitInWords(limit, lookup));
+  if (kept.length > 0) phrases.push(`of those kept only ${kept.join(', ')}`);
   phrases.push(...conditions.map(conditionInWords));
   return phrases.join(', ');
 }

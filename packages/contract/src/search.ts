@@ -5,13 +5,16 @@ import type { SearchSpecification } from './specification.ts';
 export const searchStates = ['waiting', 'running', 'paused', 'done', 'cancelled', 'failed'] as const;
 export type SearchState = (typeof searchStates)[number];
 
-/** Counts of a result: see the docs of the specification for each meaning. `passedEach` is in the order of the limits. */
+/**
+ * Counts of a result: see the docs of the specification for each meaning. `passedEach` is in the
+ * order of the limits. What the search does not count is null: see its `tally`.
+ */
 export const countsSchema = z.object({
   systems: z.number().int(),
   points: z.number().int(),
-  passed: z.number().int(),
-  passedEach: z.array(z.number().int()),
-  outside: z.record(z.string(), z.number().int()),
+  passed: z.number().int().nullable(),
+  passedEach: z.array(z.number().int()).nullable(),
+  outside: z.record(z.string(), z.number().int()).nullable(),
 });
 export type Counts = z.infer<typeof countsSchema>;
 
@@ -26,6 +29,19 @@ export const searchViewSchema = z
     /** the question in one line of plain words */
     question: z.string(),
     specification: z.custom<SearchSpecification>(),
+    /** of its candidates' quantities, those that GET /quantities does not list: late ones, and one's own */
+    moreQuantities: z.array(
+      z.object({
+        id: z.string(),
+        kind: z.enum(['late', 'own']),
+        name: z.string(),
+        symbol: z.string(),
+        unit: z.string(),
+        notation: z.string(),
+        meaning: z.string(),
+        decimals: z.number().int(),
+      }),
+    ),
     /** what was ignored or rounded while checking, in words */
     notices: z.array(z.string()),
     progress: z.object({ points: z.number().int(), total: z.number().int() }),
@@ -76,7 +92,11 @@ export const candidatePageSchema = z
   .object({
     items: z.array(candidateSchema),
     next: z.string().nullable(),
-    among: z.object({ kept: z.number().int(), passed: z.number().int(), points: z.number().int() }),
+    among: z.object({
+      kept: z.number().int(),
+      passed: z.number().int().nullable(),
+      points: z.number().int(),
+    }),
   })
   .meta({ id: 'CandidatePage' });
 export type CandidatePage = z.infer<typeof candidatePageSchema>;

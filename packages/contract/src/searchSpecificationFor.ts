@@ -4,6 +4,7 @@ import { jsonPointer } from './jsonPointer.ts';
 import { nearest } from './nearest.ts';
 import { type Fault, fault, ProblemError } from './problem.ts';
 import { faultsBetween } from './specification/faultsBetween.ts';
+import { letNames } from './specification/lets.ts';
 import { migrate } from './specification/migrate.ts';
 import { noticesOf } from './specification/noticesOf.ts';
 import { type Known, requestSchema, type SearchRequest } from './specification/requestSchema.ts';
@@ -11,7 +12,7 @@ import { withDefaults } from './specification/withDefaults.ts';
 import type { SearchSpecification } from './specification.ts';
 
 /** Keys of the specification that a later release understands. */
-const laterKeys = ['lets', 'keptOnly', 'tally', 'front'];
+const laterKeys = ['front'];
 
 /** A specification that is right: complete, and in words what was ignored or rounded in it. */
 export interface Checked {
@@ -34,20 +35,34 @@ export interface SpecificationCheck {
  * or ranked, and the symbols of the elements that have data.
  */
 export function searchSpecificationFor(known: Known): SpecificationCheck {
-  const schema = requestSchema(known);
+  const schemaForAll = requestSchema(known);
   return {
-    schema,
+    schema: schemaForAll,
     check(sent) {
       const request = migrate(sent);
+      const names = letNames(request);
+      const schema = names.length === 0 ? schemaForAll : requestSchema(withNames(known, names));
       const faults = [
         ...faultsOf(schema, request, (path, key) => unknownKey(path, key, known)),
         ...between(schema, request),
+        ...letFaults(schema, request, known),
       ];
       if (faults.length > 0) throw new ProblemError(limited(faults));
       const specification = withDefaults(schema.parse(request));
       return { specification, notices: noticesOf(specification) };
     },
   };
+}
+
+/** Names of one's own may be limited and ranked like any quantity. */
+function withNames(known: Known, names: readonly string[]): Known {
+  return { ...known, quantities: [...known.quantities, ...names.map((id) => ({ id }))] };
+}
+
+function letFaults({ shape }: ReturnType<typeof requestSchema>, request: unknown, known: Known): Fault[] {
+  if (typeof request !== 'object' || request === null) return [];
+  const lets = shape.lets.safeParse(Object.getOwnPropertyDescriptor(request, 'lets')?.value).data;
+  return lets === undefined ? [] : [...(known.letFaults?.(lets) ?? [])];
 }
 
 function between(schema: ReturnType<typeof requestSchema>, request: unknown): Fault[] {

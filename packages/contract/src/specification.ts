@@ -1,3 +1,5 @@
+import type { Tally } from './specification/tally.ts';
+
 /** A wish for one quantity: the best is high, low, or nearest to a target. */
 export type Preference = 'high' | 'low' | { target: number };
 
@@ -35,8 +37,14 @@ export interface SearchSpecification {
   fractions: 'equimolar' | GridFractions;
   limits: Limit[];
   rank: RankEntry[];
+  /** Own figures of merit by name, as typed; there exactly when some were given. A later one may name an earlier one. */
+  lets?: Record<string, string>;
+  /** Limits on late quantities, applied to what is kept; there exactly when some were given. */
+  keptOnly?: Limit[];
   /** Those that were set, by name, in the unit of each; there exactly when some were. All others have their defaults. */
   conditions?: Record<string, number>;
   keep: number;
   keepPerSystem: number;
+  /** What is counted of the points that pass. */
+  tally: Tally;
 }

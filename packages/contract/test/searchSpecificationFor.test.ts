@@ -87,9 +87,18 @@ test('keys that JSON may hold and objects inherit are unknown keys like others',
 });
 
 test('keys of a later release are refused as not available yet, never ignored', () => {
-  for (const key of ['lets', 'keptOnly', 'tally', 'front']) {
+  for (const key of ['front']) {
     expect(faultsIn(request({ [key]: {} }))).toEqual([`specification/not-available-yet /${key}`]);
   }
+});
+
+test('names of one’s own are known ids, and more of them than are read is a fault', () => {
+  const lets = { merit: 'density / 8' };
+  const named = request({ lets, rank: [{ quantity: 'merit', prefer: 'high' }] });
+  expect(check(named).specification).toMatchObject({ lets, rank: [{ quantity: 'merit', prefer: 'high' }] });
+  const many = Object.fromEntries(Array.from({ length: 17 }, (_, place) => [`merit${place}`, 'density']));
+  expect(faultsIn(request({ lets: many }))).toEqual(['specification/too-many-lets /lets']);
+  expect(faultsIn(request({ lets: { merit: 1 } }))).toEqual(['request/wrong-value /lets/merit']);
 });
 
 test('a megabyte where a name belongs is not sent back', () => {

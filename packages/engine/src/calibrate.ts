@@ -37,7 +37,7 @@ export function calibrate(prepared: Prepared): number | null {
 
 /** Scores on through the sample for one round; returns points a second. */
 function sampleScorer(prepared: Prepared, chunks: readonly Chunk[]): () => number {
-  let outcome = emptyOutcome(prepared.limits.length);
+  let outcome = emptyOutcome(prepared.limits.length, prepared.plan.specification.tally);
   let turn = 0;
   return () => {
     const start = performance.now();

@@ -11,9 +11,9 @@ import type { Ranking } from './ranking.ts';
 export function mergeOutcomes(one: Outcome, other: Outcome, ranking: Ranking): Outcome {
   return {
     points: one.points + other.points,
-    passed: one.passed + other.passed,
-    passedEach: one.passedEach.map((count, limit) => count + other.passedEach[limit]!),
-    outside: addedCounts(one.outside, other.outside),
+    passed: both(one.passed, other.passed, (left, right) => left + right),
+    passedEach: both(one.passedEach, other.passedEach, addedLists),
+    outside: both(one.outside, other.outside, addedCounts),
     best: mergeRanked(one.best, other.best, ranking.keep, ranking.prefer),
     bestOfSystems: mergeBestOfSystems(one.bestOfSystems, other.bestOfSystems, ranking),
   };
@@ -27,6 +27,19 @@ export function cutOffOf(outcome: Outcome, ranking: Ranking): number | null {
   if (ranking.keep === 0 || outcome.best.length < stride * ranking.keep) return null;
   const last = outcome.best[outcome.best.length - stride]!;
   return Number.isNaN(last) ? null : last;
+}
+
+/** What is not counted in one of the parts is not counted in the whole. */
+function both<Count>(
+  one: Count | null,
+  other: Count | null,
+  add: (one: Count, other: Count) => Count,
+): Count | null {
+  return one === null || other === null ? null : add(one, other);
+}
+
+function addedLists(one: number[], other: number[]): number[] {
+  return one.map((count, limit) => count + other[limit]!);
 }
 
 function addedCounts(one: Record<string, number>, other: Record<string, number>): Record<string, number> {

@@ -1,5 +1,5 @@
 import { type Plan, problem } from '@tiegel/contract';
-import { bind, type Interval, type Program, quantityById } from '@tiegel/screening';
+import { bind, type Interval, type Program, quantityFinder } from '@tiegel/screening';
 import { engineVersion } from './engineVersion.ts';
 import type { Grid } from './grid.ts';
 import { gridOf } from './gridOf.ts';
@@ -44,12 +44,13 @@ export function prepare(plan: Plan): Prepared {
   }
   const { specification, facts, conditions } = plan;
   const limited = [...new Set(specification.limits.map(({ quantity }) => quantity))];
-  const formulas = limited.map((id) => quantityById(id).formula);
+  const quantityOf = quantityFinder({ columns: plan.columns ?? [], lets: specification.lets ?? {} });
+  const formulas = limited.map((id) => quantityOf(id).formula);
   const grid = gridOf(specification);
   if (facts.symbols.join() !== grid.symbols.join()) {
     throw new RangeError('The facts of a plan hold exactly the elements of its grid, in alphabetical order.');
   }
-  const program = bind([...formulas, scoreExpression(specification.rank)], facts, conditions);
+  const program = bind([...formulas, scoreExpression(specification.rank, quantityOf)], facts, conditions);
   return {
     plan,
     grid,

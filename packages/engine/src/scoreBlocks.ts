@@ -2,6 +2,7 @@ import type { Chunk, Outcome } from '@tiegel/contract';
 import { type BlockProgram, blockProgram } from './blocks/blockProgram.ts';
 import { limitTests } from './blocks/limitTests.ts';
 import { type SystemBlocks, systemBlocks } from './blocks/systemBlocks.ts';
+import { counted } from './counted.ts';
 import { wholeOf } from './grid.ts';
 import { type KeptPoints, keptPoints } from './keptPoints.ts';
 import { outsideOf } from './outsideOf.ts';
@@ -61,7 +62,9 @@ export function scoreBlocks(prepared: Prepared, chunk: Chunk, options: ScoreOpti
   }
   if (filled > 0 && !flush()) return null;
   const outside = outsideOf(limited, tests.withoutValue);
-  return { points, passed, passedEach: tests.passedEach, outside, ...kept.finish() };
+  const { tally } = prepared.plan.specification;
+  const counts = counted(tally, { passed, passedEach: tests.passedEach, outside });
+  return { points, ...counts, ...kept.finish() };
 }
 
 /** Buffers and blocks serve all chunks of a plan. */

@@ -1,5 +1,6 @@
 import type { Chunk, Outcome } from '@tiegel/contract';
 import { evaluator } from '@tiegel/screening';
+import { counted } from './counted.ts';
 import { wholeOf } from './grid.ts';
 import { keptPoints } from './keptPoints.ts';
 import { outsideOf } from './outsideOf.ts';
@@ -48,5 +49,6 @@ export function scoreReference(prepared: Prepared, chunk: Chunk, options: ScoreO
     }
   }
   const outside = outsideOf(limited, withoutValue);
-  return { points, passed, passedEach, outside, ...kept.finish() };
+  const { tally } = prepared.plan.specification;
+  return { points, ...counted(tally, { passed, passedEach, outside }), ...kept.finish() };
 }

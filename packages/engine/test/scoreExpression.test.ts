@@ -1,6 +1,6 @@
 import type { RankEntry } from '@tiegel/contract';
 import { factsFor } from '@tiegel/elements';
-import { bind, evaluator, valueFor } from '@tiegel/screening';
+import { bind, evaluator, quantityById, valueFor } from '@tiegel/screening';
 import { expect, test } from 'vitest';
 import { scoreExpression } from '../src/scoreExpression.ts';
 
@@ -8,7 +8,7 @@ import { scoreExpression } from '../src/scoreExpression.ts';
 function scoreOf(rank: RankEntry[], symbols: string[]): number {
   const facts = factsFor(symbols);
   const score = new Float64Array(1);
-  const { evaluate } = evaluator(bind([scoreExpression(rank)], facts));
+  const { evaluate } = evaluator(bind([scoreExpression(rank, quantityById)], facts));
   evaluate(
     facts.symbols.map((_, at) => at),
     facts.symbols.map(() => 1),
@@ -62,5 +62,5 @@ test('an entry without a value leaves no score, even where the other is 0', () =
 });
 
 test('a ranking without an entry is a mistake of the caller', () => {
-  expect(() => scoreExpression([])).toThrow(RangeError);
+  expect(() => scoreExpression([], quantityById)).toThrow(RangeError);
 });

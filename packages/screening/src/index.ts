@@ -20,6 +20,7 @@ export type { PhaseModel } from './models/phaseModelForm.ts';
 export { ownColumnQuantity } from './ownColumnQuantity.ts';
 export { ownQuantity } from './ownExpression/ownQuantity.ts';
 export { type ParsedExpression, parseExpression } from './ownExpression/parseExpression.ts';
+export { type Own, ownQuantities, type QuantityFinder, quantityFinder } from './ownQuantities.ts';
 export type { Bounds, Predicate } from './predicate.ts';
 export { predicateHolds, quantitiesOf } from './predicate.ts';
 export { type Named, predicateText } from './predicateText.ts';

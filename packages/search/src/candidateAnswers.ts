@@ -1,5 +1,6 @@
-import { problem } from '@tiegel/contract';
+import { type Candidate, type CandidateQuery, problem } from '@tiegel/contract';
 import type { Store } from '@tiegel/store';
+import type { StoredNames } from './candidateColumns.ts';
 import { candidateSet, checkQuery, gridParts } from './candidateQueries.ts';
 import type { Records } from './records.ts';
 import type { Searches } from './searches.ts';
@@ -12,23 +13,47 @@ export function candidateAnswers(
   return {
     candidates(id, query) {
       const record = known(id);
-      const set = candidateSet(record);
-      checkQuery(query, set.columns);
+      const { set, names } = candidateSet(record);
+      checkQuery(query, record.columns);
+      const { items, next } = store.candidates.page(set, inStore(query, names));
       const { passed, points } = record.counts;
-      return { ...store.candidates.page(set, query), among: { kept: set.kept, passed, points } };
+      return { items: items.map(outOfStore(names)), next, among: { kept: set.kept, passed, points } };
     },
     candidate(id, composition) {
       const record = known(id);
-      const set = candidateSet(record);
+      const { set, names } = candidateSet(record);
       const sought = gridParts(composition, record);
       const found = sought && store.candidates.find(set, sought.symbols, sought.parts);
       if (found === null) throw problem('candidate/unknown', { composition });
-      return found;
+      return outOfStore(names)(found);
     },
     export(id, query) {
-      const set = candidateSet(known(id));
-      checkQuery(query, set.columns);
-      return { head: { search: view(id), columns: set.columns }, rows: store.candidates.stream(set, query) };
+      const record = known(id);
+      const { set, names } = candidateSet(record);
+      checkQuery(query, record.columns);
+      const rows = store.candidates.stream(set, inStore(query, names));
+      return { head: { search: view(id), columns: record.columns }, rows: renamed(rows, names) };
     },
   };
+}
+
+/** A query by the names that the store has for its quantities. */
+export function inStore(query: CandidateQuery, names: StoredNames): CandidateQuery {
+  return {
+    ...query,
+    ranges: query.ranges.map((range) => ({ ...range, quantity: names.of(range.quantity) })),
+    order: names.of(query.order),
+  };
+}
+
+const outOfStore =
+  (names: StoredNames) =>
+  (candidate: Candidate): Candidate => ({
+    ...candidate,
+    quantities: names.fromStored(candidate.quantities),
+  });
+
+function* renamed(rows: Iterable<Candidate>, names: StoredNames): Generator<Candidate> {
+  const rename = outOfStore(names);
+  for (const row of rows) yield rename(row);
 }

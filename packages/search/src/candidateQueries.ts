@@ -2,14 +2,19 @@ import { type CandidateQuery, type Fault, fault, ProblemError, problem } from '@
 import { parseAlloy } from '@tiegel/elements';
 import { gridOf } from '@tiegel/engine';
 import type { CandidateSet, SearchRecord } from '@tiegel/store';
+import { type StoredNames, storedNames } from './candidateColumns.ts';
 
 /** At most so many candidates a page. */
 const longestPage = 1000;
 
-/** Whose candidates a search has. Throws search/not-finished while it has none. */
-export function candidateSet({ number, state, kept, columns }: SearchRecord): CandidateSet {
+/** Whose candidates a search has, and how the store calls their quantities. Throws search/not-finished while it has none. */
+export function candidateSet({ number, state, kept, columns }: SearchRecord): {
+  set: CandidateSet;
+  names: StoredNames;
+} {
   if (state !== 'done') throw problem('search/not-finished', { state });
-  return { search: number, kept, columns };
+  const names = storedNames(columns);
+  return { set: { search: number, kept, columns: names.all }, names };
 }
 
 /** Throws request/invalid and request/after-and-at with every fault of a query on candidates that have these quantities. */

@@ -1,5 +1,6 @@
 import {
   effectivePool,
+  type Fault,
   type Plan,
   ProblemError,
   questionOf,
@@ -16,10 +17,11 @@ import {
   type Prepared,
   prepare,
 } from '@tiegel/engine';
-import { conditions, quantities } from '@tiegel/screening';
+import { lateQuantities } from '@tiegel/insight';
+import { conditions, ownQuantities, quantities } from '@tiegel/screening';
 import { conditionsAsked } from './conditionsAsked.ts';
 import { gridFaults, unreachableFaults, valueFaults } from './faults.ts';
-import { namedIn } from './namedIn.ts';
+import { namedIn, ownOf } from './namedIn.ts';
 
 /** A search that can be run, and all that follows from its specification before anything is scored. */
 export interface CheckedSearch {
@@ -34,9 +36,21 @@ export interface CheckedSearch {
 
 const specifications = searchSpecificationFor({
   quantities,
+  lateQuantities,
   elements: symbols,
   conditions: Object.values(conditions),
+  letFaults: (lets) => faultsOf(() => ownQuantities({ lets })),
 });
+
+function faultsOf(attempt: () => unknown): readonly Fault[] {
+  try {
+    attempt();
+    return [];
+  } catch (error) {
+    if (error instanceof ProblemError) return error.faults;
+    throw error;
+  }
+}
 
 /** The form of a request alone: what it says, whatever the data. Throws a ProblemError with every fault. */
 export function checkForm(request: unknown): { specification: SearchSpecification; notices: string[] } {
@@ -50,7 +64,8 @@ export function checkForm(request: unknown): { specification: SearchSpecificatio
  */
 export function checkSearch(request: unknown, prices: PriceList | null, maxPoints: number): CheckedSearch {
   const checked = checkGrid(request, prices, maxPoints);
-  refuse(unreachableFaults(checked.prepared, namedIn(prices?.currency ?? null)));
+  const named = namedIn(prices?.currency ?? null, ownOf(checked.plan));
+  refuse(unreachableFaults(checked.prepared, named));
   return checked;
 }
 
@@ -61,12 +76,13 @@ export function checkGrid(request: unknown, prices: PriceList | null, maxPoints:
   const grid = gridOf(specification);
   const points = countPoints(grid);
   refuse([...valueFaults(plan), ...gridFaults(points, maxPoints)]);
+  const named = namedIn(prices?.currency ?? null, ownOf(plan));
   return {
     ...{ plan, grid, notices },
     prepared: prepare(plan),
     systems: countSystems(grid),
     points: Number(points),
-    question: questionOf(specification, namedIn(prices?.currency ?? null), conditionsAsked(specification)),
+    question: questionOf(specification, named, conditionsAsked(plan)),
   };
 }
 

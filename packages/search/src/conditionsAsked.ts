@@ -1,16 +1,15 @@
-import type { ConditionValue, SearchSpecification } from '@tiegel/contract';
-import { conditions, conditionsOf, quantityById } from '@tiegel/screening';
+import type { ConditionValue, Plan } from '@tiegel/contract';
+import { conditions, conditionsOf, quantityFinder } from '@tiegel/screening';
+import { ownOf } from './namedIn.ts';
 
 /**
  * The conditions that belong in a question: those that were set, and those that a limit or the
  * ranking computes with, default or not.
  */
-export function conditionsAsked({
-  limits,
-  rank,
-  conditions: set = {},
-}: SearchSpecification): ConditionValue[] {
-  const read = [...limits, ...rank].flatMap(({ quantity }) => conditionsOf(quantityById(quantity)));
+export function conditionsAsked(plan: Pick<Plan, 'specification' | 'columns'>): ConditionValue[] {
+  const { limits, rank, conditions: set = {} } = plan.specification;
+  const quantityOf = quantityFinder(ownOf(plan));
+  const read = [...limits, ...rank].flatMap(({ quantity }) => conditionsOf(quantityOf(quantity)));
   return Object.values(conditions)
     .filter(({ name }) => name in set || read.includes(name))
     .map(({ name, label, unit, default: value }) => ({ label, unit, value: set[name] ?? value }));

@@ -1,22 +1,26 @@
 import { type Fault, fault, type Lookup, type Plan } from '@tiegel/contract';
 import { columns, pairColumns, priceColumn } from '@tiegel/elements';
 import { type Prepared, unreachableLimits } from '@tiegel/engine';
-import { missingFor, quantityById } from '@tiegel/screening';
+import { missingFor, quantityFinder } from '@tiegel/screening';
 import { grouped } from './grouped.ts';
+import { ownOf } from './namedIn.ts';
 
 /** Every value that a limit or a ranking needs and that the data lack for an element of the pool. */
-export function valueFaults({ specification, facts }: Plan): Fault[] {
+export function valueFaults(plan: Plan): Fault[] {
+  const { specification, facts } = plan;
   const { limits, rank } = specification;
+  const quantityOf = quantityFinder(ownOf(plan));
   const wholePool = Object.fromEntries(facts.symbols.map((symbol) => [symbol, 1]));
   const entries = [
     ...limits.map(({ quantity }, place) => ({ quantity, pointer: `/limits/${place}/quantity` })),
     ...rank.map(({ quantity }, place) => ({ quantity, pointer: `/rank/${place}/quantity` })),
   ];
   return entries.flatMap(({ quantity, pointer }) => {
-    const missing = missingFor(quantity, wholePool, facts);
+    const asked = quantityOf(quantity);
+    const missing = missingFor(asked, wholePool, facts);
     return [...new Set(missing.map(({ value }) => value))].map((value) => {
       const elements = missing.filter((one) => one.value === value).map(({ element }) => element);
-      return valueFault(quantityById(quantity).name, value, elements, pointer);
+      return valueFault(asked.name, value, elements, pointer);
     });
   });
 }

@@ -1,9 +1,9 @@
 import { setImmediate } from 'node:timers/promises';
-import { gridOf, pointsOf } from '@tiegel/engine';
-import { screening } from '@tiegel/screening';
 import type { NewCandidate, Store } from '@tiegel/store';
+import { storedNames } from './candidateColumns.ts';
+import { candidateMaker } from './candidateMaker.ts';
 import { closingNotices } from './closingNotices.ts';
-import { type KeptPoint, keptPoints } from './keptPoints.ts';
+import { keptPoints } from './keptPoints.ts';
 import { activeSeconds, type Underway } from './underway.ts';
 
 /** Candidates worked out and stored at a time: requests are answered between two batches. */
@@ -20,11 +20,11 @@ export async function finish(search: Underway, store: Store, stop: AbortSignal):
   const seconds = activeSeconds(search);
   await clearCandidates(search.number, store, stop);
   const { columns, prices, notices } = store.searches.find(search.id)!;
-  const kept = await storeCandidates(search, columns, store, stop);
+  const { kept, seen } = await storeCandidates(search, columns, store, stop);
   makeOrders(search, { kept, columns }, store);
   store.searches.conclude(search.number, {
     ...{ state: 'done', reason: null, kept, activeSeconds: seconds },
-    notices: [...notices, ...closingNotices(search, prices?.currency ?? null)],
+    notices: [...notices, ...closingNotices(search, { kept, seen }, prices?.currency ?? null)],
     storingSeconds: (performance.now() - since) / 1000,
     finishedAt: new Date().toISOString(),
   });
@@ -40,34 +40,25 @@ async function storeCandidates(
   columns: readonly string[],
   store: Store,
   stop: AbortSignal,
-): Promise<number> {
-  const candidate = candidateMaker(search, columns);
+): Promise<{ kept: number; seen: number }> {
+  const candidate = candidateMaker(search.plan, columns);
   let kept = 0;
+  let seen = 0;
   let batch: NewCandidate[] = [];
   for (const point of keptPoints(search.outcome, search.ranking)) {
-    kept += 1;
-    batch.push(candidate(point, kept));
-    if (batch.length < batchLength) continue;
+    seen += 1;
+    const one = candidate(point, kept + 1);
+    if (one !== null) {
+      kept += 1;
+      batch.push(one);
+    }
+    if (seen % batchLength > 0) continue;
     store.candidates.insert(search.number, batch);
     batch = [];
     await breathe(stop);
   }
   store.candidates.insert(search.number, batch);
-  return kept;
-}
-
-/**
- * Values are worked out for the parts of the grid, as they were when the point was scored: a
- * candidate's ranked quantity is its score, to the last digit.
- */
-function candidateMaker({ plan }: Underway, columns: readonly string[]) {
-  const pointAt = pointsOf(gridOf(plan.specification));
-  const valuesOf = screening(plan.facts, columns, plan.conditions);
-  return ({ score, system, point }: KeptPoint, rank: number): NewCandidate => {
-    const { symbols, parts } = pointAt(system, point);
-    const amounts = Object.fromEntries(symbols.map((symbol, place) => [symbol, parts[place]!]));
-    return { rank, symbols, parts, score, quantities: valuesOf(amounts) };
-  };
+  return { kept, seen };
 }
 
 /** The orders that people will ask for first. */
@@ -77,8 +68,10 @@ function makeOrders(
   store: Store,
 ): void {
   const { limits, rank } = plan.specification;
+  const names = storedNames(set.columns);
+  const stored = { search: number, kept: set.kept, columns: names.all };
   for (const quantity of new Set([...limits, ...rank].map((entry) => entry.quantity))) {
-    store.candidates.order({ search: number, ...set }, quantity);
+    store.candidates.order(stored, names.of(quantity));
   }
 }
 

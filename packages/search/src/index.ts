@@ -1,3 +1,4 @@
+export { candidateColumns } from './candidateColumns.ts';
 export { demonstration } from './demonstration.ts';
 export { DEFAULT_MAX_POINTS, openSearches, type SearchesOptions } from './openSearches.ts';
 export type { ExportHead, Searches } from './searches.ts';

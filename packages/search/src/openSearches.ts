@@ -3,6 +3,7 @@ import type { ChunkQueue } from '@tiegel/queue';
 import type { Store } from '@tiegel/store';
 import { acts } from './acts.ts';
 import { candidateAnswers } from './candidateAnswers.ts';
+import { candidateSweeps } from './candidateSweeps.ts';
 import { distributionsOf } from './distributionsOf.ts';
 import { endings } from './endings.ts';
 import { estimates } from './estimate.ts';
@@ -18,7 +19,7 @@ export const DEFAULT_MAX_POINTS = 1e13;
 /**
  * What the searches of a process are made of.
  *
- * - `store`: from openStore of packages/store, told the ids of `quantities` of packages/screening.
+ * - `store`: from openStore of packages/store, told `candidateColumns`.
  * - `queue`: how chunks reach workers.
  * - `prices`: the list in force until somebody enters another with `replacePrices` (an entered
  *   one survives restarts and goes before this); null for none. Default: the demonstration list.
@@ -55,6 +56,7 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
     ...{ watch: watching.watch, finished: waiting.finished },
     ...acts(store, working, standing, watching.changed),
     ...candidateAnswers(store, standing),
+    ...candidateSweeps(store, standing),
     size: (request) => sizeOf(request, parts),
     distributions: (request) => distributionsOf(request, prices(), maxPoints),
     async submit(request, { idempotencyKey = null as string | null } = {}) {

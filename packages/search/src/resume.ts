@@ -1,4 +1,4 @@
-import { decodeOutcome, problem } from '@tiegel/contract';
+import { decodeOutcome, problem, type SearchSpecification } from '@tiegel/contract';
 import { emptyOutcome, engineVersion, mergeOutcomes, rankingOf } from '@tiegel/engine';
 import { MERGED, type SearchRecord, type Store } from '@tiegel/store';
 import { chunkLine } from './chunkLine.ts';
@@ -36,12 +36,12 @@ export function resume(record: SearchRecord, store: Store): Underway {
 
 /** What the outcomes kept so far merge to. */
 function taken(
-  specification: Parameters<typeof rankingOf>[0],
+  specification: SearchSpecification,
   number: number,
   { ledger }: Store,
 ): Pick<Underway, 'outcome' | 'loose'> {
   const ranking = rankingOf(specification);
-  let outcome = emptyOutcome(specification.limits.length);
+  let outcome = emptyOutcome(specification.limits.length, specification.tally);
   const loose = { bytes: 0, count: 0 };
   for (let next = ledger.outcomeAfter(number, null); next; next = ledger.outcomeAfter(number, next.ordinal)) {
     outcome = mergeOutcomes(outcome, decodeOutcome(next.bytes), ranking);

@@ -2,11 +2,15 @@ import type {
   Candidate,
   CandidatePage,
   CandidateQuery,
+  CandidateValues,
   Distributions,
+  ElementUse,
   SearchView,
   Size,
+  TradeOff,
 } from '@tiegel/contract';
 import type { PriceList } from '@tiegel/elements';
+import type { KeptSystem } from './systemsOf.ts';
 
 /** What an export starts with: it says all that a result depends on. */
 export interface ExportHead {
@@ -42,6 +46,27 @@ export interface Searches {
   candidate(id: string, composition: string): Candidate;
   /** Streams the kept candidates that the query selects, in its order, without holding them; limit, key and row number of the query do not count. Throws as `candidates` does. */
   export(id: string, query: CandidateQuery): { head: ExportHead; rows: Iterable<Candidate> };
+  /** Columns of values of the candidates that meet the query's filters, by rank; where they are more than `limit`, an even sample of them with all of the best. Throws as `candidates` does. */
+  values(
+    id: string,
+    query: CandidateQuery,
+    quantities: readonly string[],
+    limit: number,
+  ): Promise<CandidateValues>;
+  /** In how many of those candidates each element is, and how much of it. Throws as `candidates` does. */
+  elementUse(id: string, query: CandidateQuery): Promise<ElementUse>;
+  /** The Pareto front of two quantities among those candidates. Throws as `candidates` does. */
+  tradeOff(
+    id: string,
+    query: CandidateQuery,
+    quantities: readonly [string, string],
+    prefer: readonly ['low' | 'high', 'low' | 'high'],
+  ): Promise<TradeOff>;
+  /** The sets of elements of those candidates, in the order of the best of each. Throws as `candidates` does. */
+  keptSystems(
+    id: string,
+    query: CandidateQuery,
+  ): Promise<{ systems: KeptSystem[]; meeting: number; among: CandidatePage['among'] }>;
   /** Calls back at once with the search as it stands, then on each change (progress at most twice a second); returns how to stop. `sequence` grows by one each time a view changes and survives a restart. Throws search/unknown. */
   watch(id: string, listener: (view: SearchView, sequence: number) => void): () => void;
   /** Resolves when the search is done, cancelled or failed. Rejects with store/... when the store refuses what is found (the search is paused then), with search/closed when this is closed before. */

@@ -1,7 +1,7 @@
 import type { PriceList } from '@tiegel/elements';
 import { planChunks } from '@tiegel/engine';
-import { quantities } from '@tiegel/screening';
 import type { SearchRecord, Store } from '@tiegel/store';
+import { columnsOf } from './candidateColumns.ts';
 import type { CheckedSearch } from './check.ts';
 
 /** How long a worker should take for a chunk, s: far above what handing it over costs, and progress shows. */
@@ -26,7 +26,7 @@ export function start(checked: CheckedSearch, store: Store, given: Start): Searc
   });
   const search = {
     ...{ idempotencyKey, plan, question, notices, systems, points },
-    columns: quantities.map(({ id }) => id),
+    columns: columnsOf(plan),
     prices: prices && { date: prices.date, currency: prices.currency, invented: prices.invented },
     preparationSeconds: (performance.now() - given.since) / 1000,
     createdAt: new Date().toISOString(),

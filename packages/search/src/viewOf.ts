@@ -1,5 +1,8 @@
 import type { SearchView } from '@tiegel/contract';
+import { lateQuantities } from '@tiegel/insight';
+import { ownQuantities } from '@tiegel/screening';
 import type { SearchRecord } from '@tiegel/store';
+import { ownOf } from './namedIn.ts';
 import { activeSeconds, type Underway } from './underway.ts';
 
 /** A search as anybody sees it, from what is kept of it and, where this process works on it, what is known beyond. */
@@ -16,6 +19,7 @@ export function viewOf(record: SearchRecord, underway: Underway | undefined): Se
       reason,
       question,
       specification,
+      moreQuantities: moreQuantities(record),
       notices,
       counts,
       kept,
@@ -27,6 +31,16 @@ export function viewOf(record: SearchRecord, underway: Underway | undefined): Se
     rate,
     secondsLeft: rate === null ? null : left / rate,
   };
+}
+
+function moreQuantities({ specification, columns, ownColumns }: SearchRecord): SearchView['moreQuantities'] {
+  const late = lateQuantities.filter(({ id }) => columns.includes(id));
+  const own = ownQuantities(ownOf({ specification, columns: ownColumns }));
+  const told = (kind: 'late' | 'own') => (quantity: (typeof late | typeof own)[number]) => {
+    const { id, name, symbol, unit, notation, meaning, decimals } = quantity;
+    return { id, kind, name, symbol, unit, notation, meaning, decimals };
+  };
+  return [...late.map(told('late')), ...own.map(told('own'))];
 }
 
 /** Null before the first chunk was handed out. */

@@ -43,7 +43,7 @@ test('shares can be counted again from the values, and lie within the error of t
   expect(found.limits[0]!.share).toBe(share(meets.map(([first]) => first)));
   expect(found.limits[0]!.shareWithout).toBe(share(meets.map(([, second]) => second)));
   expect(found.passed).toBe(share(meets.map(([first, second]) => first && second)));
-  expect(Math.abs(found.passed - counts.passed / counts.points)).toBeLessThan(2 * found.error);
+  expect(Math.abs(found.passed - counts.passed! / counts.points)).toBeLessThan(2 * found.error);
 });
 
 test('nothing need be ranked, and quantities and compositions can be asked for', () => {

@@ -11,6 +11,8 @@ export interface SearchRecord {
   question: string;
   /** ids of the quantities that its candidates have */
   columns: string[];
+  /** element columns of somebody's own that it reads, without their values */
+  ownColumns: NonNullable<Plan['columns']>;
   prices: SearchView['prices'];
   dataVersion: string;
   engineVersion: string;
@@ -81,16 +83,20 @@ const changeable: Record<keyof SearchChange, [column: string, write: (value: nev
 };
 
 /** A row as it is selected: what is not a number or a text is JSON. */
-type StoredSearch = Omit<SearchRecord, 'specification' | 'columns' | 'prices' | 'notices' | 'counts'> & {
+type StoredSearch = Omit<
+  SearchRecord,
+  'specification' | 'columns' | 'ownColumns' | 'prices' | 'notices' | 'counts'
+> & {
   specification: string;
   columns: string;
+  ownColumns: string | null;
   prices: string | null;
   notices: string;
   counts: string;
 };
 
 const record = `select number, id, idempotency_key as idempotencyKey, specification, question, columns, prices,
-  plan ->> 'dataVersion' as dataVersion, plan ->> 'engineVersion' as engineVersion, systems, points, state, reason,
+  plan -> 'columns' as ownColumns, plan ->> 'dataVersion' as dataVersion, plan ->> 'engineVersion' as engineVersion, systems, points, state, reason,
   notices, sequence, counts, kept, active_seconds as activeSeconds, preparation_seconds as preparationSeconds,
   storing_seconds as storingSeconds, created_at as createdAt, finished_at as finishedAt
   from search`;
@@ -152,12 +158,12 @@ function same(value: unknown): unknown {
 
 function written(id: string, search: NewSearch): Record<string, unknown> {
   const { idempotencyKey, question, systems, points, preparationSeconds, createdAt } = search;
+  const { limits, tally } = search.plan.specification;
   const counts: Counts = {
-    systems,
-    points: 0,
-    passed: 0,
-    passedEach: search.plan.specification.limits.map(() => 0),
-    outside: {},
+    ...{ systems, points: 0 },
+    passed: tally === 'none' ? null : 0,
+    passedEach: tally === 'each' ? limits.map(() => 0) : null,
+    outside: tally === 'each' ? {} : null,
   };
   return {
     ...{ id, idempotencyKey, question, systems, points, preparationSeconds, createdAt },
@@ -173,11 +179,12 @@ function written(id: string, search: NewSearch): Record<string, unknown> {
 function read(found: unknown): SearchRecord | null {
   if (found === undefined) return null;
   const row = found as StoredSearch;
-  const { specification, columns, prices, notices, counts, ...same } = row;
+  const { specification, columns, ownColumns, prices, notices, counts, ...same } = row;
   return {
     ...same,
     specification: JSON.parse(specification),
     columns: JSON.parse(columns),
+    ownColumns: JSON.parse(ownColumns ?? '[]'),
     prices: prices === null ? null : JSON.parse(prices),
     notices: JSON.parse(notices),
     counts: JSON.parse(counts),

@@ -1,7 +1,6 @@
 import { join } from 'node:path';
 import { embeddedQueue, redisQueue, redisWorker } from '@tiegel/queue';
-import { quantities } from '@tiegel/screening';
-import { openSearches } from '@tiegel/search';
+import { candidateColumns, openSearches } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import type { Logger } from 'pino';
 import type { Configuration } from './configuration.ts';
@@ -19,7 +18,7 @@ export async function openParts(
 ): Promise<{ parts: Parts; close: () => Promise<void> }> {
   const store = openStore({
     file: join(dataFolder, 'tiegel.sqlite'),
-    columns: quantities.map(({ id }) => id),
+    columns: candidateColumns,
   });
   const log = (level: 'info' | 'warn' | 'error', text: string) => logger[level](text);
   const queue =

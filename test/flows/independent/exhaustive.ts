@@ -22,14 +22,23 @@ interface WrittenRank {
   shape?: number;
 }
 
+/** All that can be counted; a search may count less, and has null in the place of the rest. */
+interface Counting {
+  systems: number;
+  points: number;
+  passed: number;
+  passedEach: number[];
+  outside: Record<string, number>;
+}
+
 /** What a search must find. Compositions read 'Al5 Cr20 Fe75', in at.%; a score of null means no value. */
 export interface Found {
   counts: {
     systems: number;
     points: number;
-    passed: number;
-    passedEach: number[];
-    outside: Record<string, number>;
+    passed: number | null;
+    passedEach: number[] | null;
+    outside: Record<string, number> | null;
   };
   candidates: [composition: string, score: number | null][];
 }
@@ -41,12 +50,12 @@ export interface Found {
  */
 export function exhaustive(specification: WrittenSpecification, data: ReferenceData): Found {
   const { limits = [], rank, keep = 1000, keepPerSystem = 0 } = specification;
-  const counts = {
+  const counts: Counting = {
     systems: 0,
     points: 0,
     passed: 0,
     passedEach: limits.map(() => 0),
-    outside: {} as Record<string, number>,
+    outside: {},
   };
   const high = rank.length > 1 || rank[0]!.prefer === 'high';
   const score = scoreOf(rank);
@@ -83,7 +92,7 @@ function meets(
   limits: NonNullable<WrittenSpecification['limits']>,
   fractions: readonly number[],
   system: PlainSystem,
-  counts: Found['counts'],
+  counts: Counting,
 ): boolean {
   let all = true;
   limits.forEach(({ quantity, min = -Infinity, max = Infinity }, index) => {

@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { CandidateQuery } from '@tiegel/contract';
 import type { ChunkQueue } from '@tiegel/queue';
-import { quantities } from '@tiegel/screening';
-import { openSearches, type Searches } from '@tiegel/search';
+import { candidateColumns, openSearches, type Searches } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import { prices, type Variant, written } from './variant.ts';
 
@@ -17,7 +16,7 @@ const everything: CandidateQuery = {
 
 /** The life of a search in this process, on a queue; all searches in one database. */
 export function searchesVariant(openQueue: () => ChunkQueue): Variant {
-  const store = openStore({ file: null, columns: quantities.map(({ id }) => id) });
+  const store = openStore({ file: null, columns: candidateColumns });
   const queue = openQueue();
   let opened: Promise<Searches> | undefined;
   return {

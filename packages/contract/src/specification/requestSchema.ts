@@ -1,28 +1,42 @@
 import { z } from 'zod';
 import { report, shortened } from '../faultsOf.ts';
 import { nearest } from '../nearest.ts';
+import type { Fault } from '../problem.ts';
 import { componentsSchema } from './components.ts';
 import { conditionsSchema, type KnownCondition } from './conditions.ts';
 import { elementsSchema } from './elements.ts';
 import { fractionsSchema } from './fractions.ts';
+import { letsSchema } from './lets.ts';
 import { limitsSchema } from './limits.ts';
 import { nameSchema } from './name.ts';
 import { rankSchema } from './rank.ts';
+import { tallySchema } from './tally.ts';
 
 const MOST_KEPT = 1_000_000;
 const MOST_KEPT_PER_SYSTEM = 20;
 const LONGEST_ID = 64;
 
-/** What the contract must know of the rest: ids of quantities that may be limited or ranked, symbols with data, and the conditions that may be set. */
+/**
+ * What the contract must know of the rest: ids of quantities that may be limited or ranked and of
+ * those that are worked out for kept candidates only, symbols with data, the conditions that may
+ * be set, and what is wrong with figures of merit of one's own.
+ */
 export interface Known {
   quantities: readonly { id: string }[];
+  lateQuantities?: readonly { id: string }[];
   elements: readonly string[];
   conditions?: readonly KnownCondition[];
+  letFaults?: (lets: Readonly<Record<string, string>>) => readonly Fault[];
 }
 
 /** The form of a search specification as it is sent. Each part's description says what would be right there. */
 export function requestSchema(known: Known) {
-  const quantity = quantitySchema(known.quantities.map(({ id }) => id));
+  const { quantities, lateQuantities = [] } = known;
+  const late = lateQuantities.map(({ id }) => id);
+  const quantity = quantitySchema(
+    quantities.map(({ id }) => id),
+    late,
+  );
   return z
     .strictObject({
       version: z.literal(1).describe('Write 1, or leave it out.').exactOptional(),
@@ -32,9 +46,16 @@ export function requestSchema(known: Known) {
       fractions: fractionsSchema(known.elements),
       limits: limitsSchema(quantity).exactOptional(),
       rank: rankSchema(quantity),
+      lets: letsSchema.exactOptional(),
+      keptOnly: limitsSchema(quantitySchema(late))
+        .describe(
+          'Write limits on quantities that are worked out for kept candidates only, for example [{"quantity": "demixingRatio", "max": 0.6}].',
+        )
+        .exactOptional(),
       conditions: conditionsSchema(known.conditions ?? []).exactOptional(),
       keep: upTo(MOST_KEPT).exactOptional(),
       keepPerSystem: upTo(MOST_KEPT_PER_SYSTEM).exactOptional(),
+      tally: tallySchema.exactOptional(),
     })
     .describe('Write a search specification as a JSON object with elements, components, fractions and rank.');
 }
@@ -50,12 +71,17 @@ function upTo(most: number) {
   return z.int().min(0).max(most).describe(`Write a whole number from 0 to ${most}.`);
 }
 
-function quantitySchema(ids: readonly string[]) {
+/** @param late ids that belong under keptOnly */
+function quantitySchema(ids: readonly string[], late: readonly string[] = []) {
   return z
     .string()
     .max(LONGEST_ID)
     .check((payload) => {
       if (ids.includes(payload.value)) return;
+      if (late.includes(payload.value)) {
+        report(payload, 'quantity/late', { id: payload.value });
+        return;
+      }
       const near = nearest(payload.value, ids);
       const values = { id: shortened(payload.value), known: ids.join(', ') };
       report(payload, 'quantity/unknown', near === null ? values : { ...values, near });

@@ -14,9 +14,12 @@ export function withDefaults(request: SearchRequest): SearchSpecification {
     fractions: gridWithDefaults(request.fractions),
     limits: request.limits ?? [],
     rank: request.rank,
+    ...(Object.keys(request.lets ?? {}).length > 0 ? { lets: request.lets! } : {}),
+    ...((request.keptOnly ?? []).length > 0 ? { keptOnly: request.keptOnly! } : {}),
     ...(Object.keys(request.conditions ?? {}).length > 0 ? { conditions: request.conditions! } : {}),
     keep: request.keep ?? 1000,
     keepPerSystem: request.keepPerSystem ?? 0,
+    tally: request.tally ?? 'each',
   };
 }
 

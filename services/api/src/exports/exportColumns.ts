@@ -38,7 +38,7 @@ export function exportColumns({ search, columns }: ExportHead): ExportColumn[] {
     ...columns.map(
       (id): ExportColumn => ({
         name: id,
-        unit: unitOf(id).replace('currency', currency),
+        unit: unitOf(id, search).replace('currency', currency),
         type: 'DOUBLE',
         value: (candidate) => candidate.quantities[id] ?? null,
       }),
@@ -47,6 +47,6 @@ export function exportColumns({ search, columns }: ExportHead): ExportColumn[] {
   ];
 }
 
-function unitOf(id: string): string {
-  return quantities.find((quantity) => quantity.id === id)?.unit ?? '';
+function unitOf(id: string, { moreQuantities }: ExportHead['search']): string {
+  return [...quantities, ...moreQuantities].find((quantity) => quantity.id === id)?.unit ?? '';
 }

@@ -9,6 +9,7 @@ import { evidenceRoute } from './evidence.ts';
 import { explainRoute } from './explain.ts';
 import { exportRoute } from './exports.ts';
 import { healthRoutes } from './health.ts';
+import { lateQuantityRoute } from './lateQuantities.ts';
 import { openapiRoute } from './openapi.ts';
 import { pairRoute } from './pairs.ts';
 import { priceRoutes } from './prices.ts';
@@ -34,6 +35,7 @@ export function routes(app: Server, parts: Parts): void {
   elementRoute(app, parts);
   pairRoute(app);
   quantityRoute(app);
+  lateQuantityRoute(app);
   priceRoutes(app, parts);
   demonstrationRoute(app);
   openapiRoute(app);

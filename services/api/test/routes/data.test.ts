@@ -1,4 +1,5 @@
 import { demoPrices, elementRecords, pairRecords } from '@tiegel/elements';
+import { lateQuantities } from '@tiegel/insight';
 import { quantities } from '@tiegel/screening';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type TestServer, testServer } from '../fixtures/testServer.ts';
@@ -37,6 +38,14 @@ test('what is not known is null, never 0', async () => {
 
 test('pairs are told whole', async () => {
   expect(await get('/pairs')).toEqual(pairRecords());
+});
+
+test('late quantities are told apart from those that may limit a search', async () => {
+  const late = await get('/late-quantities');
+  const ids = late.map(({ id }: { id: string }) => id);
+  expect(ids).toEqual(lateQuantities.map(({ id }) => id));
+  expect(late[0]).toMatchObject({ id: 'demixingTemperature', unit: 'K', symbol: 'T_sp' });
+  expect(ids.filter((id: string) => quantities.some((quantity) => quantity.id === id))).toEqual([]);
 });
 
 test('quantities are told in the order of every table, without the tree of the formula', async () => {

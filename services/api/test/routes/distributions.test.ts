@@ -16,9 +16,9 @@ test('a sample of the grid tells what each limit leaves, near what an independen
   expect(answer.statusCode).toBe(200);
   const found = answer.json();
   expect(found).toMatchObject({ points, sample: 4000, seed: 2 });
-  expect(Math.abs(found.passed - passed / points)).toBeLessThan(2 * found.error);
+  expect(Math.abs(found.passed - passed! / points)).toBeLessThan(2 * found.error);
   // Five standard deviations of a share near a half.
-  for (const [limit, count] of passedEach.entries()) {
+  for (const [limit, count] of passedEach!.entries()) {
     expect(Math.abs(found.limits[limit].share - count / points)).toBeLessThan(5 * Math.sqrt(0.25 / 4000));
   }
   expect((await post({ specification, sample: 4000, seed: 2 })).json()).toEqual(found);

@@ -14,7 +14,8 @@ export function* searchText(
 ): Generator<string> {
   const { counts, kept } = view;
   yield `${wrapped(view.question)}\n\n`;
-  yield `${grouped(counts.systems)} systems, ${grouped(counts.points)} points, ${grouped(counts.passed)} meet every limit\n`;
+  const systems = `${grouped(counts.systems)} systems, ${grouped(counts.points)} points`;
+  yield `${systems}, ${counts.passed === null ? 'passes not counted (tally none)' : `${grouped(counts.passed)} meet every limit`}\n`;
   yield* limitLines(view);
   const best = first(candidates, shownCandidates);
   if (best.length > 0) yield `\n${candidateTable(view, best, prices).join('\n')}\n`;
@@ -24,22 +25,28 @@ export function* searchText(
 }
 
 function* limitLines({ specification, counts }: SearchView): Generator<string> {
+  const { passed, passedEach, outside } = counts;
+  if (passed !== null && passedEach === null) {
+    yield '  passes of each limit by itself not counted (tally all)\n';
+  }
   for (const [index, { quantity, min, max }] of specification.limits.entries()) {
     const bounds = [min === undefined ? '' : `≥ ${min}`, max === undefined ? '' : `≤ ${max}`].filter(Boolean);
-    yield `  ${quantity} ${bounds.join(' and ')}: ${grouped(counts.passedEach[index] ?? 0)} pass\n`;
+    const passes = passedEach === null ? '' : `: ${grouped(passedEach[index] ?? 0)} pass`;
+    yield `  ${quantity} ${bounds.join(' and ')}${passes}\n`;
   }
-  for (const [quantity, points] of Object.entries(counts.outside)) {
+  for (const [quantity, points] of Object.entries(outside ?? {})) {
     yield `  ${quantity} has no value at ${grouped(points)} points\n`;
   }
 }
 
 /** As many columns as a line holds: first what is ranked, then what is limited. */
 function candidateTable(
-  { specification }: SearchView,
+  { specification, moreQuantities }: SearchView,
   best: readonly Candidate[],
   prices: PriceList | null,
 ): string[] {
-  const asked = [...specification.rank, ...specification.limits].map(({ quantity }) => quantity);
+  const { rank, limits, keptOnly = [] } = specification;
+  const asked = [...rank, ...limits, ...keptOnly].map(({ quantity }) => quantity);
   const score = specification.rank.length > 1 || typeof specification.rank[0]?.prefer === 'object';
   const fitting = (ids: readonly string[]): string[] => {
     const lines = table(
@@ -47,13 +54,13 @@ function candidateTable(
         { head: '' },
         { head: 'composition', unit: 'at.%', align: 'left' },
         ...(score ? [{ head: 'score' }] : []),
-        ...ids.map((id) => quantityColumn(id, prices)),
+        ...ids.map((id) => quantityColumn(id, prices, moreQuantities)),
       ],
       best.map((candidate) => [
         String(candidate.rank),
         spacedComposition(candidate.composition),
         ...(score ? [candidate.score?.toPrecision(4) ?? null] : []),
-        ...ids.map((id) => shownValue(id, candidate.quantities[id])),
+        ...ids.map((id) => shownValue(id, candidate.quantities[id], moreQuantities)),
       ]),
     );
     const fits = Math.max(...lines.map((line) => line.length)) <= lineWidth;

@@ -1,7 +1,6 @@
 import type { PriceList } from '@tiegel/elements';
 import { type ChunkQueue, embeddedQueue, redisQueue } from '@tiegel/queue';
-import { quantities } from '@tiegel/screening';
-import { openSearches, type Searches } from '@tiegel/search';
+import { candidateColumns, openSearches, type Searches } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import { readPrices } from '../input/readPrices.ts';
 import { placeOf } from '../input/readText.ts';
@@ -32,7 +31,7 @@ export async function openSearching({ workers, database, prices }: SearchingOpti
   const list = readPrices(prices);
   const store = openStore({
     file: database === undefined ? null : placeOf(database),
-    columns: quantities.map(({ id }) => id),
+    columns: candidateColumns,
   });
   const release = closeAtExit(() => store.close());
   const queue = queueOf(settings, workers);

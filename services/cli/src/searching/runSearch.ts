@@ -18,13 +18,19 @@ export const everyCandidate: CandidateQuery = {
  */
 export async function runSearch(searches: Searches, request: unknown): Promise<SearchView> {
   const { id } = await searches.submit(request);
-  for (const notice of searches.view(id).notices) console.error(`Notice: ${notice}`);
+  const { notices } = searches.view(id);
+  tell(notices);
   const stop = showProgress(searches, id);
   const view = await searches.finished(id).finally(stop);
   if (view.state !== 'done') {
     throw problem('command/search-ended', { state: view.state, reason: view.reason ?? 'no reason is known' });
   }
+  tell(view.notices.slice(notices.length));
   return view;
+}
+
+function tell(notices: readonly string[]): void {
+  for (const notice of notices) console.error(`Notice: ${notice}`);
 }
 
 /** The kept candidates that a query selects, streamed. */

@@ -1,13 +1,12 @@
 import { embeddedQueue } from '@tiegel/queue';
-import { quantities } from '@tiegel/screening';
-import { openSearches } from '@tiegel/search';
+import { candidateColumns, openSearches } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import { expect, test } from 'vitest';
 import { runSearch } from '../../src/searching/runSearch.ts';
 import { faultsOf } from '../faultsOf.ts';
 
 test('a search that fails ends the command with a fault', async () => {
-  const store = openStore({ file: null, columns: quantities.map(({ id }) => id) });
+  const store = openStore({ file: null, columns: candidateColumns });
   const threadFile = new URL('../fixtures/brokenThread.ts', import.meta.url);
   const queue = embeddedQueue({ threadFile, threads: 1 });
   const searches = await openSearches({ store, queue });

@@ -15,7 +15,7 @@ export function LimitTable({
   const { counts, specification, prices } = search;
   const { points, passed, passedEach, outside } = counts;
   const lookup = lookupIn(quantities, prices?.currency);
-  const leastPassed = Math.min(...passedEach);
+  const leastPassed = Math.min(...(passedEach ?? []));
   return (
     <table className="plain-table limit-table">
       <caption>
@@ -39,13 +39,13 @@ export function LimitTable({
       <tbody>
         {specification.limits.map((limit, index) => {
           const words = asSentence(limitInWords(limit, lookup));
-          const left = passedEach[index] ?? 0;
-          const without = outside[limit.quantity] ?? 0;
+          const left = passedEach?.[index] ?? null;
+          const without = outside?.[limit.quantity] ?? 0;
           return (
             <tr key={words}>
               <th scope="row">
                 {words}
-                {left === leastPassed && passedEach.length > 1 ? (
+                {left === leastPassed && specification.limits.length > 1 ? (
                   <span className="tag"> leaves least</span>
                 ) : null}
                 {without > 0 ? (
@@ -67,7 +67,14 @@ export function LimitTable({
   );
 }
 
-function ShareCells({ part, whole }: { part: number; whole: number }) {
+function ShareCells({ part, whole }: { part: number | null; whole: number }) {
+  if (part === null) {
+    return (
+      <td className="quiet" colSpan={3}>
+        not counted
+      </td>
+    );
+  }
   return (
     <>
       <td className="number">{formatCount(part)}</td>

@@ -5,10 +5,12 @@ import { formatCount } from '../numbers/formatNumber.ts';
 /** Why a finished search has no candidate to show, and what can be done. */
 export function NothingFound({ search }: { search: SearchView }) {
   const { id, counts } = search;
-  if (counts.passed > 0) {
+  const { keep, keepPerSystem } = search.specification;
+  if (counts.passed === null ? keep + keepPerSystem === 0 : counts.passed > 0) {
+    const passed = counts.passed === null ? '' : `${formatCount(counts.passed)} compositions passed, but `;
     return (
       <p className="note">
-        {formatCount(counts.passed)} compositions passed, but the search was asked to keep none.{' '}
+        {passed === '' ? 'The' : `${passed}the`} search was asked to keep none.{' '}
         <Link href={`/ask?from=${encodeURIComponent(id)}`}>Ask again and keep some</Link>.
       </p>
     );

@@ -19,8 +19,18 @@ export function SearchHead({ search }: { search: SearchView }) {
       <p className="question">{asSentence(question)}</p>
       {state === 'done' ? (
         <p className="read">
-          <b>{formatCount(counts.passed)}</b> of {formatCount(counts.points)} compositions in{' '}
-          {formatCount(counts.systems)} systems passed; <b>{formatCount(kept)}</b> are kept
+          {counts.passed === null ? (
+            <>
+              The best of {formatCount(counts.points)} compositions in {formatCount(counts.systems)} systems;
+              how many passed was not counted.{' '}
+            </>
+          ) : (
+            <>
+              <b>{formatCount(counts.passed)}</b> of {formatCount(counts.points)} compositions in{' '}
+              {formatCount(counts.systems)} systems passed;{' '}
+            </>
+          )}
+          <b>{formatCount(kept)}</b> are kept
           {seconds === null ? '' : `. Tested in ${formatSeconds(seconds)}`}.
         </p>
       ) : null}

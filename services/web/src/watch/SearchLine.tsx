@@ -27,7 +27,11 @@ export function SearchLine({ search }: { search: SearchView }) {
 
 function standing({ state, reason, progress, counts, kept, seconds, secondsLeft }: SearchView): string {
   if (state === 'done') {
-    const found = `${formatCount(counts.passed)} of ${formatCount(counts.points)} passed, ${formatCount(kept)} kept`;
+    const passed =
+      counts.passed === null
+        ? `${formatCount(counts.points)} compositions searched`
+        : `${formatCount(counts.passed)} of ${formatCount(counts.points)} passed`;
+    const found = `${passed}, ${formatCount(kept)} kept`;
     return seconds === null ? found : `${found}, in ${formatSeconds(seconds)}`;
   }
   const percent = `${formatPercent(progress.points, progress.total)} of ${formatCount(progress.total)}`;
