@@ -1,10 +1,10 @@
 import { unitText } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
-import { DesirabilityCurve } from './DesirabilityCurve.tsx';
 import type { RankRow } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
 import { NumberField } from './NumberField.tsx';
 import { QuantitySelect } from './QuantitySelect.tsx';
+import { WishPlot } from './sample/WishPlot.tsx';
 
 interface RankEntryFieldsProps {
   row: RankRow;
@@ -75,8 +75,10 @@ export function RankEntryFields(props: RankEntryFieldsProps) {
           {row.prefer === 'target' && field('within', 'worth 0 when off by', 'within', { unit })}
           {field('weight', 'weight', 'weight', { placeholder: '1' })}
           {field('shape', 'shape', 'shape', { placeholder: '1' })}
-          <DesirabilityCurve row={row} />
         </div>
+      ) : null}
+      {combined && quantity ? (
+        <WishPlot row={row} quantity={quantity} unit={unit} onChange={onChange} />
       ) : null}
       <FaultText pointer={pointer} />
       {quantity?.caution ? (

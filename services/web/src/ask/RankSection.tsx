@@ -2,6 +2,7 @@ import type { QuantityView } from '../server/types.ts';
 import { type Draft, type RankRow, rankRow } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
 import { fieldId } from './faultsContext.ts';
+import { nextQuantity } from './nextQuantity.ts';
 import { RankEntryFields } from './RankEntryFields.tsx';
 import type { ChangeDraft } from './useDraft.ts';
 
@@ -18,9 +19,8 @@ export function RankSection({ draft, change, quantities, currency }: RankSection
   const setRow = (key: string, part: Partial<RankRow>) =>
     change(({ rank }) => ({ rank: rank.map((row) => (row.key === key ? { ...row, ...part } : row)) }));
   const add = () => {
-    const used = new Set(draft.rank.map(({ quantity }) => quantity));
-    const next = quantities.find(({ id }) => !used.has(id)) ?? quantities[0];
-    if (next) change(({ rank }) => ({ rank: [...rank, rankRow(next.id)] }));
+    const next = nextQuantity(quantities, draft.rank);
+    if (next) change(({ rank }) => ({ rank: [...rank, rankRow(next)] }));
   };
 
   return (
@@ -28,7 +28,7 @@ export function RankSection({ draft, change, quantities, currency }: RankSection
       <h2 id="rank-head">Ranking</h2>
       <p className="quiet read-small">
         {combined
-          ? 'Each wish is worth between 0 and 1; the score of a composition is their weighted geometric mean, so a wish that is worth nothing cannot be bought with the others (Derringer & Suich 1980).'
+          ? 'Each wish is worth between 0 and 1; the score of a composition is their weighted geometric mean, so a wish that is worth nothing cannot be bought with the others (Derringer & Suich 1980). The line over the distribution is what each value is worth; drag its ends.'
           : 'What passes is put in order by one quantity, or by several combined.'}
       </p>
       <div id={fieldId('/rank')} tabIndex={-1}>

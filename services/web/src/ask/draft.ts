@@ -1,3 +1,5 @@
+import type { Tally } from '@tiegel/contract';
+
 /** What the form says of an element: it may be in an alloy, must be, must not be. */
 export type Mark = 'pool' | 'require' | 'forbid';
 
@@ -25,6 +27,21 @@ export interface RankRow {
   shape: string;
 }
 
+/** A figure of merit of one's own: the name by which limits and ranking call it, and its formula as typed. */
+export interface LetRow {
+  key: string;
+  name: string;
+  text: string;
+}
+
+/** One of the aims whose best compromises are kept as a front. */
+export interface FrontRow {
+  key: string;
+  quantity: string;
+  prefer: RankRow['prefer'];
+  target: string;
+}
+
 /** The form of a search as it stands while a person writes it. */
 export interface Draft {
   name: string;
@@ -36,8 +53,17 @@ export interface Draft {
   each: Record<string, Bounds>;
   limits: LimitRow[];
   rank: RankRow[];
+  lets: LetRow[];
+  /** limits on what is worked out for kept candidates only */
+  keptOnly: LimitRow[];
+  /** as typed, by name; '' where the default holds */
+  conditions: Record<string, string>;
+  tally: Tally;
+  front: FrontRow[];
   keep: string;
   keepPerSystem: string;
+  /** parts of a specification that the form has no field for: they go through it as they are */
+  others: Record<string, unknown>;
 }
 
 let keys = 0;
@@ -57,6 +83,14 @@ export function rankRow(quantity: string, entry: Partial<RankRow> = {}): RankRow
   return { key: newKey(), quantity, prefer: 'low', ...blank, ...entry };
 }
 
+export function letRow(name: string, text = ''): LetRow {
+  return { key: newKey(), name, text };
+}
+
+export function frontRow(quantity: string, entry: Partial<FrontRow> = {}): FrontRow {
+  return { key: newKey(), quantity, prefer: 'low', target: '', ...entry };
+}
+
 /** A new form: five elements on a grid of 5 at.%, ranked by how well the atoms fit. */
 export const emptyDraft: Draft = {
   name: '',
@@ -68,8 +102,14 @@ export const emptyDraft: Draft = {
   each: {},
   limits: [],
   rank: [rankRow('sizeMismatch')],
+  lets: [],
+  keptOnly: [],
+  conditions: {},
+  tally: 'each',
+  front: [],
   keep: '1000',
   keepPerSystem: '1',
+  others: {},
 };
 
 /** Symbols with one of the marks, alphabetical. */

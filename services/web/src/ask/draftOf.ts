@@ -1,6 +1,17 @@
-import type { Limit, RankEntry, SearchSpecification } from '@tiegel/contract';
+import type { Limit, Preference, RankEntry, SearchSpecification } from '@tiegel/contract';
 import { entryText } from '../numbers/parseNumber.ts';
-import { type Bounds, type Draft, emptyDraft, limitRow, type Mark, type RankRow, rankRow } from './draft.ts';
+import {
+  type Bounds,
+  type Draft,
+  emptyDraft,
+  type FrontRow,
+  frontRow,
+  letRow,
+  limitRow,
+  type Mark,
+  type RankRow,
+  rankRow,
+} from './draft.ts';
 
 /** A specification that the server has accepted; sections that may be left out may be missing. */
 export type AcceptedSpecification = Partial<
@@ -11,11 +22,28 @@ export type AcceptedSpecification = Partial<
   fractions:
     | 'equimolar'
     | { step: number; min?: number; max?: number; each?: Record<string, { min?: number; max?: number }> };
+  front?: { quantity: string; prefer: Preference }[];
 };
 
-/** The form filled in from a specification. */
+/** The form filled in from a specification. What it has no field for goes along as it is. */
 export function draftOf(specification: AcceptedSpecification): Draft {
-  const { name = '', elements, components, fractions, limits = [], rank = [] } = specification;
+  const {
+    version: _,
+    name = '',
+    elements,
+    components,
+    fractions,
+    limits = [],
+    rank = [],
+    lets = {},
+    keptOnly = [],
+    conditions = {},
+    tally = 'each',
+    front = [],
+    keep,
+    keepPerSystem,
+    ...others
+  } = specification;
   const grid = fractions === 'equimolar' ? null : fractions;
   return {
     name,
@@ -29,8 +57,14 @@ export function draftOf(specification: AcceptedSpecification): Draft {
     ),
     limits: limits.map((limit: Limit) => limitRow(limit.quantity, boundsOf(limit))),
     rank: rank.map(rankRowOf),
-    keep: entryText(specification.keep),
-    keepPerSystem: entryText(specification.keepPerSystem),
+    lets: Object.entries(lets).map(([own, text]) => letRow(own, text)),
+    keptOnly: keptOnly.map((limit) => limitRow(limit.quantity, boundsOf(limit))),
+    conditions: Object.fromEntries(Object.entries(conditions).map(([id, value]) => [id, entryText(value)])),
+    tally,
+    front: front.map(frontRowOf),
+    keep: entryText(keep),
+    keepPerSystem: entryText(keepPerSystem),
+    others,
   };
 }
 
@@ -59,7 +93,13 @@ function rankRowOf({ quantity, prefer, from, to, within, weight, shape }: RankEn
     weight: entryText(weight),
     shape: entryText(shape),
   };
-  return typeof prefer === 'string'
-    ? rankRow(quantity, { prefer, ...anchors })
-    : rankRow(quantity, { prefer: 'target', target: entryText(prefer.target), ...anchors });
+  return rankRow(quantity, { ...preferenceOf(prefer), ...anchors });
+}
+
+function frontRowOf({ quantity, prefer }: { quantity: string; prefer: Preference }): FrontRow {
+  return frontRow(quantity, preferenceOf(prefer));
+}
+
+function preferenceOf(prefer: Preference): Partial<Pick<RankRow, 'prefer' | 'target'>> {
+  return typeof prefer === 'string' ? { prefer } : { prefer: 'target', target: entryText(prefer.target) };
 }

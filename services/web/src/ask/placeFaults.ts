@@ -1,4 +1,5 @@
 import type { Fault } from '@tiegel/contract';
+import { conditionNames } from '@tiegel/screening';
 import { asSentence } from '../words/asSentence.ts';
 import { type Draft, marked } from './draft.ts';
 import type { Written } from './specificationOf.ts';
@@ -20,7 +21,7 @@ export function placeFaults(
   const fields = new Set(fieldsOf(draft));
   const placed = new Map<string, string[]>();
   const add = (pointer: string, text: string) => {
-    const place = nearestField(inForm(pointer, written.limitRows), fields);
+    const place = nearestField(inForm(pointer, written), fields);
     placed.set(place, [...(placed.get(place) ?? []), text]);
   };
   for (const [pointer, text] of Object.entries(written.unclear)) add(pointer, text);
@@ -69,17 +70,36 @@ function fieldsOf(draft: Draft): string[] {
     ...draft.limits.flatMap((_, index) => [...bounds(`/limits/${index}`), `/limits/${index}/quantity`]),
     '/rank',
     ...rank,
+    '/lets',
+    ...draft.lets.flatMap((_, index) => [`/lets/${index}/name`, `/lets/${index}`]),
+    '/keptOnly',
+    ...draft.keptOnly.flatMap((_, index) => [...bounds(`/keptOnly/${index}`), `/keptOnly/${index}/quantity`]),
+    ...conditionNames.map((name) => `/conditions/${name}`),
+    '/conditions',
+    '/tally',
+    '/front',
+    ...draft.front.flatMap(({ prefer }, index) =>
+      ['', '/quantity', ...(prefer === 'target' ? ['/prefer/target'] : [])].map(
+        (key) => `/front/${index}${key}`,
+      ),
+    ),
     '/keep',
     '/keepPerSystem',
   ];
 }
 
-/** Limits without bounds are not sent: the n-th limit sent may be a later row of the form. */
-function inForm(pointer: string, limitRows: readonly number[]): string {
-  return pointer.replace(
-    /^\/limits\/(\d+)/,
-    (_, index: string) => `/limits/${limitRows[Number(index)] ?? index}`,
-  );
+/** Limits without bounds are not sent: the n-th limit sent may be a later row of the form. Expressions are sent by name. */
+function inForm(pointer: string, { limitRows, keptOnlyRows, letRows }: Written): string {
+  const [, section, entry = '', ...rest] = pointer.split('/');
+  const row =
+    section === 'limits'
+      ? limitRows[Number(entry)]
+      : section === 'keptOnly'
+        ? keptOnlyRows[Number(entry)]
+        : section === 'lets'
+          ? letRows.get(entry.replaceAll('~1', '/').replaceAll('~0', '~'))
+          : undefined;
+  return row === undefined ? pointer : ['', section, row, ...rest].join('/');
 }
 
 function nearestField(pointer: string, fields: ReadonlySet<string>): string {

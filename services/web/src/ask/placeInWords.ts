@@ -1,4 +1,5 @@
 import { elementOf } from '@tiegel/elements';
+import { type ConditionName, conditionNames, conditions } from '@tiegel/screening';
 import type { Draft } from './draft.ts';
 
 /** Which part of the form a field belongs to, in words: 'Chromium', 'Limit on density'; '' for the form as a whole. */
@@ -19,6 +20,22 @@ export function placeInWords(pointer: string, draft: Draft, nameOf: (quantity: s
       return key === undefined
         ? 'Ranking'
         : `Ranking by ${nameOf(draft.rank[Number(key)]?.quantity ?? '').toLowerCase()}`;
+    case 'lets':
+      return key === undefined
+        ? 'Own expressions'
+        : `Expression ${draft.lets[Number(key)]?.name ?? ''}`.trim();
+    case 'keptOnly':
+      return key === undefined
+        ? 'Applied to the kept ones only'
+        : `Of the kept ones, ${nameOf(draft.keptOnly[Number(key)]?.quantity ?? '').toLowerCase()}`;
+    case 'conditions':
+      return conditionNames.includes(key as ConditionName)
+        ? conditions[key as ConditionName].label
+        : 'Conditions';
+    case 'tally':
+      return 'What is counted';
+    case 'front':
+      return 'Best compromises';
     case 'keep':
     case 'keepPerSystem':
       return 'What is kept';

@@ -1,33 +1,41 @@
 import type { SearchSpecification } from '@tiegel/contract';
 import { type ParsedNumber, parseNumber } from '../numbers/parseNumber.ts';
-import { type Bounds, type Draft, marked, type RankRow } from './draft.ts';
+import { type Bounds, type Draft, type LimitRow, marked, type RankRow } from './draft.ts';
 
 /** A search as it is sent: what the server fills in itself may be missing, a text stands where no number could be read. */
 export type RequestedSpecification = Partial<
-  Omit<SearchSpecification, 'components' | 'fractions' | 'limits' | 'rank'>
+  Omit<SearchSpecification, 'components' | 'fractions' | 'limits' | 'rank' | 'lets' | 'keptOnly' | 'front'>
 > & {
   components: object;
   fractions: 'equimolar' | object;
   limits: object[];
   rank: object[];
+  lets?: Record<string, string>;
+  keptOnly?: object[];
+  front?: object[];
 };
 
 /** The specification of a draft, and what each of its places is in the form. */
 export interface Written {
   specification: RequestedSpecification;
-  /** numbers that could not be read, by JSON pointer into the specification */
+  /** numbers that could not be read, and names that will not do, by JSON pointer into the specification */
   unclear: Record<string, string>;
-  /** for each limit of the specification, the index of its row in the form */
+  /** for each limit of the specification, the index of its row in the form; for keptOnly the same */
   limitRows: number[];
+  keptOnlyRows: number[];
+  /** for each name of `lets`, the index of its row in the form */
+  letRows: ReadonlyMap<string, number>;
 }
+
+type ReadNumber = (text: string, pointer: string, whole?: boolean) => number | undefined;
 
 /**
  * Writes a draft as a search specification. Empty fields are left out (the server's defaults
- * hold), and so is a limit that has neither minimum nor maximum yet.
+ * hold), and so is a limit that has neither minimum nor maximum yet, and an expression without text.
  */
 export function specificationOf(draft: Draft): Written {
   const unclear: Record<string, string> = {};
-  const number = (text: string, pointer: string, whole = false): number | undefined => {
+  const number: ReadNumber = (text, pointer, whole = false) => {
     const parsed: ParsedNumber = parseNumber(text, { whole });
     if ('value' in parsed) return parsed.value ?? undefined;
     unclear[pointer] = parsed.unclear;
@@ -38,13 +46,9 @@ export function specificationOf(draft: Draft): Written {
       min: number(fields.min, `${pointer}/min`, whole),
       max: number(fields.max, `${pointer}/max`, whole),
     });
-
-  const limitRows: number[] = [];
-  const limits = draft.limits.flatMap((row, index) => {
-    if (row.min.trim() === '' && row.max.trim() === '') return [];
-    limitRows.push(index);
-    return [{ quantity: row.quantity, ...bounds(row, `/limits/${limitRows.length - 1}`) }];
-  });
+  const limits = limitsOf(draft.limits, '/limits', bounds);
+  const keptOnly = limitsOf(draft.keptOnly, '/keptOnly', bounds);
+  const { lets, letRows } = letsOf(draft, unclear);
   const specification: RequestedSpecification = {
     version: 1,
     ...(draft.name.trim() === '' ? {} : { name: draft.name.trim() }),
@@ -58,16 +62,67 @@ export function specificationOf(draft: Draft): Written {
       draft.amounts === 'equimolar'
         ? 'equimolar'
         : { step: draft.step, ...bounds(draft.bounds, '/fractions'), ...eachOf(draft, bounds) },
-    limits,
-    rank: draft.rank.map((row, index) =>
-      rankEntry(row, draft.rank.length > 1, (text, key) => number(text, `/rank/${index}${key}`)),
-    ),
+    limits: limits.entries,
+    rank: draft.rank.map((row, index) => rankEntry(row, draft.rank.length > 1, `/rank/${index}`, number)),
+    ...filled({
+      lets,
+      keptOnly: keptOnly.entries,
+      conditions: conditionsOf(draft, number),
+      front: draft.front.map((row, index) => ({
+        quantity: row.quantity,
+        prefer: preferenceOf(row, `/front/${index}`, number),
+      })),
+    }),
+    ...(draft.tally === 'each' ? {} : { tally: draft.tally }),
     ...given({
       keep: number(draft.keep, '/keep', true),
       keepPerSystem: number(draft.keepPerSystem, '/keepPerSystem', true),
     }),
+    ...draft.others,
   };
-  return { specification, unclear, limitRows };
+  return { specification, unclear, limitRows: limits.rows, keptOnlyRows: keptOnly.rows, letRows };
+}
+
+/** Rows of limits that say something, and the index of each in the form. */
+function limitsOf(
+  rows: readonly LimitRow[],
+  pointer: string,
+  bounds: (fields: Bounds, pointer: string) => object,
+): { entries: object[]; rows: number[] } {
+  const used = rows.flatMap((row, index) => (row.min.trim() || row.max.trim() ? [index] : []));
+  const entries = used.map((index, place) => {
+    const row = rows[index]!;
+    return { quantity: row.quantity, ...bounds(row, `${pointer}/${place}`) };
+  });
+  return { entries, rows: used };
+}
+
+/** Expressions by name; a name that two have is unclear, for only one of them could be sent. */
+function letsOf({ lets }: Draft, unclear: Record<string, string>) {
+  const entries: Record<string, string> = {};
+  const letRows = new Map<string, number>();
+  for (const [index, { name: typed, text }] of lets.entries()) {
+    const name = typed.trim();
+    if (name === '' && text.trim() === '') continue;
+    if (name === '')
+      unclear[`/lets/${index}/name`] = 'Give the expression a name, such as stiffnessByDensity.';
+    else if (letRows.has(name)) unclear[`/lets/${index}/name`] = `Another expression is called ${name}, too.`;
+    else if (text.trim() === '')
+      unclear[`/lets/${index}`] = 'Write the expression, such as youngsModulus / density.';
+    else {
+      letRows.set(name, index);
+      Object.defineProperty(entries, name, { value: text, enumerable: true });
+    }
+  }
+  return { lets: entries, letRows };
+}
+
+function conditionsOf({ conditions }: Draft, number: ReadNumber): Record<string, number> {
+  const entries = Object.entries(conditions).map(([name, text]) => [
+    name,
+    number(text, `/conditions/${name}`),
+  ]);
+  return given(Object.fromEntries(entries)) as Record<string, number>;
 }
 
 function eachOf(draft: Draft, read: (fields: Bounds, pointer: string) => object): object {
@@ -79,22 +134,28 @@ function eachOf(draft: Draft, read: (fields: Bounds, pointer: string) => object)
 }
 
 /** One entry of the ranking; the anchors go with it exactly where several are combined. */
-function rankEntry(
-  row: RankRow,
-  combined: boolean,
-  number: (text: string, key: string) => number | undefined,
-): object {
-  const isTarget = row.prefer === 'target';
-  const prefer = isTarget ? given({ target: number(row.target, '/prefer/target') }) : row.prefer;
-  if (!combined) return { quantity: row.quantity, prefer };
-  const anchors = isTarget
-    ? { within: number(row.within, '/within') }
-    : { from: number(row.from, '/from'), to: number(row.to, '/to') };
-  return {
-    quantity: row.quantity,
-    prefer,
-    ...given({ ...anchors, weight: number(row.weight, '/weight'), shape: number(row.shape, '/shape') }),
-  };
+function rankEntry(row: RankRow, combined: boolean, pointer: string, number: ReadNumber): object {
+  const entry = { quantity: row.quantity, prefer: preferenceOf(row, pointer, number) };
+  if (!combined) return entry;
+  const anchor = (key: 'from' | 'to' | 'within' | 'weight' | 'shape') =>
+    number(row[key], `${pointer}/${key}`);
+  const anchors =
+    row.prefer === 'target' ? { within: anchor('within') } : { from: anchor('from'), to: anchor('to') };
+  return { ...entry, ...given({ ...anchors, weight: anchor('weight'), shape: anchor('shape') }) };
+}
+
+function preferenceOf(
+  { prefer, target }: Pick<RankRow, 'prefer' | 'target'>,
+  pointer: string,
+  number: ReadNumber,
+): 'high' | 'low' | object {
+  return prefer === 'target' ? given({ target: number(target, `${pointer}/prefer/target`) }) : prefer;
+}
+
+/** The sections that hold something. */
+function filled<T extends Record<string, object>>(sections: T): Partial<T> {
+  const used = Object.entries(sections).filter(([, section]) => Object.keys(section).length > 0);
+  return Object.fromEntries(used) as Partial<T>;
 }
 
 /** The entries that have a value. */

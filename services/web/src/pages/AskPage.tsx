@@ -12,6 +12,8 @@ import { placeInWords } from '../ask/placeInWords.ts';
 import { RankSection } from '../ask/RankSection.tsx';
 import { SharesSection } from '../ask/SharesSection.tsx';
 import { SizePanel } from '../ask/SizePanel.tsx';
+import { SampleContext } from '../ask/sample/sampleContext.ts';
+import { useSampleView } from '../ask/sample/useSampleView.ts';
 import { useAskData } from '../ask/useAskData.ts';
 import { useDraft } from '../ask/useDraft.ts';
 import { useSize } from '../ask/useSize.ts';
@@ -55,6 +57,7 @@ export function AskPage() {
     faults,
     error: countError,
   } = useSize(draft, data?.quantities ?? noQuantities);
+  const sampleView = useSampleView(draft, written.specification, data?.quantities ?? noQuantities);
   const starting = useStart(written.specification);
   const startButton = useRef<HTMLButtonElement>(null);
 
@@ -106,8 +109,10 @@ export function AskPage() {
         <div className="ask-form">
           <ElementsSection draft={draft} change={change} elements={data.elements} prices={data.prices} />
           <SharesSection draft={draft} change={change} />
-          <LimitsSection draft={draft} change={change} quantities={data.quantities} currency={currency} />
-          <RankSection draft={draft} change={change} quantities={data.quantities} currency={currency} />
+          <SampleContext value={sampleView}>
+            <LimitsSection draft={draft} change={change} quantities={data.quantities} currency={currency} />
+            <RankSection draft={draft} change={change} quantities={data.quantities} currency={currency} />
+          </SampleContext>
           <KeepSection draft={draft} change={change} />
           <JsonSection specification={written.specification} onApply={replace} />
         </div>

@@ -5,7 +5,7 @@ import {
   QueryClient,
   queryOptions,
 } from '@tanstack/react-query';
-import type { Candidate, SearchView, Size } from '@tiegel/contract';
+import type { Candidate, Distributions, SearchView, Size } from '@tiegel/contract';
 import type { PairRecord } from '@tiegel/elements';
 import { NoAnswer, post, request } from './request.ts';
 import type { Demonstration, ElementView, Health, PricesView, QuantityView } from './types.ts';
@@ -83,6 +83,17 @@ export const sizeQuery = (specification: unknown, enabled: boolean) =>
   queryOptions({
     queryKey: ['size', JSON.stringify(specification)],
     queryFn: ({ signal }) => post<Size>('/count', specification, { signal }),
+    placeholderData: keepPreviousData,
+    enabled,
+    gcTime: 30_000,
+  });
+
+/** Values of a sample of a specification's space; `question` is the body as JSON. */
+export const distributionsQuery = (question: string, enabled: boolean) =>
+  queryOptions({
+    queryKey: ['distributions', question],
+    queryFn: ({ signal }) =>
+      request<Distributions>('/distributions', { method: 'POST', body: question, signal }),
     placeholderData: keepPreviousData,
     enabled,
     gcTime: 30_000,

@@ -1,13 +1,18 @@
 import { searchSpecificationFor } from '@tiegel/contract';
 import { symbols } from '@tiegel/elements';
-import { quantities } from '@tiegel/screening';
+import { conditions, quantities } from '@tiegel/screening';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { emptyDraft, limitRow, rankRow } from '../../src/ask/draft.ts';
+import { emptyDraft, letRow, limitRow, rankRow } from '../../src/ask/draft.ts';
 import { type AcceptedSpecification, draftOf } from '../../src/ask/draftOf.ts';
 import { specificationOf } from '../../src/ask/specificationOf.ts';
 
-const { check } = searchSpecificationFor({ quantities, elements: symbols });
+const { check } = searchSpecificationFor({
+  quantities,
+  lateQuantities: [{ id: 'lateOne' }],
+  elements: symbols,
+  conditions: Object.values(conditions),
+});
 
 /** The example of the contract. */
 const impeller = {
@@ -72,6 +77,13 @@ const specification = fc.record({
     { maxLength: 4 },
   ),
   rank: fc.oneof(fc.tuple(entry), fc.array(anchored, { minLength: 2, maxLength: 4 })),
+  lets: fc.dictionary(fc.stringMatching(/^[a-z]{3,8}Own$/), fc.constantFrom('density / cost', 'omega ^ 2'), {
+    minKeys: 1,
+    maxKeys: 3,
+  }),
+  keptOnly: fc.constantFrom([{ quantity: 'lateOne', max: 0.5 }], [{ quantity: 'lateOne', min: -1, max: 2 }]),
+  conditions: fc.constantFrom({ annealTemperature: 1473.15 }, { serviceTemperature: 77, grainSize: 2.5 }),
+  tally: fc.constantFrom('each' as const, 'all' as const, 'none' as const),
   keep: fc.integer({ min: 0, max: 1_000_000 }),
   keepPerSystem: fc.integer({ min: 0, max: 20 }),
 });
@@ -131,4 +143,33 @@ test('anchors go along exactly where several quantities are combined', () => {
     { quantity: 'omega', prefer: 'high', from: 1, to: 2, weight: 4, shape: 5 },
     { quantity: 'density', prefer: { target: 7 }, within: 3, weight: 4, shape: 5 },
   ]);
+});
+
+test('a part of a specification that the form has no field for goes through it as it is', () => {
+  const later = { ...impeller, laterKey: { some: ['value'] } };
+  expect(specificationOf(draftOf(later)).specification).toEqual(later);
+});
+
+test('a front goes through the form unchanged', () => {
+  const front = [
+    { quantity: 'density', prefer: 'low' as const },
+    { quantity: 'valenceElectronConcentration', prefer: { target: 8.25 } },
+  ];
+  expect(specificationOf(draftOf({ ...impeller, front })).specification).toEqual({ ...impeller, front });
+});
+
+test('of two expressions with one name only the first is sent, and the second says so at its name', () => {
+  const lets = [
+    letRow('', ''),
+    letRow('mine', 'density / cost'),
+    letRow('mine', 'omega'),
+    letRow('other', ''),
+  ];
+  const { specification: written, unclear, letRows } = specificationOf({ ...emptyDraft, lets });
+  expect(written.lets).toEqual({ mine: 'density / cost' });
+  expect(unclear).toEqual({
+    '/lets/2/name': 'Another expression is called mine, too.',
+    '/lets/3': 'Write the expression, such as youngsModulus / density.',
+  });
+  expect([...letRows]).toEqual([['mine', 1]]);
 });

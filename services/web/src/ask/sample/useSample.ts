@@ -1,0 +1,55 @@
+import { useQuery } from '@tanstack/react-query';
+import { useMemo, useState } from 'react';
+import { distributionsQuery } from '../../server/queries.ts';
+import type { QuantityView } from '../../server/types.ts';
+import type { Draft } from '../draft.ts';
+import type { RequestedSpecification } from '../specificationOf.ts';
+import { useSettled } from '../useSettled.ts';
+import { type Sample, sampleOf } from './sample.ts';
+
+/** Compositions drawn at first, and those that can be asked for where rare ones matter. */
+const usual = 4000;
+export const largest = 20_000;
+
+export interface Sampling {
+  /** null while there is none */
+  sample: Sample | null;
+  /** the sample is that of the space before the last change */
+  stale: boolean;
+  /** why there is none, where it lies not in the question; null otherwise */
+  error: unknown;
+  /** draws as many as can be */
+  drawMore: () => void;
+}
+
+/**
+ * A sample of the space that the draft describes, with the values of every quantity that it limits
+ * or ranks by. It does not depend on the limits: they are tried on it here, at once.
+ */
+export function useSample(
+  draft: Draft,
+  specification: RequestedSpecification,
+  quantities: readonly QuantityView[],
+): Sampling {
+  const [size, setSize] = useState(usual);
+  const ids = [...draft.limits, ...draft.rank, ...draft.front].map(({ quantity }) => quantity);
+  const known = new Set(quantities.map(({ id }) => id));
+  const { elements, components, fractions, lets, conditions } = specification;
+  const named = [...new Set(ids)].filter((id) => known.has(id)).sort();
+  const question = JSON.stringify({
+    specification: { elements, components, fractions, lets, conditions },
+    quantities: named,
+    sample: size,
+  });
+  const settled = useSettled(question);
+  const { data, error, isFetching, isPlaceholderData } = useQuery(
+    distributionsQuery(settled, elements!.pool.length > 0 && named.length > 0),
+  );
+  const sample = useMemo(() => (data ? sampleOf(data) : null), [data]);
+  return {
+    sample: error || elements!.pool.length === 0 ? null : sample,
+    stale: settled !== question || isFetching || isPlaceholderData,
+    error,
+    drawMore: () => setSize(largest),
+  };
+}
