@@ -92,7 +92,7 @@ test('a search that nothing passed names the limit that leaves least and leads b
   expect(counts.passed).toBe(0);
   const { page } = await site.visit(`/searches/${id}`);
   await page.getByText('No composition passed.').waitFor();
-  const least = Math.min(...counts.passedEach);
+  const least = Math.min(...counts.passedEach!);
   const row = page.locator('.limit-table tr', { hasText: 'leaves least' });
   expect(await textOf(row)).toContain(least.toLocaleString('en-US'));
   await page.getByRole('link', { name: 'Change the limits and ask again' }).click();

@@ -26,6 +26,7 @@ const impeller = {
   rank: [{ quantity: 'sizeMismatch', prefer: 'low' }],
   keep: 1000,
   keepPerSystem: 1,
+  tally: 'each',
 };
 
 test('a complete specification passes unchanged', () => {
@@ -48,6 +49,7 @@ test('what is left out has its default', () => {
     rank: [{ quantity: 'density', prefer: 'low' }],
     keep: 1000,
     keepPerSystem: 0,
+    tally: 'each',
   });
 });
 

@@ -28,8 +28,9 @@ export function CandidateHead({ search, candidate, quantities }: CandidateHeadPr
       </h1>
       <ShareBar composition={candidate.composition} labelled />
       <p className="read">
-        Rank <b>{formatCount(candidate.rank)}</b> of {formatCount(kept)} kept, of {formatCount(counts.passed)}{' '}
-        that passed: {scoreInWords(candidate, specification.rank, quantities, search.prices?.currency)}.
+        Rank <b>{formatCount(candidate.rank)}</b> of {formatCount(kept)} kept
+        {counts.passed === null ? '' : `, of ${formatCount(counts.passed)} that passed`}:{' '}
+        {scoreInWords(candidate, specification.rank, quantities, search.prices?.currency)}.
       </p>
       <p className="question quiet">{asSentence(question)}</p>
       <p className="screen-only">

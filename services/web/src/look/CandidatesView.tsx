@@ -59,7 +59,7 @@ export function CandidatesView({
         pool={effectivePool(specification.elements)}
         quantities={[...asked, ...others]}
         currency={currency}
-        among={`among the ${formatCount(kept)} kept of ${formatCount(counts.passed)} that passed`}
+        among={`among the ${formatCount(kept)} kept${counts.passed === null ? '' : ` of ${formatCount(counts.passed)} that passed`}`}
         onChange={(filters) => change({ filters })}
       />
       <div className="look-tools">
