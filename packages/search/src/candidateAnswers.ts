@@ -9,7 +9,7 @@ import type { Searches } from './searches.ts';
 export function candidateAnswers(
   store: Store,
   { known, view }: Records,
-): Pick<Searches, 'candidates' | 'candidate' | 'export'> {
+): Pick<Searches, 'candidates' | 'candidate' | 'candidateAt' | 'export'> {
   return {
     candidates(id, query) {
       const record = known(id);
@@ -27,6 +27,12 @@ export function candidateAnswers(
       if (found === null) throw problem('candidate/unknown', { composition });
       return outOfStore(names)(found);
     },
+    candidateAt(id, rank) {
+      const { set, names } = candidateSet(known(id));
+      const found = store.candidates.page(set, { ...byRank, at: rank - 1 }).items[0];
+      if (!found) throw problem('request/invalid', { what: `No candidate has the rank ${rank}` }, '/rank');
+      return outOfStore(names)(found);
+    },
     export(id, query) {
       const record = known(id);
       const { set, names } = candidateSet(record);
@@ -36,6 +42,11 @@ export function candidateAnswers(
     },
   };
 }
+
+const byRank: CandidateQuery = {
+  ...{ ranges: [], has: [], without: [] },
+  ...{ order: 'rank', direction: 'asc', limit: 1 },
+};
 
 /** A query by the names that the store has for its quantities. */
 export function inStore(query: CandidateQuery, names: StoredNames): CandidateQuery {

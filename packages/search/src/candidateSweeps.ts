@@ -80,7 +80,7 @@ export function candidateSweeps(
       const systems = systemsOf();
       const meeting = await each(
         store.candidates.values(set, query, { quantities: [], compositions: true }),
-        (stretch, at) => systems.add(stretch.systems[at]!, stretch.parts[at]!, stretch.ranks[at]!),
+        (stretch, at) => systems.add(stretch.systems[at]!, stretch.ranks[at]!),
       );
       return { systems: systems.best(), meeting, among };
     },

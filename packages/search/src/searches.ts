@@ -44,6 +44,8 @@ export interface Searches {
   candidates(id: string, query: CandidateQuery): CandidatePage;
   /** One kept candidate by its composition (see formatComposition of packages/elements). Throws search/unknown, search/not-finished, candidate/unknown, and as parseAlloy does. */
   candidate(id: string, composition: string): Candidate;
+  /** The kept candidate of a rank, from 1. Throws search/unknown, search/not-finished, request/invalid for a rank that nothing has. */
+  candidateAt(id: string, rank: number): Candidate;
   /** Streams the kept candidates that the query selects, in its order, without holding them; limit, key and row number of the query do not count. Throws as `candidates` does. */
   export(id: string, query: CandidateQuery): { head: ExportHead; rows: Iterable<Candidate> };
   /** Columns of values of the candidates that meet the query's filters, by rank; where they are more than `limit`, an even sample of them with all of the best. Throws as `candidates` does. */

@@ -1,5 +1,6 @@
 import type { Parts, Server } from '../parts.ts';
 import { candidateRoutes } from './candidates.ts';
+import { candidateViewRoutes } from './candidateViews.ts';
 import { countRoute } from './count.ts';
 import { demonstrationRoute } from './demonstration.ts';
 import { distributionsRoute } from './distributions.ts';
@@ -13,10 +14,12 @@ import { lateQuantityRoute } from './lateQuantities.ts';
 import { openapiRoute } from './openapi.ts';
 import { pairRoute } from './pairs.ts';
 import { priceRoutes } from './prices.ts';
+import { publishedRoute } from './published.ts';
 import { quantityRoute } from './quantities.ts';
 import { screenRoute } from './screen.ts';
 import { searchRoutes } from './searches.ts';
 import { substituteRoute } from './substitute.ts';
+import { systemRoute } from './systems.ts';
 import { weighingRoute } from './weighing.ts';
 
 /** Everything under /api/v1. */
@@ -26,6 +29,9 @@ export function routes(app: Server, parts: Parts): void {
   searchRoutes(app, parts);
   eventRoutes(app, parts);
   candidateRoutes(app, parts);
+  candidateViewRoutes(app, parts);
+  systemRoute(app, parts);
+  publishedRoute(app, parts);
   exportRoute(app, parts);
   screenRoute(app, parts);
   explainRoute(app, parts);

@@ -1,0 +1,70 @@
+import { effectivePool } from '@tiegel/contract';
+import { dataVersionOf, factsFor, symbols } from '@tiegel/elements';
+import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
+import { quantities, screening } from '@tiegel/screening';
+import { z } from 'zod';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+import { quantitiesIn, quantityList } from './quantityList.ts';
+import { searchParameters } from './searchParameters.ts';
+
+const count = z.number().int();
+const known = new Set(quantities.map(({ id }) => id));
+
+const publishedSchema = z
+  .object({
+    quantities: z.array(z.string()).describe('As asked for'),
+    items: z.array(
+      z.object({
+        formula: z.string(),
+        composition: z.record(z.string(), z.number()),
+        inPool: z.boolean().describe('Made of elements of the pool of the search alone'),
+        phases: z.string().nullable().describe('What most publications report'),
+        references: count.describe('Publications'),
+        doi: z.array(z.string()),
+        values: z.array(z.number().nullable()).describe('In the order of `quantities`'),
+      }),
+    ),
+    dataVersion: z.string().describe("Of the values: today's data, which may not be those of the search"),
+  })
+  .meta({ id: 'PublishedAlloys' });
+
+/** GET /searches/:id/published: published alloys with computed values, at the conditions of a search. */
+export function publishedRoute(app: Server, { searches }: Parts): void {
+  app.get(
+    '/searches/:id/published',
+    {
+      schema: {
+        summary: 'Published alloys with computed values, to be laid over the candidates of a search',
+        description:
+          "Values are computed from today's data and prices at the conditions of the search. " +
+          "Of figures of merit of one's own and late quantities there are none.",
+        tags: ['candidates'],
+        params: searchParameters,
+        querystring: z.strictObject({ quantities: quantityList }),
+        response: { 200: publishedSchema, ...problemAnswers(400, 404) },
+      },
+    },
+    (request) => {
+      const { specification } = searches.view(request.params.id);
+      const asked = quantitiesIn(request.query.quantities);
+      const prices = searches.prices();
+      const facts = factsFor(symbols, { prices });
+      const valuesAt = screening(
+        facts,
+        asked.filter((id) => known.has(id)),
+        specification.conditions,
+      );
+      const pool = new Set(effectivePool(specification.elements));
+      const items = publishedAlloys.map(({ formula, composition, phases, references, doi }) => {
+        const values = valuesAt(composition);
+        return {
+          ...{ formula, composition, phases, references, doi: [...doi] },
+          inPool: Object.keys(composition).every((symbol) => pool.has(symbol)),
+          values: asked.map((id) => values[id] ?? null),
+        };
+      });
+      return { quantities: asked, items, dataVersion: dataVersionOf(prices) };
+    },
+  );
+}

@@ -1,0 +1,118 @@
+import { candidatePageSchema, candidateSchema, effectivePool, type SearchView } from '@tiegel/contract';
+import { exploredTrust, publishedSystems, publishedWithin } from '@tiegel/insight';
+import { z } from 'zod';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+import { candidateQuery, selectionSchema } from './candidateQuery.ts';
+import { numberInAddress } from './numberInAddress.ts';
+import { searchParameters } from './searchParameters.ts';
+
+const usualPage = 100;
+const greatestPage = 1000;
+const count = z.number().int();
+
+const publishedSchema = z
+  .object({
+    alloys: count.describe('Published compositions of exactly these elements'),
+    references: count.describe('Publications, added up over the compositions'),
+    phases: z.array(z.object({ phases: z.string().nullable(), alloys: count })),
+  })
+  .nullable()
+  .describe('null: none, as far as these data know');
+
+const systemsSchema = z
+  .object({
+    items: z.array(
+      z.object({
+        system: z.string().describe('Symbols, alphabetical, with spaces between'),
+        kept: count,
+        best: candidateSchema,
+        published: publishedSchema,
+      }),
+    ),
+    next: count.nullable().describe('`at` of the following page; null at the end'),
+    explored: z.object({
+      systems: count.describe('Systems of the search'),
+      published: count.describe('Of the pool, in its numbers of elements, with published alloys'),
+      kept: count.describe('With kept candidates that meet the filters'),
+      keptPublished: count.describe('Of these, those with published alloys'),
+      publishedNotKept: z
+        .array(z.object({ system: z.string(), published: publishedSchema }))
+        .describe('With published alloys, but without a kept candidate that meets the filters'),
+      trust: z.string(),
+    }),
+    meeting: count,
+    among: candidatePageSchema.shape.among,
+  })
+  .meta({ id: 'Systems' });
+
+/** GET /searches/:id/systems: the best kept candidate of each system, and which systems nobody has published. */
+export function systemRoute(app: Server, { searches }: Parts): void {
+  app.get(
+    '/searches/:id/systems',
+    {
+      schema: {
+        summary: 'The systems of the kept candidates by their best, with what is published of each',
+        description:
+          'A system is a set of elements. With published=no these are the unexplored ones, as far as the data know.',
+        tags: ['candidates'],
+        params: searchParameters,
+        querystring: selectionSchema.omit({ order: true, direction: true }).extend({
+          published: z
+            .enum(['yes', 'no'])
+            .optional()
+            .describe('Write yes for systems with published alloys only, no for those without.'),
+          limit: numberInAddress(z.int().min(1).max(greatestPage))
+            .optional()
+            .describe(`Write a whole number of systems from 1 to ${greatestPage}; ${usualPage} if left out.`),
+          at: numberInAddress(z.int().min(0))
+            .optional()
+            .describe('Write the number of the first system, from 0, in the order of their best.'),
+        }),
+        response: { 200: systemsSchema, ...problemAnswers(400, 404, 409) },
+      },
+    },
+    async (request) => {
+      const { id } = request.params;
+      const { published: wanted, limit = usualPage, at = 0, ...selection } = request.query;
+      const { systems, meeting, among } = await searches.keptSystems(id, candidateQuery(selection));
+      const known = publishedSystems();
+      const shown = systems.filter(
+        ({ system }) => wanted === undefined || known.has(system) === (wanted === 'yes'),
+      );
+      const page = shown.slice(at, at + limit);
+      return {
+        items: page.map(({ system, kept, rank }) => ({
+          ...{ system, kept, published: publishedOf(system) },
+          best: searches.candidateAt(id, rank),
+        })),
+        next: at + limit < shown.length ? at + limit : null,
+        explored: explored(searches.view(id), new Set(systems.map(({ system }) => system))),
+        ...{ meeting, among },
+      };
+    },
+  );
+}
+
+function publishedOf(system: string): z.infer<typeof publishedSchema> {
+  const found = publishedSystems().get(system);
+  if (found === undefined) return null;
+  const { alloys, references, phases } = found;
+  return { alloys, references, phases };
+}
+
+function explored({ specification, counts }: SearchView, kept: ReadonlySet<string>) {
+  const { elements, components } = specification;
+  const within = publishedWithin(effectivePool(elements), { require: elements.require, ...components });
+  const names = within.map(({ symbols }) => symbols.join(' '));
+  return {
+    systems: counts.systems,
+    published: names.length,
+    kept: kept.size,
+    keptPublished: names.filter((name) => kept.has(name)).length,
+    publishedNotKept: names
+      .filter((name) => !kept.has(name))
+      .map((system) => ({ system, published: publishedOf(system) })),
+    trust: exploredTrust,
+  };
+}

@@ -1,0 +1,156 @@
+import type { Candidate, CandidateValues, ElementUse, TradeOff } from '@tiegel/contract';
+import { factsFor } from '@tiegel/elements';
+import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
+import { valuesOf } from '@tiegel/screening';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { fixtureSearch, type TestServer, testServer } from '../fixtures/testServer.ts';
+
+const { specification } = fixtureSearch('six-5pct-omega');
+let server: TestServer;
+let id: string;
+/** all kept candidates, from the pages of the API */
+let all: Candidate[];
+beforeAll(async () => {
+  server = await testServer();
+  id = (await server.search({ ...specification, keep: 900 })).id;
+  all = (await get<{ items: Candidate[] }>('candidates?limit=1000')).items;
+});
+afterAll(() => server.close());
+
+const ask = (path: string) => server.ask({ url: `/api/v1/searches/${id}/${path}` });
+async function get<T>(path: string): Promise<T> {
+  const answer = await ask(path);
+  if (answer.statusCode !== 200) throw new Error(answer.body);
+  return answer.json();
+}
+
+test('columns of values are those of the candidates, with the same filters', async () => {
+  const half = [...all].map(({ quantities }) => quantities.density!).sort((a, b) => a - b)[450]!;
+  const { ranks, values, quantities, every, meeting, among } = await get<CandidateValues>(
+    `values?quantities=density,omega&max.density=${half}&has=Fe`,
+  );
+  const meant = all.filter(({ quantities: of, composition }) => of.density! <= half && 'Fe' in composition);
+  expect(meant.length).toBeGreaterThan(10);
+  expect(ranks).toEqual(meant.map(({ rank }) => rank));
+  expect(quantities).toEqual(['density', 'omega']);
+  expect(values).toEqual([
+    meant.map((one) => one.quantities.density),
+    meant.map((one) => one.quantities.omega),
+  ]);
+  expect({ every, meeting }).toEqual({ every: 1, meeting: meant.length });
+  expect(among.kept).toBe(900);
+});
+
+test('more candidates than asked for are sampled evenly, with all of the best, and the answer says so', async () => {
+  const { ranks, every, meeting } = await get<CandidateValues>('values?limit=100');
+  expect({ every, meeting }).toEqual({ every: 9, meeting: 900 });
+  expect(ranks.slice(0, 200)).toEqual(Array.from({ length: 200 }, (_, place) => place + 1));
+  expect(ranks.slice(200, 203)).toEqual([208, 217, 226]);
+});
+
+test('without quantities the answer counts', async () => {
+  const { values, meeting } = await get<CandidateValues>('values?without=Al&limit=1');
+  expect(values).toEqual([]);
+  expect(meeting).toBe(all.filter(({ composition }) => !('Al' in composition)).length);
+});
+
+test('elements are counted with each amount that occurs', async () => {
+  const { elements, meeting } = await get<ElementUse>('element-use');
+  expect(meeting).toBe(900);
+  for (const { symbol, candidates, amounts } of elements) {
+    const those = all.filter(({ composition }) => symbol in composition);
+    expect(candidates).toBe(those.length);
+    for (const { atomicPercent, candidates: count } of amounts) {
+      const same = those.filter(({ composition }) => Math.abs(composition[symbol]! - atomicPercent) < 1e-9);
+      expect(same).toHaveLength(count);
+    }
+    expect(amounts.reduce((sum, amount) => sum + amount.candidates, 0)).toBe(candidates);
+  }
+  expect(elements.map((one) => one.candidates)).toEqual(
+    elements.map((one) => one.candidates).sort((a, b) => b - a),
+  );
+});
+
+test('no candidate beats one of the front in a quantity without losing in the other', async () => {
+  const path = 'trade-off?first=density&second=meltingTemperature&preferFirst=low&preferSecond=high';
+  const { items, meeting } = await get<TradeOff>(path);
+  expect(meeting).toBe(900);
+  expect(items.length).toBeGreaterThan(1);
+  const values = all.map(({ quantities: { density, meltingTemperature } }) => [
+    density!,
+    meltingTemperature!,
+  ]);
+  const beaten = ([density, melting]: number[]) =>
+    values.some(([d, m]) => d! <= density! && m! >= melting! && (d! < density! || m! > melting!));
+  for (const item of items) expect(beaten(item.values)).toBe(false);
+  expect(values.filter((one) => !beaten(one))).toHaveLength(items.reduce((sum, { alike }) => sum + alike, 0));
+  expect(items[0]!.values[0]).toBe(Math.min(...values.map(([density]) => density!)));
+});
+
+interface SystemsAnswer {
+  items: { system: string; kept: number; best: Candidate; published: { alloys: number } | null }[];
+  next: number | null;
+  explored: {
+    kept: number;
+    published: number;
+    keptPublished: number;
+    publishedNotKept: { system: string }[];
+  };
+}
+
+test('systems come by their best candidate, page after page, and say whether they are published', async () => {
+  const expected = Map.groupBy(all, ({ composition }) => Object.keys(composition).sort().join(' '));
+  const first = await get<SystemsAnswer>('systems?limit=2');
+  const rest = await get<SystemsAnswer>(`systems?at=${first.next}&limit=1000`);
+  const items = [...first.items, ...rest.items];
+  expect(rest.next).toBeNull();
+  expect(items.map(({ system, kept, best }) => [system, kept, best])).toEqual(
+    [...expected].map(([system, those]) => [system, those.length, those[0]]),
+  );
+  const published = new Set(
+    publishedAlloys.map(({ composition }) => Object.keys(composition).sort().join(' ')),
+  );
+  for (const { system, published: found } of items) expect(found !== null).toBe(published.has(system));
+  expect(first.explored.kept).toBe(expected.size);
+});
+
+test('the unexplored and the published ones are all systems together', async () => {
+  const [yes, no] = await Promise.all([
+    get<SystemsAnswer>('systems?published=yes&limit=1000'),
+    get<SystemsAnswer>('systems?published=no&limit=1000'),
+  ]);
+  expect(yes.items.every(({ published }) => published !== null)).toBe(true);
+  expect(no.items.every(({ published }) => published === null)).toBe(true);
+  expect(yes.items.length + no.items.length).toBe(yes.explored.kept);
+  expect(yes.items).toHaveLength(yes.explored.keptPublished);
+  expect(yes.explored.published).toBe(yes.explored.keptPublished + yes.explored.publishedNotKept.length);
+});
+
+test('published alloys come with values by the same definitions', async () => {
+  const { items } = await get<{ items: { formula: string; inPool: boolean; values: (number | null)[] }[] }>(
+    'published?quantities=density,cost',
+  );
+  expect(items).toHaveLength(publishedAlloys.length);
+  const facts = factsFor(Object.keys(publishedAlloys[0]!.composition));
+  expect(items[0]!.values[0]).toBe(valuesOf(publishedAlloys[0]!.composition, facts, ['density']).density);
+  expect(items.some(({ inPool }) => inPool)).toBe(true);
+});
+
+test.each([
+  ['values?quantities=densty', 400, 'request/invalid', '/quantities'],
+  ['values?quantities=a,b,c,d,e,f,g,h,i', 400, 'request/wrong-value', '/quantities'],
+  ['values?limit=0', 400, 'request/out-of-range', '/limit'],
+  ['trade-off?first=density&second=omega&preferFirst=low', 400, 'request/missing-key', '/preferSecond'],
+  [
+    'trade-off?first=density&second=nothing&preferFirst=low&preferSecond=low',
+    400,
+    'request/invalid',
+    '/quantities',
+  ],
+  ['element-use?has=Xx', 400, 'element/unknown', '/has'],
+  ['systems?published=perhaps', 400, 'request/wrong-value', '/published'],
+])('%s is refused with what would be right', async (path, status, code, pointer) => {
+  const answer = await ask(path);
+  expect(answer.statusCode).toBe(status);
+  expect(answer.json().faults[0]).toMatchObject({ code, pointer });
+});
