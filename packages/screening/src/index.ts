@@ -26,6 +26,7 @@ export { predicateHolds, quantitiesOf } from './predicate.ts';
 export { type Named, predicateText } from './predicateText.ts';
 export * from './program.ts';
 export * from './quantities/index.ts';
+export { quantityGroups } from './quantities/quantityGroups.ts';
 export * from './quantity.ts';
 export * from './quantityById.ts';
 export * from './sensitivity/derivative.ts';
