@@ -1,0 +1,39 @@
+import type { Chunk, Outcome, Plan } from '@tiegel/contract';
+import {
+  cutOffOf,
+  emptyOutcome,
+  mergeOutcomes,
+  planChunks,
+  prepare,
+  type Score,
+  scoreChunk,
+} from '@tiegel/engine';
+
+/** A way on which a plan, cut into chunks of about so many points, becomes an outcome. */
+export interface Path {
+  name: string;
+  run(plan: Plan, pointsPerChunk: number): Promise<Outcome> | Outcome;
+}
+
+/** One scorer in this thread, the chunks in the order given, each with the cut-off known by then. */
+function inThisThread(name: string, score: Score, order: (chunks: Chunk[]) => Chunk[]): Path {
+  return {
+    name,
+    run(plan, pointsPerChunk) {
+      const prepared = prepare(plan);
+      const { grid, ranking, limits } = prepared;
+      return order(planChunks(grid, { pointsPerChunk, workers: 2 })).reduce(
+        (merged, chunk) => {
+          const outcome = score(prepared, chunk, { cutOff: cutOffOf(merged, ranking) })!;
+          return mergeOutcomes(merged, outcome, ranking);
+        },
+        emptyOutcome(limits.length, plan.specification.tally),
+      );
+    },
+  };
+}
+
+export const paths: readonly Path[] = [
+  inThisThread('the scorer of the searches', scoreChunk, (chunks) => chunks),
+  inThisThread('the scorer of the searches, chunks backwards', scoreChunk, (chunks) => chunks.toReversed()),
+];
