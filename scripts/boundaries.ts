@@ -14,6 +14,7 @@ const mayImport: Record<string, readonly string[]> = {
   'packages/screening': ['contract', 'elements'],
   'packages/engine': ['contract', 'elements', 'screening'],
   'packages/insight': ['contract', 'elements', 'elements/publishedAlloys', 'screening'],
+  'packages/charge': ['contract', 'elements'],
   'packages/store': ['contract'],
   'packages/queue': ['contract'],
   'packages/search': [
@@ -34,6 +35,7 @@ const mayImport: Record<string, readonly string[]> = {
     'screening',
     'engine',
     'insight',
+    'charge',
     'search',
     'store',
     'queue',
@@ -45,6 +47,7 @@ const mayImport: Record<string, readonly string[]> = {
     'screening',
     'engine',
     'insight',
+    'charge',
     'search',
     'store',
     'queue',
@@ -57,6 +60,7 @@ const runsInBrowser = new Set([
   'packages/screening',
   'packages/engine',
   'packages/insight',
+  'packages/charge',
   'services/web',
 ]);
 /** What may be imported beside a package's index: a thread's file, and a table too large for whoever does not want it. */

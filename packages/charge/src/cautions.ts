@@ -86,7 +86,7 @@ function heatOfMixing({ composition }: Charged): Caution[] {
   );
   if (pairs.length === 0) return [];
   const strongest = pairs.toSorted((one, other) => one.enthalpy - other.enthalpy);
-  const named = strongest.slice(0, 3).map(({ a, b, enthalpy }) => `${a}–${b} ${enthalpy}`);
+  const named = strongest.slice(0, 3).map(({ a, b, enthalpy }) => `${a}–${b} −${-enthalpy}`);
   return [
     {
       about: [...new Set(pairs.flatMap(({ a, b }) => [a, b]))].sort(),

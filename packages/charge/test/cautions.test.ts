@@ -60,7 +60,7 @@ test('an element that boils before another melts is named', () => {
 
 // Takeuchi & Inoue: Al–Ni −22, Al–Ti −30 kJ/mol; Co–Ni 0.
 test('violent mixing is named with its pairs, a trace is not', () => {
-  expect(of('AlNiTi', 'heat of mixing')[0]!.text).toMatch(/Ni–Ti -35.*Al–Ti -30.*Al–Ni -22/);
+  expect(of('AlNiTi', 'heat of mixing')[0]!.text).toMatch(/Ni–Ti −35.*Al–Ti −30.*Al–Ni −22/);
   expect(of('CoNi', 'heat of mixing')).toEqual([]);
   expect(of('Al1Ni99', 'heat of mixing')).toEqual([]);
 });

@@ -29,7 +29,7 @@ export async function openParts(
       : redisWorker({ url: redisUrl, threadFile, threads: workers, log });
   const searches = await openSearches({ store, queue, maxPoints });
   return {
-    parts: { searches, workers: () => queue.workers(), openNetwork, pages },
+    parts: { searches, chargeSheets: store.chargeSheets, workers: () => queue.workers(), openNetwork, pages },
     async close() {
       await searches.close();
       await worker?.close(finishMs);

@@ -1,5 +1,6 @@
 import { problem } from '@tiegel/contract';
 import { Command, CommanderError } from 'commander';
+import { chargeCommand } from './commands/charge.ts';
 import { countCommand } from './commands/count.ts';
 import { dataCommand } from './commands/data.ts';
 import { evidenceCommand } from './commands/evidence.ts';
@@ -17,6 +18,7 @@ const commands = [
   explainCommand,
   substituteCommand,
   evidenceCommand,
+  chargeCommand,
   countCommand,
   searchCommand,
   laterCommand,

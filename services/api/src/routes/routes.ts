@@ -1,6 +1,8 @@
 import type { Parts, Server } from '../parts.ts';
 import { candidateRoutes } from './candidates.ts';
 import { candidateViewRoutes } from './candidateViews.ts';
+import { chargeRoute } from './charge.ts';
+import { chargeSheetRoutes } from './chargeSheets.ts';
 import { countRoute } from './count.ts';
 import { demonstrationRoute } from './demonstration.ts';
 import { distributionsRoute } from './distributions.ts';
@@ -37,6 +39,8 @@ export function routes(app: Server, parts: Parts): void {
   explainRoute(app, parts);
   substituteRoute(app, parts);
   weighingRoute(app, parts);
+  chargeRoute(app, parts);
+  chargeSheetRoutes(app, parts);
   evidenceRoute(app);
   elementRoute(app, parts);
   pairRoute(app);

@@ -1,0 +1,128 @@
+import { amountKinds, type ChargeRequest, chargeRequestOf, mostMaterials } from '@tiegel/charge';
+import { faultsOf, ProblemError } from '@tiegel/contract';
+import type { PriceList } from '@tiegel/elements';
+import { z } from 'zod';
+import { alloySchema, readAlloy } from '../alloys/alloySchema.ts';
+
+const number = z.number();
+const percent = z.record(z.string(), number);
+
+const materialSchema = z
+  .strictObject({
+    name: z.string().describe('Write a name that begins with the symbol of an element in it: "Mn flakes".'),
+    contains: z
+      .union([z.string(), z.record(z.string(), number)])
+      .nullable()
+      .describe('Write a master alloy such as "Fe34Nb66"; left out: the element that the name begins with.')
+      .exactOptional(),
+    amounts: z
+      .enum(amountKinds)
+      .nullable()
+      .describe('Write "at.%" or "wt.%": what the amounts of a master alloy are.')
+      .exactOptional(),
+    purity: number.nullable().describe('Write wt.% of metal; left out: 100.').exactOptional(),
+    price: number
+      .nullable()
+      .describe('Write the price per kg as weighed; left out: unknown.')
+      .exactOptional(),
+    meltingTemperature: number
+      .nullable()
+      .describe('Write kelvin; left out: the mean of its elements.')
+      .exactOptional(),
+  })
+  .meta({ id: 'Material' });
+
+/** What a charge is asked for with, by key. */
+export const chargeFields = {
+  composition: alloySchema,
+  mass: number.describe('Write the batch mass in grams: of everything that is weighed.'),
+  resolution: number.describe('Write the step of the balance in grams, such as 0.001.'),
+  purity: percent
+    .describe('Write wt.% by symbol, such as {"Mn": 99.7}, for elements that are charged pure.')
+    .exactOptional(),
+  loss: percent
+    .describe('Write by symbol the wt.% of its mass that evaporates and is made up for, such as {"Mn": 1.5}.')
+    .exactOptional(),
+  materials: z
+    .array(materialSchema)
+    .min(1)
+    .max(mostMaterials)
+    .describe(
+      'Write all there is to charge from as a list; left out, every element pure at the price in force.',
+    )
+    .exactOptional(),
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/)
+    .nullable()
+    .describe('Write the currency of the materials\' prices, such as "EUR".')
+    .exactOptional(),
+};
+
+export const chargeBodySchema = z
+  .strictObject(chargeFields)
+  .describe('Write an object such as {"composition": "CoCrFeMnNi", "mass": 50, "resolution": 0.001}.');
+
+const lineSchema = z
+  .object({
+    material: z.string(),
+    element: z.string().nullable().describe('Its only element; null: a master alloy'),
+    mass: number.describe('g, a multiple of the resolution'),
+    exact: number.describe('g, before rounding'),
+    contains: percent.describe('wt.% of its metal'),
+    purity: number,
+    price: number.nullable().describe('per kg'),
+    cost: number.nullable(),
+    melting: z.object({ temperature: number, estimated: z.boolean() }),
+  })
+  .meta({ id: 'ChargeLine' });
+
+const extremeSchema = z.object({ element: z.string(), temperature: number.describe('K') });
+
+/** What is answered of a charge, by key. */
+export const chargeAnswerFields = {
+  composition: percent.describe('at.%, the target: after the losses'),
+  mass: number,
+  resolution: number,
+  lines: z.array(lineSchema),
+  total: number.describe('g'),
+  resulting: percent.describe('at.%, of the rounded masses after the losses'),
+  rounding: percent.describe('at.%: farther from the target rounding brings no share'),
+  cost: number.nullable().describe('Of the batch; null: a material that is used has no price'),
+  currency: z.string().nullable(),
+  order: z.array(z.string()).describe('Materials, the lowest-melting first'),
+  window: z.object({
+    lowestBoiling: extremeSchema,
+    highestMelting: extremeSchema.nullable(),
+    gap: number.nullable().describe('K'),
+  }),
+  loss: percent,
+  expected: z.object({ lost: percent, impurities: number, ingot: number }).describe('g'),
+  notes: z.array(z.string()).describe('What the numbers mean'),
+  cautions: z.array(
+    z
+      .object({
+        about: z.array(z.string()),
+        kind: z.string(),
+        text: z.string(),
+        source: z.string(),
+        follow: z.string().describe('Whose word holds'),
+      })
+      .meta({ id: 'Caution' }),
+  ),
+};
+
+/**
+ * The charge that a body asks for, with every default.
+ * @throws ProblemError with every fault of the form, of the alloy, of purities and of materials
+ */
+export function readCharge(schema: z.ZodType, body: unknown, prices: PriceList | null): ChargeRequest {
+  const faults = faultsOf(schema, body);
+  const { composition: sent } = z
+    .object({ composition: z.unknown() })
+    .catch({ composition: null })
+    .parse(body);
+  const composition = readAlloy(sent, '/composition', faults);
+  if (faults.length > 0 || composition === null) throw new ProblemError(faults);
+  return chargeRequestOf({ ...(body as z.infer<typeof chargeBodySchema>), composition }, prices);
+}

@@ -1,0 +1,139 @@
+import { type ChargeSheet, chargeNumber, chargeSheet, numberOfCharge } from '@tiegel/charge';
+import { problem } from '@tiegel/contract';
+import { dataVersionOf, type PriceList } from '@tiegel/elements';
+import type { StoredChargeSheet } from '@tiegel/store';
+import { z } from 'zod';
+import { chargeAnswerFields, chargeFields, readCharge } from '../charges/chargeSchema.ts';
+import type { Parts, Server } from '../parts.ts';
+import { bodyAsSent } from '../problems/bodyAsSent.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+
+const path = '/charge-sheets';
+const tags = ['charges'];
+const longestName = 200;
+
+const bodySchema = z
+  .strictObject({
+    ...chargeFields,
+    name: z
+      .string()
+      .max(longestName)
+      .describe(`Write what the charge is for in at most ${longestName} characters.`)
+      .exactOptional(),
+  })
+  .describe('Write an object such as {"composition": "CoCrFeMnNi", "mass": 50, "resolution": 0.001}.');
+
+/** What is known of a saved sheet beside the sheet itself. */
+const savedFields = {
+  number: z.string().describe('As it is written on paper, C-0007; given once'),
+  savedAt: z.string().describe('UTC, ISO 8601'),
+  name: z.string(),
+};
+
+const savedSchema = z
+  .object({
+    ...savedFields,
+    ...chargeAnswerFields,
+    request: z.record(z.string(), z.unknown()).describe('As it was asked for'),
+    dataVersion: z.string(),
+    prices: z
+      .object({ currency: z.string(), date: z.string(), invented: z.boolean() })
+      .nullable()
+      .describe('The price list that was in force; materials with prices of their own do not need it'),
+  })
+  .meta({ id: 'SavedChargeSheet' });
+
+const summarySchema = z
+  .object({
+    ...savedFields,
+    composition: z.record(z.string(), z.number()).describe('at.%'),
+    mass: z.number().describe('g'),
+    cost: z.number().nullable(),
+    currency: z.string().nullable(),
+  })
+  .meta({ id: 'ChargeSheetSummary' });
+
+/** What the store keeps of a sheet. */
+interface Kept extends ChargeSheet {
+  name: string;
+  request: Record<string, unknown>;
+  dataVersion: string;
+  prices: Pick<PriceList, 'currency' | 'date' | 'invented'> | null;
+}
+
+/** POST and GET /charge-sheets, GET /charge-sheets/:number: charge sheets under numbers that a melt refers to. */
+export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts): void {
+  app.post(
+    path,
+    {
+      validatorCompiler: bodyAsSent,
+      schema: {
+        summary: 'Keeps a charge sheet under a number of its own',
+        description:
+          'Asked for as in POST /charge. What is kept is never changed, and no number is given twice.',
+        tags,
+        headers: z.object({
+          'idempotency-key': z
+            .string()
+            .min(1)
+            .max(255)
+            .optional()
+            .describe('The same key answers with the sheet that it kept first, and keeps no second one.'),
+        }),
+        body: bodySchema,
+        response: { 201: savedSchema, ...problemAnswers(400, 413, 415) },
+      },
+    },
+    async (request, reply) => {
+      const kept = keptSheet(request.body, searches.prices());
+      const key = request.headers['idempotency-key'] ?? null;
+      const saved = savedOf(chargeSheets.save(kept, new Date().toISOString(), key).stored);
+      return reply.code(201).header('location', `/api/v1${path}/${saved.number}`).send(saved);
+    },
+  );
+
+  app.get(
+    path,
+    {
+      schema: {
+        summary: 'Every charge sheet that was saved, the newest first',
+        tags,
+        response: { 200: z.array(summarySchema), ...problemAnswers() },
+      },
+    },
+    () => chargeSheets.list().map(savedOf),
+  );
+
+  app.get(
+    `${path}/:number`,
+    {
+      schema: {
+        summary: 'A charge sheet as it was saved',
+        tags,
+        params: z.object({ number: z.string().describe('Number of the sheet, such as C-0007.') }),
+        response: { 200: savedSchema, ...problemAnswers(404) },
+      },
+    },
+    (request) => {
+      const number = numberOfCharge(request.params.number);
+      const stored = number === null ? null : chargeSheets.find(number);
+      if (stored === null) throw problem('charge/not-found', { number: request.params.number.slice(0, 20) });
+      return savedOf(stored);
+    },
+  );
+}
+
+/** The sheet of a body, with what it was worked out from. */
+function keptSheet(body: unknown, prices: PriceList | null): Kept {
+  const sheet = chargeSheet(readCharge(bodySchema, body, prices));
+  const { name = '', ...request } = body as z.infer<typeof bodySchema>;
+  return {
+    ...sheet,
+    ...{ name: name.trim(), request, dataVersion: dataVersionOf(prices) },
+    prices: prices && { currency: prices.currency, date: prices.date, invented: prices.invented },
+  };
+}
+
+function savedOf({ number, savedAt, sheet }: StoredChargeSheet): z.input<typeof savedSchema> {
+  return { number: chargeNumber(number), savedAt, ...(sheet as Kept) };
+}
