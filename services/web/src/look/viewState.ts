@@ -1,7 +1,10 @@
 import { type Filters, readFilters, writeFilters } from './filters.ts';
+import { type PlotState, type ResultView, readPlot, resultViews, writePlot } from './plotState.ts';
 
 /** Everything that tells one view of a result from another; all of it stands in the address. */
 export interface ViewState {
+  /** table, scatter, ... */
+  show: ResultView;
   filters: Filters;
   /** 'rank' or a quantity */
   order: string;
@@ -10,33 +13,43 @@ export interface ViewState {
   columns: string[] | null;
   /** number of the first row that is shown, from 0 */
   at: number;
+  /** what the scatter shows */
+  plot: PlotState;
 }
 
 /** Reads a view from the search part of an address. */
 export function readView(text: string): ViewState {
   const address = new URLSearchParams(text);
   const at = Number(address.get('at') ?? 0);
+  const show = resultViews.find(({ id }) => id === address.get('view'));
   return {
+    show: show?.id ?? 'table',
     filters: readFilters(address),
     order: address.get('order') ?? 'rank',
     direction: address.get('direction') === 'desc' ? 'desc' : 'asc',
     columns: address.has('columns') ? address.get('columns')!.split(',').filter(Boolean) : null,
     at: Number.isInteger(at) && at > 0 ? at : 0,
+    plot: readPlot(address),
   };
 }
 
 /** The search part of an address for a view; what is usual is left out. */
-export function writeView({ filters, order, direction, columns, at }: ViewState): string {
+export function writeView({ show, filters, order, direction, columns, at, plot }: ViewState): string {
   const address = writeFilters(new URLSearchParams(), filters);
+  if (show !== 'table') address.set('view', show);
   if (order !== 'rank') address.set('order', order);
   if (direction === 'desc') address.set('direction', direction);
   if (columns !== null) address.set('columns', columns.join(','));
   if (at > 0) address.set('at', String(at));
-  return address.toString().replaceAll('%2C', ',');
+  return writePlot(address, plot).toString().replaceAll('%2C', ',');
 }
 
 /** What the API is asked for one selection of candidates: filters and order, without the page. */
-export function selectionOf({ filters, order, direction }: ViewState): URLSearchParams {
+export function selectionOf({
+  filters,
+  order,
+  direction,
+}: Pick<ViewState, 'filters' | 'order' | 'direction'>): URLSearchParams {
   const selection = writeFilters(new URLSearchParams(), filters);
   selection.set('order', order);
   selection.set('direction', direction);

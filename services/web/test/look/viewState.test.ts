@@ -2,15 +2,20 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readView, selectionOf, type ViewState, writeView } from '../../src/look/viewState.ts';
 
+const plot = { x: null, y: null, colour: null, published: 'pool', brush: null } as const;
 const usual: ViewState = {
+  show: 'table',
   filters: { ranges: [], has: [], without: [] },
   order: 'rank',
   direction: 'asc',
   columns: null,
   at: 0,
+  plot: { ...plot, wishes: [null, null] },
 };
 const finite = fc.double({ noNaN: true, noDefaultInfinity: true }).filter((value) => !Object.is(value, -0));
 const range = fc.record({ quantity: fc.constantFrom('density', 'omega', 'cost'), min: finite, max: finite });
+const wish = fc.option(fc.constantFrom('low' as const, 'high' as const));
+const ends = fc.tuple(finite, finite).map(([a, b]): [number, number] => (a <= b ? [a, b] : [b, a]));
 const view = fc.record({
   filters: fc.record({
     ranges: fc.uniqueArray(range, { selector: ({ quantity }) => quantity, maxLength: 3 }),
@@ -21,6 +26,15 @@ const view = fc.record({
   direction: fc.constantFrom('asc' as const, 'desc' as const),
   columns: fc.option(fc.subarray(['density', 'omega'], { minLength: 1 })),
   at: fc.nat(),
+  show: fc.constantFrom('table' as const, 'scatter' as const, 'unexplored' as const),
+  plot: fc.record({
+    x: fc.option(fc.constantFrom('density', 'omega')),
+    y: fc.option(fc.constantFrom('density', 'omega')),
+    colour: fc.option(fc.constantFrom('cost', 'none')),
+    published: fc.constantFrom('pool' as const, 'all' as const, 'none' as const),
+    wishes: fc.tuple(wish, wish),
+    brush: fc.option(fc.record({ x: ends, y: ends })),
+  }),
 });
 
 test('the address holds the whole view', () => {
@@ -37,7 +51,9 @@ test('the usual view has a bare address', () => {
 });
 
 test('an address that somebody spoilt shows the usual view', () => {
-  expect(readView('?at=-3&direction=up&min.density=lots&has=fe,<b>,Fe')).toEqual({
+  expect(
+    readView('?at=-3&direction=up&min.density=lots&has=fe,<b>,Fe&view=map&brush=1,,3,4&better=up,'),
+  ).toEqual({
     ...usual,
     filters: { ranges: [], has: ['Fe'], without: [] },
   });

@@ -40,6 +40,7 @@ function contrast(one: string, other: string, theme: Theme): number {
 
 const grounds = ['paper', 'tint'];
 const families = [...colours.keys()].filter((name) => name.startsWith('family-'));
+const pairTints = [...colours.keys()].filter((name) => /^(?:seek|avoid)-/.test(name));
 const shares = [...colours.keys()].filter((name) => name.startsWith('share-'));
 const textPairs: [string, string][] = [
   ...['ink', 'ink-quiet', 'accent', 'warning', 'danger', 'good'].flatMap((ink) =>
@@ -52,6 +53,7 @@ const textPairs: [string, string][] = [
         ['ink-quiet', family],
       ] as [string, string][],
   ),
+  ...pairTints.map((tint) => ['ink', tint] as [string, string]),
   ['ink', 'tint-strong'],
   ['accent-strong', 'tint-strong'],
   ['on-accent', 'accent'],
@@ -63,7 +65,7 @@ const textPairs: [string, string][] = [
   ['danger', 'danger-tint'],
 ];
 const graphicPairs: [string, string][] = [
-  ...['edge', 'focus', 'accent', 'plot-whole', 'plot-part', 'plot-chosen', ...shares].map(
+  ...['edge', 'focus', 'accent', 'plot-whole', 'plot-part', 'plot-chosen', 'plot-layer', ...shares].map(
     (mark) => [mark, 'paper'] as [string, string],
   ),
   ['edge', 'tint'],
