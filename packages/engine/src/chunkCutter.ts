@@ -11,8 +11,11 @@ export interface PlanOptions {
 
 /** A plan has about so many chunks at most. */
 const mostChunks = 200_000;
-/** The last chunks shrink to this share of the full size, so that no worker waits long for another. */
-const smallestShare = 1 / 8;
+/**
+ * The last chunks shrink to this share of the full size, so that no worker waits long for another:
+ * of chunks of a second to 16 ms, some times what handing one over costs (packages/queue).
+ */
+const smallestShare = 1 / 64;
 /** A system of up to so many times the size of a chunk is not cut. */
 const tolerance = 1.5;
 
@@ -39,9 +42,9 @@ export function chunkCutter(grid: Grid, allPoints: number, options: PlanOptions)
   let nextSystem = 0;
   let filled = 0;
 
-  /** How many points the chunk that is being filled should hold. */
+  /** How many points the chunk that is being filled should hold: for one worker as many as are left, for many half of its share of them. */
   function size(): number {
-    const share = pointsLeft / (2 * options.workers);
+    const share = pointsLeft / (2 * options.workers - 1);
     return Math.ceil(Math.min(fullSize, Math.max(fullSize * smallestShare, share)));
   }
 

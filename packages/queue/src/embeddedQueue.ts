@@ -44,7 +44,10 @@ export function embeddedQueue({ threadFile, threads }: { threadFile: URL; thread
   return {
     async announce(searchId, plan) {
       if (searches.has(searchId)) return;
-      searches.set(searchId, carriedSearch(searchId, Buffer.from(JSON.stringify(plan))));
+      const search = carriedSearch(searchId, Buffer.from(JSON.stringify(plan)));
+      searches.set(searchId, search);
+      // Threads that have nothing to do; those that score make themselves ready when its chunks come.
+      await pool.ready(search, Math.max(0, threads - sent.size));
     },
     async send(task) {
       const search = searches.get(task.searchId);

@@ -1,8 +1,15 @@
 import type { Chunk, Outcome } from '@tiegel/contract';
 
+/** A search whose chunks will come: a thread may make itself ready for them. What that throws the first chunk will throw again. */
+export interface AnnouncedSearch {
+  searchId: string;
+  plan: Uint8Array<SharedArrayBuffer>;
+}
+
 /**
  * What a scoring thread is handed. The thread file's default export is
- * `(request: ScoringRequest) => ScoringAnswer | Promise<ScoringAnswer>`.
+ * `(request: ScoringRequest) => ScoringAnswer | Promise<ScoringAnswer>`, and its export `ready`
+ * `(search: AnnouncedSearch) => void`, called ahead of the first chunk where there is time for it.
  *
  * - `plan`: the search's plan as JSON in UTF-8, in memory shared by all threads of the process;
  *   the same `searchId` always comes with the same plan, so that a thread reads it once and keeps
@@ -12,9 +19,7 @@ import type { Chunk, Outcome } from '@tiegel/contract';
  *   `stopped`. To be read every 10⁵ points or so: a thread that is stopped this way stays warm,
  *   one that is terminated has to be started and compiled anew.
  */
-export interface ScoringRequest {
-  searchId: string;
-  plan: Uint8Array<SharedArrayBuffer>;
+export interface ScoringRequest extends AnnouncedSearch {
   chunk: Chunk;
   cutOff: number | null;
   stop: Int32Array<SharedArrayBuffer>;

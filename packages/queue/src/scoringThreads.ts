@@ -9,6 +9,8 @@ import type { ScoringAnswer, ScoringRequest } from './scoring.ts';
 export interface ScoringThreads {
   /** Scores in the next free thread. Rejects when scoring throws or its thread dies; a dead thread is replaced. */
   score(search: CarriedSearch, task: Task): Promise<ScoringAnswer>;
+  /** Lets so many threads make themselves ready for a search; never rejects. */
+  ready(search: CarriedSearch, threads: number): Promise<void>;
   /** Ends all threads, whatever they are doing; what was being scored rejects. */
   close(): Promise<void>;
 }
@@ -42,17 +44,19 @@ export function scoringThreads(threadFile: URL, threads: number): ScoringThreads
     if (pool.threads.length === 0) for (const reject of waiting) reject(reason);
   });
 
+  async function unlessBroken<Answer>(running: Promise<Answer>): Promise<Answer> {
+    const { promise: broken, reject } = Promise.withResolvers<never>();
+    waiting.add(reject);
+    return Promise.race([running, broken]).finally(() => waiting.delete(reject));
+  }
+
   return {
-    async score(search, task) {
-      const { promise: broken, reject } = Promise.withResolvers<never>();
-      waiting.add(reject);
-      try {
-        const { id: searchId, plan, stop } = search;
-        const { chunk, cutOff } = task;
-        return await Promise.race([pool.run({ searchId, plan, chunk, cutOff, stop }), broken]);
-      } finally {
-        waiting.delete(reject);
-      }
+    score({ id: searchId, plan, stop }, { chunk, cutOff }) {
+      return unlessBroken(pool.run({ searchId, plan, chunk, cutOff, stop }));
+    },
+    async ready({ id: searchId, plan }, threads) {
+      const one = () => unlessBroken(pool.run({ searchId, plan } as ScoringRequest, { name: 'ready' }));
+      await Promise.allSettled(Array.from({ length: threads }, one));
     },
     close: () => pool.destroy(),
   };

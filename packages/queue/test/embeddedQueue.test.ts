@@ -25,3 +25,21 @@ test('tasks for a thread file that cannot be loaded fail, each of them', async (
   }
   await queue.close();
 });
+
+test('a search is announced once its thread is ready for it, or could not make itself ready', async () => {
+  const queue = embeddedQueue({
+    threadFile: new URL('./fixtures/obedientThread.ts', import.meta.url),
+    threads: 1,
+  });
+  const seen = collector(queue);
+  for (const [number, order] of ['score', 'unready'].entries()) {
+    await queue.announce(order, planOf(order));
+    await queue.send(taskOf(order, 0));
+    const [report] = await seen.of(order, 1);
+    expect(report).toMatchObject({
+      kind: 'done',
+      outcome: { passedEach: [1 + number, expect.any(Number), 1 + number] },
+    });
+  }
+  await queue.close();
+});

@@ -53,11 +53,11 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
     const before = search.since;
     // Before it is sent: the report may come first.
     search.inFlight.set(chunk.ordinal, chunk);
-    search.since ??= performance.now();
     search.sent += 1;
     try {
       if (!search.announced) await queue.announce(search.id, search.plan);
       search.announced = true;
+      search.since ??= performance.now();
       const cutOff = cutOffOf(search.outcome, search.ranking);
       await queue.send({ searchId: search.id, chunk, attempt: search.sent, cutOff });
     } catch (error) {

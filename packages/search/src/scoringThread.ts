@@ -1,14 +1,14 @@
 import { performance } from 'node:perf_hooks';
 import type { Plan } from '@tiegel/contract';
 import { type Prepared, prepare, scoreChunk } from '@tiegel/engine';
-import type { ScoringAnswer, ScoringRequest } from '@tiegel/queue';
+import type { AnnouncedSearch, ScoringAnswer, ScoringRequest } from '@tiegel/queue';
 
 /** Searches whose preparation a thread keeps: those that take turns on it, and no more. */
 const keptSearches = 8;
 const prepared = new Map<string, Prepared>();
 
 /** The plan bound for scoring; made once for each search, dropped when others have pushed it out. */
-function preparedFor({ searchId, plan }: ScoringRequest): Prepared {
+function preparedFor({ searchId, plan }: AnnouncedSearch): Prepared {
   const one = prepared.get(searchId) ?? prepare(JSON.parse(Buffer.from(plan).toString('utf8')) as Plan);
   prepared.delete(searchId);
   prepared.set(searchId, one);
@@ -17,6 +17,13 @@ function preparedFor({ searchId, plan }: ScoringRequest): Prepared {
     prepared.delete(oldest);
   }
   return one;
+}
+
+const nothing = { ordinal: 0, firstSystem: 0, endSystem: 0, firstPoint: 0, endPoint: null, points: 0 };
+
+/** Binds the plan and lets the scorer make what it makes once for a search: to score nothing needs all of it. */
+export function ready(search: AnnouncedSearch): void {
+  scoreChunk(preparedFor(search), nothing, { cutOff: null });
 }
 
 /**
