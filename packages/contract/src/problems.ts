@@ -896,6 +896,12 @@ export const problems = {
     text: ({ name }: { name: string }) => `"${name}" is the name of something else already.`,
     remedy: 'Choose another name.',
   },
+  'column/unknown': {
+    status: 404,
+    exit: 1,
+    text: ({ id }: { id: string }) => `No column of one’s own is called "${id}".`,
+    remedy: 'GET /api/v1/columns lists those in force.',
+  },
   'column/too-large': {
     status: 413,
     exit: 1,

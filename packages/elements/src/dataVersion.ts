@@ -3,33 +3,36 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { columns } from './data/columns.ts';
 import type { Value } from './data/dataTable.ts';
 import { sourcedValue } from './elementValue.ts';
+import type { OwnColumn } from './ownColumn.ts';
 import { elements } from './periodicTable.ts';
 import type { PriceList } from './priceList.ts';
 import { type PairRecord, pairRecords } from './records.ts';
 
 /**
  * The version of all data that a result can depend on: every element value, every pair enthalpy
- * and the price list in force, twelve hexadecimal digits. Any other value, price, date or source
+ * the price list in force and the columns of one's own that are read, twelve hexadecimal digits. Any other value, price, date or source
  * of a price gives another version; the order in which a list names its elements does not.
  */
-export function dataVersionOf(prices: PriceList | null): string {
-  return digestOf(versionedData(prices));
+export function dataVersionOf(prices: PriceList | null, columns: readonly OwnColumn[] = []): string {
+  return digestOf(versionedData(prices, columns));
 }
 
-/** The data that make a version: values by symbol and column, pairs, prices. */
+/** The data that make a version: values by symbol and column, pairs, prices, columns of one's own where there are some. */
 export interface VersionedData {
   elements: Record<string, Record<string, Value>>;
   pairs: PairRecord[];
   prices: PriceList | null;
+  ownColumns?: readonly OwnColumn[];
 }
 
-export function versionedData(prices: PriceList | null): VersionedData {
+export function versionedData(prices: PriceList | null, own: readonly OwnColumn[] = []): VersionedData {
   const valuesOf = (symbol: string): Record<string, Value> =>
     Object.fromEntries(columns.map(({ id }) => [id, sourcedValue(symbol, id).value]));
   return {
     elements: Object.fromEntries(elements.map(({ symbol }) => [symbol, valuesOf(symbol)])),
     pairs: pairRecords(),
     prices,
+    ...(own.length > 0 ? { ownColumns: own } : {}),
   };
 }
 

@@ -17,7 +17,7 @@ export { elementNumber, type SourcedValue, sourcedValue } from './elementValue.t
 export { type Facts, factsFor, missingIn } from './facts.ts';
 export { formatComposition, spacedComposition } from './formatComposition.ts';
 export { hazardsOf } from './hazardsOf.ts';
-export { type Mixing, type OwnColumn, withOwnColumn } from './ownColumn.ts';
+export { type Mixing, mixings, type OwnColumn, withOwnColumn } from './ownColumn.ts';
 export { pairEnthalpy } from './pairEnthalpy.ts';
 export { parseAlloy } from './parseAlloy.ts';
 export { atomicToWeightPercent, type Composition, weightToAtomicPercent } from './percent.ts';

@@ -7,7 +7,7 @@ import {
   type SearchSpecification,
   searchSpecificationFor,
 } from '@tiegel/contract';
-import { dataVersionOf, factsFor, type PriceList, symbols } from '@tiegel/elements';
+import { dataVersionOf, factsFor, type OwnColumn, symbols, withOwnColumn } from '@tiegel/elements';
 import {
   countPoints,
   countSystems,
@@ -18,9 +18,10 @@ import {
   prepare,
 } from '@tiegel/engine';
 import { lateQuantities } from '@tiegel/insight';
-import { conditions, ownQuantities, quantities } from '@tiegel/screening';
+import { columnsOf, conditions, ownQuantities, quantities, quantityFinder } from '@tiegel/screening';
 import { conditionsAsked } from './conditionsAsked.ts';
 import { gridFaults, unreachableFaults, valueFaults } from './faults.ts';
+import type { LabData } from './labData.ts';
 import { namedIn, ownOf } from './namedIn.ts';
 
 /** A search that can be run, and all that follows from its specification before anything is scored. */
@@ -34,13 +35,18 @@ export interface CheckedSearch {
   notices: string[];
 }
 
-const specifications = searchSpecificationFor({
-  quantities,
-  lateQuantities,
-  elements: symbols,
-  conditions: Object.values(conditions),
-  letFaults: (lets) => faultsOf(() => ownQuantities({ lets })),
-});
+/** What specifications may say, with these columns in force. */
+function specificationsWith(columns: readonly OwnColumn[]) {
+  return searchSpecificationFor({
+    quantities: [...quantities, ...columns],
+    lateQuantities,
+    elements: symbols,
+    conditions: Object.values(conditions),
+    letFaults: (lets) => faultsOf(() => ownQuantities({ columns, lets })),
+  });
+}
+
+const usual = specificationsWith([]);
 
 function faultsOf(attempt: () => unknown): readonly Fault[] {
   try {
@@ -53,8 +59,11 @@ function faultsOf(attempt: () => unknown): readonly Fault[] {
 }
 
 /** The form of a request alone: what it says, whatever the data. Throws a ProblemError with every fault. */
-export function checkForm(request: unknown): { specification: SearchSpecification; notices: string[] } {
-  return specifications.check(request);
+export function checkForm(
+  request: unknown,
+  { columns = [] }: LabData,
+): { specification: SearchSpecification; notices: string[] } {
+  return (columns.length === 0 ? usual : specificationsWith(columns)).check(request);
 }
 
 /**
@@ -62,21 +71,21 @@ export function checkForm(request: unknown): { specification: SearchSpecificatio
  * has points and not more than `maxPoints`, and that no limit is provably out of reach. Throws a
  * ProblemError with every fault of the first of these steps that finds one.
  */
-export function checkSearch(request: unknown, prices: PriceList | null, maxPoints: number): CheckedSearch {
-  const checked = checkGrid(request, prices, maxPoints);
-  const named = namedIn(prices?.currency ?? null, ownOf(checked.plan));
+export function checkSearch(request: unknown, data: LabData, maxPoints: number): CheckedSearch {
+  const checked = checkGrid(request, data, maxPoints);
+  const named = namedIn(data.prices?.currency ?? null, ownOf(checked.plan));
   refuse(unreachableFaults(checked.prepared, named));
   return checked;
 }
 
 /** The same check but for limits out of reach, for those who look at the grid to see where limits belong. */
-export function checkGrid(request: unknown, prices: PriceList | null, maxPoints: number): CheckedSearch {
-  const { specification, notices } = checkForm(request);
-  const plan = planOf(specification, prices);
+export function checkGrid(request: unknown, data: LabData, maxPoints: number): CheckedSearch {
+  const { specification, notices } = checkForm(request, data);
+  const plan = planOf(specification, data);
   const grid = gridOf(specification);
   const points = countPoints(grid);
   refuse([...valueFaults(plan), ...gridFaults(points, maxPoints)]);
-  const named = namedIn(prices?.currency ?? null, ownOf(plan));
+  const named = namedIn(data.prices?.currency ?? null, ownOf(plan));
   return {
     ...{ plan, grid, notices },
     prepared: prepare(plan),
@@ -87,17 +96,31 @@ export function checkGrid(request: unknown, prices: PriceList | null, maxPoints:
 }
 
 /** The plan of a specification on today's data: facts of its pool, prices, and every condition by its value. */
-function planOf(specification: SearchSpecification, prices: PriceList | null): Plan {
+function planOf(specification: SearchSpecification, { prices, columns = [] }: LabData): Plan {
   const defaults = Object.values(conditions).flatMap(({ name, default: value }) =>
     value === null ? [] : [[name, value] as const],
   );
+  const read = columnsReadBy(specification, columns);
   return {
     engineVersion,
-    dataVersion: dataVersionOf(prices),
+    dataVersion: dataVersionOf(prices, read),
     specification,
-    facts: factsFor(effectivePool(specification.elements), { prices }),
+    facts: read.reduce(withOwnColumn, factsFor(effectivePool(specification.elements), { prices })),
+    ...(read.length > 0 ? { columns: read.map(({ values: _, ...described }) => described) } : {}),
     conditions: { ...Object.fromEntries(defaults), ...specification.conditions },
   };
+}
+
+/** Those columns that a limit, the ranking or a figure of merit reads: others do not belong to the search. */
+function columnsReadBy(
+  { limits, rank, lets = {} }: SearchSpecification,
+  columns: readonly OwnColumn[],
+): OwnColumn[] {
+  if (columns.length === 0) return [];
+  const quantityOf = quantityFinder({ columns, lets });
+  const named = [...[...limits, ...rank].map(({ quantity }) => quantity), ...Object.keys(lets)];
+  const read = new Set(named.flatMap((id) => columnsOf(quantityOf(id)).elements));
+  return columns.filter(({ id }) => read.has(id));
 }
 
 function refuse(faults: ConstructorParameters<typeof ProblemError>[0]): void {

@@ -1,8 +1,9 @@
 import type { Distributions } from '@tiegel/contract';
-import type { PriceList } from '@tiegel/elements';
 import { type PointList, pointValues, sampleGrid } from '@tiegel/engine';
-import { bind, quantityById } from '@tiegel/screening';
+import { bind, ownQuantities, quantityFinder } from '@tiegel/screening';
 import { type CheckedSearch, checkGrid } from './check.ts';
+import type { LabData } from './labData.ts';
+import { ownOf } from './namedIn.ts';
 import { namesIn } from './namesIn.ts';
 import {
   type DistributionsAsked,
@@ -19,17 +20,14 @@ import { shareError } from './shareError.ts';
  * Throws a ProblemError with the faults of the question, and with those of its specification as
  * checkSearch does, but for limits out of reach: whoever looks for a better limit needs an answer.
  */
-export function distributionsOf(
-  request: unknown,
-  prices: PriceList | null,
-  maxPoints: number,
-): Distributions {
+export function distributionsOf(request: unknown, data: LabData, maxPoints: number): Distributions {
   const asked = readDistributionsRequest(request);
-  const checked = inSpecification(() => checkGrid(asked.specification, prices, maxPoints));
+  const checked = inSpecification(() => checkGrid(asked.specification, data, maxPoints));
   const { plan, grid, prepared, systems, points } = checked;
   const shown = shownQuantities(asked, checked);
   const needed = [...new Set([...shown, ...prepared.limited])];
-  const formulas = needed.map((id) => quantityById(id).formula);
+  const quantityOf = quantityFinder(ownOf(plan));
+  const formulas = needed.map((id) => quantityOf(id).formula);
   const { points: drawn, whole } = sampleGrid(grid, asked.sample, asked.seed);
   const columns = pointValues(bind(formulas, plan.facts, plan.conditions))(drawn);
   const valuesOf = (id: string) => columns[needed.indexOf(id)]!;
@@ -55,10 +53,12 @@ export function distributionsOf(
 /** Those asked for, else the limited and the ranked ones, each once. Throws quantity/unknown for each that there is not. */
 function shownQuantities(
   { quantities, ranked }: DistributionsAsked & { ranked: boolean },
-  { plan: { specification } }: CheckedSearch,
+  { plan }: CheckedSearch,
 ): string[] {
+  const { specification } = plan;
   if (quantities !== null) {
-    namesIn(quantities, '/quantities');
+    const own = ownQuantities(ownOf(plan)).map(({ id }) => id);
+    namesIn(quantities, '/quantities', own);
     return [...new Set(quantities)];
   }
   const { limits, rank } = specification;

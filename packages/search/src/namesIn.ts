@@ -1,10 +1,11 @@
 import { fault, nearest, ProblemError } from '@tiegel/contract';
 import { quantities } from '@tiegel/screening';
 
-const known = quantities.map(({ id }) => id);
+const closed = quantities.map(({ id }) => id);
 
-/** Throws quantity/unknown for each of the ids, a list at `pointer`, that no quantity has. */
-export function namesIn(ids: readonly string[], pointer: string): void {
+/** Throws quantity/unknown for each of the ids, a list at `pointer`, that no quantity has, `own` ones included. */
+export function namesIn(ids: readonly string[], pointer: string, own: readonly string[] = []): void {
+  const known = [...closed, ...own];
   const faults = ids.flatMap((id, place) => {
     if (known.includes(id)) return [];
     const near = nearest(id, known);

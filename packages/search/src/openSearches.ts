@@ -1,5 +1,8 @@
-import { demoPrices, type PriceList } from '@tiegel/elements';
+import { problem } from '@tiegel/contract';
+import { demoPrices, type OwnColumn, type PriceList } from '@tiegel/elements';
+import { lateQuantities } from '@tiegel/insight';
 import type { ChunkQueue } from '@tiegel/queue';
+import { ownColumnQuantity, quantities } from '@tiegel/screening';
 import type { Store } from '@tiegel/store';
 import { acts } from './acts.ts';
 import { candidateAnswers } from './candidateAnswers.ts';
@@ -23,6 +26,7 @@ export const DEFAULT_MAX_POINTS = 1e13;
  * - `queue`: how chunks reach workers.
  * - `prices`: the list in force until somebody enters another with `replacePrices` (an entered
  *   one survives restarts and goes before this); null for none. Default: the demonstration list.
+ * - `columns`: of element data of one's own, beside those that somebody entered in the store.
  * - `maxPoints`: a search of more grid points is refused with its count.
  * - `pointsPerChunk`: how many points a worker gets at a time; left out, as many as it scores in a second.
  *
@@ -32,6 +36,7 @@ export interface SearchesOptions {
   store: Store;
   queue: ChunkQueue;
   prices?: PriceList | null;
+  columns?: readonly OwnColumn[];
   maxPoints?: number;
   pointsPerChunk?: number;
 }
@@ -45,32 +50,50 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
   const standing = records(store, working);
   const waiting = endings(watching, working);
   const prices = () => pricesInForce(store, options.prices);
-  const parts = { store, queue, rates, prices, maxPoints, pointsPerChunk };
+  const columns = () => columnsInForce(store, options.columns ?? []);
+  const data = () => ({ prices: prices(), columns: columns() });
+  const parts = { store, queue, rates, data, maxPoints, pointsPerChunk };
 
   for (const record of store.searches.list().toReversed()) {
     if (record.state === 'waiting' || record.state === 'running') working.carry(record);
   }
 
   return {
-    ...{ view: standing.view, list: standing.list, prices },
+    ...{ view: standing.view, list: standing.list, prices, columns },
     ...{ watch: watching.watch, finished: waiting.finished },
     ...acts(store, working, standing, watching.changed),
     ...candidateAnswers(store, standing),
     ...candidateSweeps(store, standing),
     size: (request) => sizeOf(request, parts),
-    distributions: (request) => distributionsOf(request, prices(), maxPoints),
+    distributions: (request) => distributionsOf(request, data(), maxPoints),
     async submit(request, { idempotencyKey = null as string | null } = {}) {
       const { record, created } = await accept(request, idempotencyKey, parts);
       if (created) working.carry(record);
       return { id: record.id, created };
     },
     replacePrices: (list) => store.priceLists.enter(list, new Date().toISOString()),
+    enterColumn(column) {
+      // Refuses a name that a quantity has.
+      ownColumnQuantity(column, quantities);
+      if (lateQuantities.some(({ id }) => id === column.id))
+        throw problem('expression/name-taken', { name: column.id });
+      store.ownColumns.enter(column.id, column, new Date().toISOString());
+    },
+    removeColumn(id) {
+      if (!store.ownColumns.remove(id, new Date().toISOString())) throw problem('column/unknown', { id });
+    },
     async close() {
       await working.close();
       watching.close();
       waiting.close();
     },
   };
+}
+
+/** Those that somebody entered go before those that this was opened with. */
+function columnsInForce(store: Store, given: readonly OwnColumn[]): OwnColumn[] {
+  const entered = store.ownColumns.inForce() as OwnColumn[];
+  return [...given.filter(({ id }) => entered.every((one) => one.id !== id)), ...entered];
 }
 
 /** The list that somebody entered, else the one that this was opened with, else the demonstration's. */

@@ -9,7 +9,7 @@ import type {
   Size,
   TradeOff,
 } from '@tiegel/contract';
-import type { PriceList } from '@tiegel/elements';
+import type { OwnColumn, PriceList } from '@tiegel/elements';
 import type { KeptSystem } from './systemsOf.ts';
 
 /** What an export starts with: it says all that a result depends on. */
@@ -77,6 +77,12 @@ export interface Searches {
   prices(): PriceList | null;
   /** Replaces the price list from here on. */
   replacePrices(list: PriceList): void;
+  /** The columns of element data of one's own that are in force; searches keep those that they were planned with. */
+  columns(): OwnColumn[];
+  /** Puts a column in force, in the place of one with its id. Throws expression/name-taken where a quantity has its name. */
+  enterColumn(column: OwnColumn): void;
+  /** Takes a column out of force. Throws column/unknown. */
+  removeColumn(id: string): void;
   /** Stops dispatching, waits for the store, leaves unfinished searches to be resumed at the next start. */
   close(): Promise<void>;
 }

@@ -6,7 +6,7 @@ import { question } from './fixtures/questions.ts';
 
 function faultsOf(request: unknown, { prices = demoPrices as typeof demoPrices | null, most = 1e9 } = {}) {
   try {
-    checkSearch(request, prices, most);
+    checkSearch(request, { prices }, most);
   } catch (error) {
     if (error instanceof ProblemError) return [...error.faults];
     throw error;
@@ -18,13 +18,13 @@ const brief = (faults: Fault[]) => faults.map(({ code, pointer }) => `${code} ${
 // Compositions of 20 steps into 4 parts of 1 to 7: inclusion and exclusion over
 // C(19,3) − 4 C(12,3) + 6 C(5,3) = 969 − 880 + 60 = 149; C(5,3) = 10 systems with Ni.
 test('systems and points are counted, and the question is put into words', () => {
-  const { systems, points, question: words } = checkSearch(question(), demoPrices, 1e9);
+  const { systems, points, question: words } = checkSearch(question(), { prices: demoPrices }, 1e9);
   expect([systems, points]).toEqual([10, 1490]);
   expect(words).toContain('four of Al Co Cr Fe Ni Ti, with Ni');
 });
 
 test('the plan carries data, version of data and conditions, so that a worker needs nothing else', () => {
-  const { plan } = checkSearch(question(), demoPrices, 1e9);
+  const { plan } = checkSearch(question(), { prices: demoPrices }, 1e9);
   expect(plan.facts.symbols).toEqual(['Al', 'Co', 'Cr', 'Fe', 'Ni', 'Ti']);
   expect(plan.facts.columns.price).toEqual(
     plan.facts.symbols.map((one) => demoPrices.prices[one]!.pricePerKilogram),
@@ -35,7 +35,7 @@ test('the plan carries data, version of data and conditions, so that a worker ne
 
 test('the words name the currency of the prices in force', () => {
   const asked = question({ limits: [{ quantity: 'cost', max: 30 }] });
-  expect(checkSearch(asked, demoPrices, 1e9).question).toContain('cost ≤ 30 EUR/kg');
+  expect(checkSearch(asked, { prices: demoPrices }, 1e9).question).toContain('cost ≤ 30 EUR/kg');
 });
 
 test('a request that is wrong in its form is told so, with every fault', () => {
@@ -116,7 +116,7 @@ test('a limit that the bounds of the grid prove unreachable is refused with them
 
 test('conditions that are set stand in the plan and in the question, all others keep their defaults', () => {
   const asked = question({ conditions: { serviceTemperature: 1073.15, grainSize: 30 } });
-  const { plan, question: words } = checkSearch(asked, demoPrices, 1e9);
+  const { plan, question: words } = checkSearch(asked, { prices: demoPrices }, 1e9);
   expect(plan.conditions).toEqual({
     annealTemperature: 1273.15,
     serviceTemperature: 1073.15,
@@ -129,7 +129,7 @@ test('conditions that are set stand in the plan and in the question, all others 
 
 test('a condition that a limit or the ranking computes with stands in the question by its value', () => {
   const asked = question({ rank: [{ quantity: 'yieldStrengthFcc', prefer: 'high' }] });
-  expect(checkSearch(asked, demoPrices, 1e9).question).toMatch(
+  expect(checkSearch(asked, { prices: demoPrices }, 1e9).question).toMatch(
     /service temperature 293\.15 K, strain rate 0\.001 1\/s, no grain size$/,
   );
 });

@@ -5,7 +5,8 @@ import { distributionsOf } from '../src/distributionsOf.ts';
 import { shareError } from '../src/shareError.ts';
 import { answer, question } from './fixtures/questions.ts';
 
-const ask = (request: unknown, maxPoints = 1e13) => distributionsOf(request, demoPrices, maxPoints);
+const ask = (request: unknown, maxPoints = 1e13) =>
+  distributionsOf(request, { prices: demoPrices }, maxPoints);
 
 function faultsOf(request: unknown): { code: string; pointer: string }[] {
   try {

@@ -4,7 +4,7 @@ import { checkSearch } from '../src/check.ts';
 import { estimates } from '../src/estimate.ts';
 import { question } from './fixtures/questions.ts';
 
-const checked = (change = {}) => checkSearch(question(change), demoPrices, 1e9);
+const checked = (change = {}) => checkSearch(question(change), { prices: demoPrices }, 1e9);
 
 test('a kind of question is measured once; which elements and bounds it has does not matter', () => {
   const { pointsPerSecond } = estimates();

@@ -14,7 +14,7 @@ const request = (step: number) => ({
   keep: 40,
   keepPerSystem: 2,
 });
-const checked = checkSearch(request(5), null, 1e13);
+const checked = checkSearch(request(5), { prices: null }, 1e13);
 const chunks = planChunks(checked.grid, { pointsPerChunk: 2000, workers: 1 });
 const reference = (ordinal: number) => scoreReference(checked.prepared, chunks[ordinal]!, { cutOff: null });
 

@@ -6,6 +6,7 @@ import { type CandidateTable, candidateTable } from './candidateTable.ts';
 import { type ChargeSheetTable, chargeSheetTable } from './chargeSheets.ts';
 import { type ConnectionOptions, openConnections } from './connections.ts';
 import { type Ledger, ledger } from './ledger.ts';
+import { type OwnColumns, ownColumns } from './ownColumns.ts';
 import { ownership } from './ownership.ts';
 import { type PriceLists, priceLists } from './priceLists.ts';
 import { type SearchTable, searchTable } from './searches.ts';
@@ -28,6 +29,7 @@ export interface Store {
   ledger: Ledger;
   candidates: CandidateTable;
   priceLists: PriceLists;
+  ownColumns: OwnColumns;
   chargeSheets: ChargeSheetTable;
   close(): void;
 }
@@ -60,6 +62,7 @@ function opened(file: string, options: StoreOptions, afterwards: (() => void)[])
     ledger: withStoreProblems(ledger(main), file),
     candidates: withStoreProblems(candidateTable(connections, options.columns), file),
     priceLists: withStoreProblems(priceLists(durable), file),
+    ownColumns: withStoreProblems(ownColumns(durable), file),
     chargeSheets: withStoreProblems(chargeSheetTable(durable), file),
     close() {
       connections.close();

@@ -3,6 +3,7 @@ import { candidateRoutes } from './candidates.ts';
 import { candidateViewRoutes } from './candidateViews.ts';
 import { chargeRoute } from './charge.ts';
 import { chargeSheetRoutes } from './chargeSheets.ts';
+import { columnRoutes } from './columns.ts';
 import { countRoute } from './count.ts';
 import { demonstrationRoute } from './demonstration.ts';
 import { distributionsRoute } from './distributions.ts';
@@ -47,6 +48,7 @@ export function routes(app: Server, parts: Parts): void {
   quantityRoute(app);
   lateQuantityRoute(app);
   priceRoutes(app, parts);
+  columnRoutes(app, parts);
   demonstrationRoute(app);
   openapiRoute(app);
   healthRoutes(app, parts);

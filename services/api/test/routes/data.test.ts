@@ -40,6 +40,32 @@ test('pairs are told whole', async () => {
   expect(await get('/pairs')).toEqual(pairRecords());
 });
 
+test('a column of one’s own is put in force, searched with, and taken out', async () => {
+  const csv = 'symbol,value,name,unit,mixing\nCo,100,Heat conduction,W/(m K),mole\nNi,90.9,,,\nFe,80.4,,,\n';
+  const headers = { 'content-type': 'text/csv' };
+  const put = await server.ask({ method: 'PUT', url: '/api/v1/columns', payload: csv, headers });
+  expect(put.json()).toMatchObject({ id: 'heatConduction', values: { Ni: 90.9 } });
+  expect(await get('/columns')).toEqual([put.json()]);
+  const { question } = (
+    await server.ask({
+      method: 'POST',
+      url: '/api/v1/count',
+      payload: {
+        elements: { pool: ['Co', 'Fe', 'Ni'] },
+        components: 3,
+        fractions: { step: 10 },
+        rank: [{ quantity: 'heatConduction', prefer: 'high' }],
+      },
+    })
+  ).json();
+  expect(question).toContain('highest heat conduction');
+  const remove = () => server.ask({ method: 'DELETE', url: '/api/v1/columns/heatConduction' });
+  expect((await remove()).json()).toEqual([]);
+  expect((await remove()).json()).toMatchObject({ status: 404, code: 'column/unknown' });
+  const wrong = await server.ask({ method: 'PUT', url: '/api/v1/columns', payload: 'symbol\nX', headers });
+  expect(wrong.statusCode).toBe(400);
+});
+
 test('late quantities are told apart from those that may limit a search', async () => {
   const late = await get('/late-quantities');
   const ids = late.map(({ id }: { id: string }) => id);
@@ -67,6 +93,7 @@ test('quantities are told in the order of every table, without the tree of the f
     ]);
   }
   expect(told.find(({ id }: { id: string }) => id === 'omega').needs).toEqual({
+    conditions: [],
     elements: ['meltingTemperature'],
     pairs: ['mixingEnthalpy'],
   });

@@ -1,8 +1,15 @@
 import type { Facts } from '@tiegel/contract';
-import { type Composition, factsFor, type PriceList, spacedComposition } from '@tiegel/elements';
+import {
+  type Composition,
+  factsFor,
+  type PriceList,
+  spacedComposition,
+  withOwnColumn,
+} from '@tiegel/elements';
 import type { Dossier } from '@tiegel/insight';
-import { type QuantityValues, quantities, screening } from '@tiegel/screening';
+import { ownQuantities, type Quantity, type QuantityValues, quantities, screening } from '@tiegel/screening';
 import type { Command } from 'commander';
+import { columnOption, readColumns } from '../input/columnOption.ts';
 import {
   type ConditionOptions,
   type Conditions,
@@ -23,6 +30,7 @@ interface Options extends ConditionOptions {
   wt?: true;
   file?: string;
   prices?: string;
+  column?: string[];
   json?: true;
 }
 
@@ -48,23 +56,32 @@ export function screenCommand(program: Command): void {
     .option('--prices <file>', 'your own price list (CSV) instead of the invented one')
     .option('--json', 'a JSON array on standard output, with criteria, phases and what competes')
     .action(async (alloys: string[], options: Options) => {
-      const { wt, file, prices, json } = options;
+      const { wt, file, prices, column, json } = options;
       const texts = [...alloys, ...(file === undefined ? [] : alloyLines(readText(file)))];
       const list = readPrices(prices);
       const set = conditionsIn(options);
       const compositions = readAlloys(texts, wt ? 'weight' : 'atoms');
       const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
-      const facts = factsFor([...symbols], { prices: list });
-      const screened = screen(compositions, facts, set);
+      const columns = readColumns(column);
+      const asked = [...quantities, ...ownQuantities({ columns })];
+      const facts = columns.reduce(withOwnColumn, factsFor([...symbols], { prices: list }));
+      const screened = screen(compositions, facts, asked, set);
       await standardOutput(
-        json ? withEnd(jsonList(await withDossiers(screened, facts, set))) : tables([...screened], list, set),
+        json
+          ? withEnd(jsonList(await withDossiers(screened, facts, set)))
+          : tables([...screened], asked, list, set),
       );
     });
-  conditionOptions(command);
+  conditionOptions(columnOption(command));
 }
 
-function* screen(compositions: readonly Composition[], facts: Facts, set: Conditions): Generator<Screened> {
-  const values = screening(facts, quantities, set);
+function* screen(
+  compositions: readonly Composition[],
+  facts: Facts,
+  asked: readonly Quantity[],
+  set: Conditions,
+): Generator<Screened> {
+  const values = screening(facts, asked, set);
   for (const composition of compositions) yield { composition, quantities: values(composition) };
 }
 
@@ -85,9 +102,14 @@ function* withEnd(pieces: Iterable<string>): Generator<string> {
   yield '\n';
 }
 
-function* tables(screened: readonly Screened[], prices: PriceList, set: Conditions): Generator<string> {
+function* tables(
+  screened: readonly Screened[],
+  asked: readonly Quantity[],
+  prices: PriceList,
+  set: Conditions,
+): Generator<string> {
   for (let from = 0; from < screened.length; ) {
-    const { abreast, lines } = fitting(screened.slice(from, from + mostAbreast), from, prices);
+    const { abreast, lines } = fitting(screened.slice(from, from + mostAbreast), from, asked, prices);
     for (const [place, { composition }] of abreast.entries()) {
       yield `${from + place + 1}: ${spacedComposition(composition)} at.%\n`;
     }
@@ -102,23 +124,31 @@ function* tables(screened: readonly Screened[], prices: PriceList, set: Conditio
 function fitting(
   abreast: readonly Screened[],
   before: number,
+  asked: readonly Quantity[],
   prices: PriceList,
 ): { abreast: readonly Screened[]; lines: string[] } {
-  const lines = valueTable(abreast, before, prices);
+  const lines = valueTable(abreast, before, asked, prices);
   const fits = Math.max(...lines.map((line) => line.length)) <= lineWidth;
-  return fits || abreast.length === 1 ? { abreast, lines } : fitting(abreast.slice(0, -1), before, prices);
+  return fits || abreast.length === 1
+    ? { abreast, lines }
+    : fitting(abreast.slice(0, -1), before, asked, prices);
 }
 
-function valueTable(abreast: readonly Screened[], before: number, prices: PriceList): string[] {
+function valueTable(
+  abreast: readonly Screened[],
+  before: number,
+  asked: readonly Quantity[],
+  prices: PriceList,
+): string[] {
   const columns = [
     { head: 'quantity', align: 'left' as const },
     { head: 'unit', align: 'left' as const },
     ...abreast.map((_, place) => ({ head: String(before + place + 1) })),
   ];
-  const rows = quantities.map((quantity) => [
+  const rows = asked.map((quantity) => [
     quantity.name,
     unitOf(quantity, prices),
-    ...abreast.map(({ quantities: values }) => shownValue(quantity.id, values[quantity.id])),
+    ...abreast.map(({ quantities: values }) => shownValue(quantity.id, values[quantity.id], asked)),
   ]);
   return table(columns, rows);
 }

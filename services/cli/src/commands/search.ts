@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { columnOption } from '../input/columnOption.ts';
 import { readJson } from '../input/readJson.ts';
 import { workerCount } from '../input/workerCount.ts';
 
@@ -6,13 +7,14 @@ interface Options {
   workers?: number;
   database?: string;
   prices?: string;
+  column?: string[];
   again?: string;
   json?: true;
 }
 
 /** `search SPEC`, and `search --again FILE`, which runs an export's specification anew and compares. */
 export function searchCommand(program: Command): void {
-  program
+  const search = program
     .command('search')
     .description('search every composition of a grid and rank what meets the limits')
     .argument('[specification]', 'a JSON file; - for standard input')
@@ -41,4 +43,5 @@ export function searchCommand(program: Command): void {
         await searchOnce(request, options);
       }
     });
+  columnOption(search);
 }

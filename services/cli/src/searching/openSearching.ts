@@ -2,6 +2,7 @@ import type { PriceList } from '@tiegel/elements';
 import { type ChunkQueue, embeddedQueue, redisQueue } from '@tiegel/queue';
 import { candidateColumns, openSearches, type Searches } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
+import { readColumns } from '../input/columnOption.ts';
 import { readPrices } from '../input/readPrices.ts';
 import { placeOf } from '../input/readText.ts';
 import { readSettings, type Settings } from './settings.ts';
@@ -11,6 +12,8 @@ export interface SearchingOptions {
   workers?: number;
   database?: string;
   prices?: string;
+  /** files with element columns of one's own */
+  column?: string[];
 }
 
 /** The same life of a search as in the service, in this process, for as long as a command runs. */
@@ -26,9 +29,15 @@ const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
  * Opens database (a temporary one unless named), queue and searches. A list given by --prices is
  * put in force in the database.
  */
-export async function openSearching({ workers, database, prices }: SearchingOptions): Promise<Searching> {
+export async function openSearching({
+  workers,
+  database,
+  prices,
+  column,
+}: SearchingOptions): Promise<Searching> {
   const settings = readSettings(process.env);
   const list = readPrices(prices);
+  const columns = readColumns(column);
   const store = openStore({
     file: database === undefined ? null : placeOf(database),
     columns: candidateColumns,
@@ -37,6 +46,7 @@ export async function openSearching({ workers, database, prices }: SearchingOpti
   const queue = queueOf(settings, workers);
   const searches = await openSearches({ store, queue, prices: list, maxPoints: settings.maxPoints });
   if (prices !== undefined) searches.replacePrices(list);
+  for (const one of columns) searches.enterColumn(one);
   return {
     searches,
     prices: searches.prices(),

@@ -1,0 +1,7 @@
+import type { OwnColumn, PriceList } from '@tiegel/elements';
+
+/** The data of the laboratory's own that searches are planned with, beside those that the project carries. */
+export interface LabData {
+  prices: PriceList | null;
+  columns?: readonly OwnColumn[];
+}

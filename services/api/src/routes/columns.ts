@@ -1,0 +1,71 @@
+import { mixings, readOwnColumn } from '@tiegel/elements';
+import { z } from 'zod';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+
+const path = '/columns';
+const tags = ['data'];
+const columnSchema = z
+  .object({
+    id: z.string().describe('Its name in limits, rankings, expressions and exports'),
+    name: z.string(),
+    unit: z.string(),
+    mixing: z.enum(mixings).describe('Whether it is averaged by atoms, by mass or by volume'),
+    values: z.record(z.string(), z.number()).describe('By symbol'),
+  })
+  .meta({ id: 'OwnColumn', description: 'A column of element data of your own.' });
+
+/** GET, PUT and DELETE /columns: element data of one's own. Searches keep the columns that they were planned with. */
+export function columnRoutes(app: Server, { searches }: Parts): void {
+  app.get(
+    path,
+    {
+      schema: {
+        summary: 'The element columns of your own that are in force',
+        tags,
+        response: { 200: z.array(columnSchema), ...problemAnswers() },
+      },
+    },
+    () => searches.columns(),
+  );
+
+  app.register(async (csv) => {
+    csv.removeAllContentTypeParsers();
+    csv.addContentTypeParser('text/csv', { parseAs: 'string' }, (_request, text, done) => done(null, text));
+    (csv as Server).put(
+      path,
+      {
+        schema: {
+          summary: 'Puts an element column of your own in force',
+          description:
+            'CSV with the head symbol,value,name,unit,mixing; name, unit and mixing (mole, mass or volume) in the first row.',
+          tags,
+          consumes: ['text/csv'],
+          body: z.string().describe('Write a column as CSV.'),
+          response: { 200: columnSchema, ...problemAnswers(400, 413, 415) },
+        },
+      },
+      (request) => {
+        const column = readOwnColumn(request.body);
+        searches.enterColumn(column);
+        return column;
+      },
+    );
+  });
+
+  app.delete(
+    `${path}/:id`,
+    {
+      schema: {
+        summary: 'Takes an element column out of force; answers with those that stay',
+        tags,
+        params: z.object({ id: z.string().max(64).describe('Id of the column') }),
+        response: { 200: z.array(columnSchema), ...problemAnswers(404) },
+      },
+    },
+    (request) => {
+      searches.removeColumn(request.params.id);
+      return searches.columns();
+    },
+  );
+}
