@@ -1,24 +1,25 @@
-import { type Candidate, limitInWords, type SearchView } from '@tiegel/contract';
+import { limitInWords } from '@tiegel/contract';
 import { formatNumber } from '../numbers/formatNumber.ts';
+import type { WeighingError } from '../server/alloyTypes.ts';
 import { lookupIn } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
 import { asSentence } from '../words/asSentence.ts';
+import type { AlloyState } from './alloyState.ts';
 import { marginOf } from './marginOf.ts';
 
 interface LimitMarginsProps {
-  search: SearchView;
-  candidate: Candidate;
-  quantities: readonly QuantityView[];
+  alloy: AlloyState;
+  /** what weighing can turn, where it was asked */
+  weighing: WeighingError | null;
 }
 
-/** Each limit of the search, the candidate's value, and how much room is left to the nearer bound. */
-export function LimitMargins({ search, candidate, quantities }: LimitMarginsProps) {
-  const { limits } = search.specification;
-  const lookup = lookupIn(quantities, search.prices?.currency);
+/** Each limit of the search, the alloy's value, and how much room is left to the nearer bound. */
+export function LimitMargins({ alloy, weighing }: LimitMarginsProps) {
+  const { limits, values, quantities, search, prices } = alloy;
+  const lookup = lookupIn(quantities, (search?.prices ?? prices)?.currency);
   if (limits.length === 0) return null;
   return (
     <section aria-labelledby="margins-head">
-      <h2 id="margins-head">Limits</h2>
+      <h2 id="margins-head">Limits of the search</h2>
       <table className="plain-table">
         <thead>
           <tr>
@@ -32,9 +33,9 @@ export function LimitMargins({ search, candidate, quantities }: LimitMarginsProp
           </tr>
         </thead>
         <tbody>
-          {limits.map((limit) => {
+          {limits.map((limit, at) => {
             const words = asSentence(limitInWords(limit, lookup));
-            const value = candidate.quantities[limit.quantity];
+            const value = values[limit.quantity];
             const decimals = quantities.find(({ id }) => id === limit.quantity)?.decimals ?? 3;
             const { met, margin } = marginOf(limit, value);
             return (
@@ -53,6 +54,9 @@ export function LimitMargins({ search, candidate, quantities }: LimitMarginsProp
                   {margin === 0
                     ? 'on the limit'
                     : `${formatNumber(margin, decimals)} ${lookup(limit.quantity).unit}`}
+                  {weighing?.limits[at]?.canFlip ? (
+                    <span className="caution-word small flip">weighing can turn it</span>
+                  ) : null}
                 </td>
               </tr>
             );

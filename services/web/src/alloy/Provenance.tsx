@@ -1,16 +1,19 @@
-import type { SearchView } from '@tiegel/contract';
 import { formatInstant } from '../numbers/formatInstant.ts';
+import type { AlloyState } from './alloyState.ts';
 import { conditionsInWords } from './conditionsInWords.ts';
 
 /** What the numbers of the page depend on; on paper also when and from where it was printed. */
-export function Provenance({ search }: { search: SearchView }) {
-  const { dataVersion, engineVersion, prices } = search;
+export function Provenance({ alloy }: { alloy: AlloyState }) {
+  const { search, candidate, conditions, prices } = alloy;
+  const list = candidate ? search?.prices : prices;
   return (
     <footer className="provenance small quiet">
-      <p>Computed for: {conditionsInWords()}.</p>
+      <p>Computed for: {conditionsInWords(conditions)}.</p>
       <p>
-        Data version {dataVersion}, engine version {engineVersion}, prices{' '}
-        {prices ? `of ${prices.date}${prices.invented ? ' (invented)' : ''}` : 'none'}.
+        {search && candidate
+          ? `The search ran with data version ${search.dataVersion}, engine version ${search.engineVersion}. `
+          : 'Computed with the data and formulas in force now. '}
+        Prices {list ? `of ${list.date}${list.invented ? ' (invented)' : ''}` : 'none'}.
       </p>
       <p className="print-only">
         Printed {formatInstant(new Date())} from {window.location.href}

@@ -1,46 +1,50 @@
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from 'wouter';
-import { CandidateHead } from '../alloy/CandidateHead.tsx';
-import '../alloy/alloy.css';
-import { CandidateHazards } from '../alloy/CandidateHazards.tsx';
-import { LimitMargins } from '../alloy/LimitMargins.tsx';
-import { Provenance } from '../alloy/Provenance.tsx';
-import { QuantityList } from '../alloy/QuantityList.tsx';
-import { Sensitivities } from '../alloy/Sensitivities.tsx';
-import { ShareTable } from '../alloy/ShareTable.tsx';
+import { AlloyView } from '../alloy/AlloyView.tsx';
+import { decoded, readAlloyText } from '../alloy/readAlloyText.ts';
+import { Unreadable } from '../alloy/Unreadable.tsx';
+import { useSettled } from '../ask/useSettled.ts';
 import { Failed } from '../frame/Failed.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
-import { candidateQuery, elementsQuery, quantitiesQuery, searchQuery } from '../server/queries.ts';
+import { candidateQuery, searchQuery } from '../server/queries.ts';
+import { ServerProblem } from '../server/request.ts';
 
-/** A candidate: its shares, every quantity with formula and source, its limits, its hazards. Printable. */
+/** A composition in the light of a search: its rank if the search kept it, its limits in any case. Printable. */
 export function CandidatePage() {
   const { id = '', composition = '' } = useParams<{ id: string; composition: string }>();
+  const written = decoded(composition);
+  const read = readAlloyText(written);
+  const settled = useSettled(read.text ?? '');
   const search = useQuery(searchQuery(id));
-  const candidate = useQuery(candidateQuery(id, decodeURIComponent(composition)));
-  const quantities = useQuery(quantitiesQuery);
-  const elements = useQuery(elementsQuery);
-  useTitle(composition);
+  const candidate = useQuery({
+    ...candidateQuery(id, settled),
+    enabled: settled !== '' && search.isSuccess,
+  });
+  useTitle(read.text ?? 'An alloy');
 
-  const queries = [search, candidate, quantities, elements];
-  const failed = queries.find(({ error, data }) => error && !data);
-  if (failed)
-    return <Failed error={failed.error} what="The candidate" onRetry={() => void failed.refetch()} />;
-  if (!search.data || !candidate.data || !quantities.data || !elements.data) {
-    return <Waiting what="Fetching the candidate" />;
+  if (search.error && !search.data) {
+    return <Failed error={search.error} what="The candidate" onRetry={() => void search.refetch()} />;
   }
-  const shown = { search: search.data, candidate: candidate.data, quantities: quantities.data };
+  if (read.faults) return <Unreadable text={written} faults={read.faults} />;
+  if (!search.data) return <Waiting what="Fetching the candidate" />;
+  const notKept = candidate.error instanceof ServerProblem && candidate.error.status === 404;
+  const current = settled === read.text;
   return (
-    <article className="column candidate-page">
-      <CandidateHead {...shown} />
-      <div className="candidate-sides">
-        <ShareTable {...shown} />
-        <LimitMargins {...shown} />
-      </div>
-      <QuantityList {...shown} />
-      <Sensitivities {...shown} elements={elements.data} />
-      <CandidateHazards composition={candidate.data.composition} elements={elements.data} />
-      <Provenance search={search.data} />
-    </article>
+    <>
+      {candidate.error && !notKept ? (
+        <Failed
+          error={candidate.error}
+          what="The candidate’s rank"
+          onRetry={() => void candidate.refetch()}
+        />
+      ) : null}
+      <AlloyView
+        composition={read.composition}
+        search={search.data}
+        candidate={current ? (candidate.data ?? null) : null}
+        looking={!current || (!candidate.data && !candidate.error)}
+      />
+    </>
   );
 }

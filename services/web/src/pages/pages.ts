@@ -1,16 +1,20 @@
 import type { ComponentType } from 'react';
 import type { Key } from '../frame/KeysDialog.tsx';
+import { alloyKeys } from '../alloy/alloyKeys.ts';
 import { AskPage, askKeys } from './AskPage.tsx';
 import { lazyPage } from './lazyPage.ts';
 import { SearchesPage } from './SearchesPage.tsx';
 import { SearchPage, searchKeys } from './SearchPage.tsx';
 
+const AlloyPage = lazyPage(async () => (await import('./AlloyPage.tsx')).AlloyPage);
+const AlloysPage = lazyPage(async () => (await import('./AlloysPage.tsx')).AlloysPage);
 const CandidatePage = lazyPage(async () => (await import('./CandidatePage.tsx')).CandidatePage);
 
 /** The parts of the site that the head links to. */
 export const sections = [
   { name: 'Ask', to: '/ask' },
   { name: 'Searches', to: '/searches' },
+  { name: 'Alloys', to: '/alloys' },
 ] as const;
 
 /** One page: its address, what shows there, the part of the site that it belongs to, its own keys. */
@@ -27,5 +31,12 @@ export const pages: readonly Page[] = [
   { path: '/ask', component: AskPage, section: 'Ask', keys: askKeys },
   { path: '/searches', component: SearchesPage, section: 'Searches', keys: [] },
   { path: '/searches/:id', component: SearchPage, section: 'Searches', keys: searchKeys },
-  { path: '/searches/:id/candidates/:composition', component: CandidatePage, section: 'Searches', keys: [] },
+  {
+    path: '/searches/:id/candidates/:composition',
+    component: CandidatePage,
+    section: 'Searches',
+    keys: alloyKeys,
+  },
+  { path: '/alloys', component: AlloysPage, section: 'Alloys', keys: [] },
+  { path: '/alloys/:composition', component: AlloyPage, section: 'Alloys', keys: alloyKeys },
 ];

@@ -1,13 +1,13 @@
 import { elementOf, generalCaution, hazardSources } from '@tiegel/elements';
 import type { ElementView } from '../server/types.ts';
 
-interface CandidateHazardsProps {
+interface HazardsProps {
   composition: Record<string, number>;
   elements: readonly ElementView[];
 }
 
 /** What handling the elements of a composition asks for. */
-export function CandidateHazards({ composition, elements }: CandidateHazardsProps) {
+export function Hazards({ composition, elements }: HazardsProps) {
   const concerned = elements
     .filter(({ symbol, hazards }) => symbol in composition && hazards.length > 0)
     .sort((a, b) => (a.symbol < b.symbol ? -1 : 1));

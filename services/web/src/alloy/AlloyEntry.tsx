@@ -1,0 +1,61 @@
+import { type FormEvent, useState } from 'react';
+import { useLocation } from 'wouter';
+import { readAlloyText } from './readAlloyText.ts';
+
+interface AlloyEntryProps {
+  /** what stands in the field at first */
+  text?: string;
+  /** what happens with the canonical text; the page of the alloy opens if left out */
+  onTake?: (text: string) => void;
+  label?: string;
+  action?: string;
+}
+
+/** A field for an alloy as people write it; says what is wrong with it when it is sent. */
+export function AlloyEntry({
+  text: first = '',
+  onTake,
+  label = 'Alloy, at.%',
+  action = 'Look at it',
+}: AlloyEntryProps) {
+  const [text, setText] = useState(first);
+  const [faults, setFaults] = useState<readonly { detail: string; remedy: string }[]>([]);
+  const [, navigate] = useLocation();
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    const read = readAlloyText(text);
+    setFaults(read.faults ?? []);
+    if (read.text === null) return;
+    if (onTake) {
+      onTake(read.text);
+      setText('');
+    } else navigate(`/alloys/${read.text}`);
+  };
+  return (
+    <form className="alloy-entry" onSubmit={submit}>
+      <label htmlFor="alloy-entry">{label}</label>
+      <div className="row">
+        <input
+          id="alloy-entry"
+          size={36}
+          autoComplete="off"
+          autoCapitalize="off"
+          spellCheck={false}
+          placeholder="CoCrFeMnNi or Al10 Co30 Fe60"
+          value={text}
+          aria-invalid={faults.length > 0}
+          aria-describedby="alloy-entry-faults"
+          onChange={(event) => setText(event.target.value)}
+        />
+        <button type="submit">{action}</button>
+      </div>
+      <div id="alloy-entry-faults" role="alert">
+        {faults.map(({ detail, remedy }) => (
+          <p key={detail} className="fault">
+            {detail} {remedy}
+          </p>
+        ))}
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,33 @@
+import { Link } from 'wouter';
+import { formatCount } from '../numbers/formatNumber.ts';
+import { asSentence } from '../words/asSentence.ts';
+import type { AlloyState } from './alloyState.ts';
+import { scoreInWords } from './scoreInWords.ts';
+
+/** The place of the composition in its search, or that the search did not keep it. */
+export function CandidateLine({ alloy, looking }: { alloy: AlloyState; looking: boolean }) {
+  const { search, candidate, quantities } = alloy;
+  if (!search) return null;
+  const { name, question, kept, counts, specification } = search;
+  return (
+    <>
+      {candidate ? (
+        <p className="read">
+          Rank <b>{formatCount(candidate.rank)}</b> of {formatCount(kept)} kept
+          {counts.passed === null ? '' : `, of ${formatCount(counts.passed)} that passed`}:{' '}
+          {scoreInWords(candidate, specification.rank, quantities, search.prices?.currency)}.
+        </p>
+      ) : (
+        <p className="note" role="status">
+          {looking
+            ? 'Looking for it among the kept candidates …'
+            : 'Not among the kept candidates of the search: it was changed here, lies off the grid, or did not pass or rank high enough. Its limits are tested below all the same.'}
+        </p>
+      )}
+      <p className="question quiet">
+        Asked in <Link href={`/searches/${search.id}`}>{name === '' ? 'the search' : name}</Link>:{' '}
+        {asSentence(question)}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,37 @@
+import type { Candidate, Facts, Limit, SearchView } from '@tiegel/contract';
+import type { Amounts, Evidence, Explanation, TypicalRanges, Values } from '../server/alloyTypes.ts';
+import type { ElementView, PricesView, QuantityView } from '../server/types.ts';
+
+/** What is known of the alloy on the page; every part of the page is drawn from it. */
+export interface AlloyState {
+  /** at.%, 100 in sum */
+  composition: Amounts;
+  /** alphabetical */
+  symbols: readonly string[];
+  /** of the shares in display (at.%) */
+  decimals: number;
+  /** by how much arrow keys change a share (at.%) */
+  step: number;
+  /** that were asked for; every other has its default */
+  conditions: Record<string, number>;
+  facts: Facts;
+  /** the quantities of this very composition */
+  values: Values;
+  quantities: readonly QuantityView[];
+  elements: readonly ElementView[];
+  prices: PricesView;
+  /** null while it is not known; of an earlier composition while `stale` */
+  explanation: Explanation | null;
+  stale: boolean;
+  /** why there is no explanation of this composition */
+  error: unknown;
+  retry: () => void;
+  /** null while it is not known */
+  evidence: Evidence | null;
+  typical: TypicalRanges | null;
+  limits: readonly Limit[];
+  /** null where the page belongs to no search */
+  search: SearchView | null;
+  /** null where the search did not keep the composition, or that is not known yet */
+  candidate: Candidate | null;
+}

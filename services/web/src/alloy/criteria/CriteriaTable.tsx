@@ -1,0 +1,137 @@
+import { criteria, isSpokenOf } from '@tiegel/screening';
+import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
+import type { CriterionRecord, WeighingError } from '../../server/alloyTypes.ts';
+import { Notation } from '../../words/Notation.tsx';
+import type { AlloyState } from '../alloyState.ts';
+import { Dimmed } from '../Dimmed.tsx';
+import { sourceInWords } from '../quantities/sourceInWords.ts';
+import { RecordBar } from './RecordBar.tsx';
+import './criteria.css';
+
+interface CriteriaTableProps {
+  alloy: AlloyState;
+  /** what weighing can turn, where it was asked */
+  weighing: WeighingError | null;
+}
+
+/** Every published rule: what it says of the alloy, and how often it was right on published alloys. */
+export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
+  const { explanation, evidence } = alloy;
+  if (!explanation || !evidence) return null;
+  return (
+    <section aria-labelledby="criteria">
+      <h2 id="criteria">Published rules, and their record</h2>
+      <p className="read-small">
+        A rule is as good as its record: <b>balanced accuracy</b> on published alloys, with the interval of 95
+        % from resampling whole systems. A coin has 0.50 (the line in the bars). Passing every rule proves
+        little: published alloys are those that people thought worth melting, most inside the windows already.
+      </p>
+      <Dimmed alloy={alloy}>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
+        <section className="scroll-x" aria-labelledby="criteria" tabIndex={0}>
+          <table className="plain-table criteria-table">
+            <thead>
+              <tr>
+                <th scope="col">Rule</th>
+                <th scope="col">Here</th>
+                <th scope="col">Claims</th>
+                <th scope="col">Record</th>
+                <th scope="col" className="number">
+                  Alloys
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {evidence.criteria.map((record) => (
+                <CriterionRow
+                  key={record.id}
+                  record={record}
+                  verdict={explanation.criteria[record.id] ?? null}
+                  silence={silenceOf(record.id, alloy)}
+                  canFlip={weighing?.criteria[record.id]?.canFlip === true}
+                />
+              ))}
+            </tbody>
+          </table>
+        </section>
+      </Dimmed>
+    </section>
+  );
+}
+
+/** Why a rule gives no verdict: it speaks of other alloys, or a value lacks. */
+function silenceOf(id: string, { composition, values, explanation }: AlloyState): string {
+  const criterion = criteria.find((one) => one.id === id);
+  if (!criterion) return 'no verdict';
+  const all = { ...values, ...explanation?.quantities };
+  return isSpokenOf(criterion, composition, all) === false ? 'of other alloys' : 'a value lacks';
+}
+
+interface CriterionRowProps {
+  record: CriterionRecord;
+  verdict: boolean | null;
+  silence: string;
+  canFlip: boolean;
+}
+
+function CriterionRow({ record, verdict, silence, canFlip }: CriterionRowProps) {
+  const {
+    name,
+    formula,
+    claim,
+    scope,
+    source,
+    caution,
+    n,
+    balancedAccuracy,
+    interval,
+    untested,
+    positiveClass,
+  } = record;
+  return (
+    <tr>
+      <th scope="row" className="plain">
+        <b>{name}</b>
+        <span className="criterion-formula">
+          <Notation text={formula} />
+          {scope ? (
+            <>
+              {' '}
+              (speaks of: <Notation text={scope} />)
+            </>
+          ) : null}
+        </span>
+        <details className="small">
+          <summary>Source and caution</summary>
+          <p>{sourceInWords(source)}</p>
+          {caution ? <p>{caution}</p> : null}
+        </details>
+      </th>
+      <td className="criterion-verdict">
+        {verdict === null ? (
+          <span className="quiet">– {silence}</span>
+        ) : (
+          <span className={verdict ? 'met' : 'unmet-plain'}>{verdict ? '✓ met' : '× not met'}</span>
+        )}
+        {canFlip ? <span className="caution-word small"> weighing can turn it</span> : null}
+      </td>
+      <td>
+        {claim} <span className="quiet small">({positiveClass})</span>
+      </td>
+      <td>
+        {balancedAccuracy === null || interval === null ? (
+          <span className="quiet">{untested ?? 'not tested'}</span>
+        ) : (
+          <>
+            {formatNumber(balancedAccuracy, 2)}{' '}
+            <span className="quiet small">
+              ({formatNumber(interval[0], 2)} to {formatNumber(interval[1], 2)})
+            </span>
+            <RecordBar value={balancedAccuracy} interval={interval} />
+          </>
+        )}
+      </td>
+      <td className="number">{n === null ? '' : formatCount(n)}</td>
+    </tr>
+  );
+}

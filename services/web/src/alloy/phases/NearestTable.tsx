@@ -1,0 +1,57 @@
+import { formatComposition } from '@tiegel/elements';
+import { Link } from 'wouter';
+import { formatPercent } from '../../numbers/formatNumber.ts';
+import type { Neighbour } from '../../server/alloyTypes.ts';
+import { isSame, reportsInWords } from '../verdict/publishedInWords.ts';
+
+/** DOIs that stand in the table; the rest is counted. */
+const mostDois = 3;
+
+/** The published alloys nearest in composition, with what was reported and where. */
+export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
+  return (
+    <div className="column">
+      <h3 id="nearest">Nearest published alloys</h3>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
+      <section className="scroll-x" aria-labelledby="nearest" tabIndex={0}>
+        <table className="plain-table">
+          <thead>
+            <tr>
+              <th scope="col">Alloy</th>
+              <th scope="col" className="number">
+                Atoms that differ
+              </th>
+              <th scope="col">Phases as published</th>
+              <th scope="col">Where</th>
+            </tr>
+          </thead>
+          <tbody>
+            {nearest.map((one) => (
+              <tr key={one.formula + formatComposition(one.composition)}>
+                <th scope="row" className="plain">
+                  <Link href={`/alloys/${formatComposition(one.composition)}`}>{one.formula}</Link>
+                </th>
+                <td className="number">{isSame(one) ? 'the same' : formatPercent(one.distance, 1)}</td>
+                <td>{reportsInWords(one)}</td>
+                <td>
+                  {one.doi.slice(0, mostDois).map((doi) => (
+                    <span key={doi} className="doi">
+                      <a href={`https://doi.org/${doi}`} rel="noreferrer">
+                        {doi}
+                      </a>{' '}
+                    </span>
+                  ))}
+                  {one.doi.length > mostDois ? `and ${one.doi.length - mostDois} more` : ''}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <p className="small quiet read-small">
+        The list of published alloys is a selection: that nothing is near does not make an alloy new. Phases
+        depend on processing, annealing and method, and publications disagree.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,88 @@
+import { Link } from 'wouter';
+import { formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
+import { phaseClasses } from '../../server/alloyTypes.ts';
+import type { AlloyState } from '../alloyState.ts';
+import { Dimmed } from '../Dimmed.tsx';
+import { classWords } from '../verdict/likelyInWords.ts';
+import { NearestTable } from './NearestTable.tsx';
+import './phases.css';
+
+/** The estimate of the phases: four classes, the likely set, its reliability and its basis; and what is published nearby. */
+export function PhaseSection({ alloy }: { alloy: AlloyState }) {
+  const { explanation, evidence } = alloy;
+  if (!explanation) return null;
+  const { phase, nearest } = explanation;
+  const record = evidence?.phaseEstimate;
+  return (
+    <section aria-labelledby="phases" className="phases">
+      <h2 id="phases">Phases</h2>
+      <Dimmed alloy={alloy}>
+        <div className="phases-sides">
+          <div className="column">
+            <h3>Estimate, as usually made</h3>
+            {phase.basis === 'none' ? (
+              <p className="note">{phase.words}</p>
+            ) : (
+              <ul className="class-bars">
+                {phaseClasses.map((name) => (
+                  <li key={name}>
+                    <span>
+                      {phase.likely?.includes(name) ? <b>✓ {classWords[name]}</b> : classWords[name]}
+                    </span>
+                    <span className="class-bar" aria-hidden="true">
+                      <span style={{ inlineSize: `${100 * (phase[name] ?? 0)}%` }} />
+                    </span>
+                    <span className="number">{formatNumber(100 * (phase[name] ?? 0), 0)} %</span>
+                  </li>
+                ))}
+              </ul>
+            )}
+            {phase.likely ? (
+              <p className="read-small">
+                Ticked (✓): the classes that together hold what is reported of 80 of 100 alloys. Several ticks
+                are the honest answer where the data cannot decide.
+              </p>
+            ) : null}
+            <p className="read-small">
+              Basis: {phase.basis === 'ok' ? 'near enough' : phase.basis === 'weak' ? 'thin' : 'none'}.{' '}
+              {formatPercent(phase.nearestDistance, 1)} of the atoms differ from the nearest alloy that the
+              estimate learnt from; beyond 22 % it had no skill.
+            </p>
+          </div>
+          {record ? (
+            <div className="column">
+              <h3>How far to trust it</h3>
+              <p className="read-small">{phase.trust}</p>
+              <dl className="record-list">
+                <div>
+                  <dt>Tells one phase from more (AUC; a coin: 0.50)</dt>
+                  <dd>
+                    {formatNumber(record.auc, 2)} ({formatNumber(record.intervals.auc[0], 2)} to{' '}
+                    {formatNumber(record.intervals.auc[1], 2)})
+                  </dd>
+                </div>
+                <div>
+                  <dt>Balanced accuracy, beside the best rule</dt>
+                  <dd>
+                    {formatNumber(record.balancedAccuracy, 2)}
+                    {record.bestRule
+                      ? `, ${formatNumber(record.bestRule.balancedAccuracy, 2)} (${record.bestRule.name})`
+                      : ''}
+                  </dd>
+                </div>
+                <div>
+                  <dt>One phase among the published</dt>
+                  <dd>{formatPercent(record.baseRate, 1)}</dd>
+                </div>
+              </dl>
+              <p>
+                <Link href="/evidence">Its whole record</Link>
+              </p>
+            </div>
+          ) : null}
+        </div>
+        <NearestTable nearest={nearest} />
+      </Dimmed>
+    </section>
+  );
+}

@@ -1,0 +1,91 @@
+import { limitInWords } from '@tiegel/contract';
+import { Link } from 'wouter';
+import { ShareBar } from '../../composition/ShareBar.tsx';
+import { formatNumber } from '../../numbers/formatNumber.ts';
+import type { Amounts, Substitute } from '../../server/alloyTypes.ts';
+import { lookupIn, unitText } from '../../server/lookup.ts';
+import type { QuantityView } from '../../server/types.ts';
+import { alloyAddress } from '../alloyAddress.ts';
+import type { AlloyState } from '../alloyState.ts';
+import { signed } from '../quantities/changeInWords.ts';
+import { preferenceOf } from './preferenceOf.ts';
+
+interface SubstituteRowProps {
+  alloy: AlloyState;
+  item: Substitute;
+  columns: readonly QuantityView[];
+}
+
+/** One replacement: who goes, who comes, and what that changes. The link opens it as an alloy. */
+export function SubstituteRow({ alloy, item, columns }: SubstituteRowProps) {
+  const { search, conditions, limits, quantities, prices } = alloy;
+  const lookup = lookupIn(quantities, prices?.currency);
+  const broken = limits.filter((_, at) => item.limits[at] !== true);
+  return (
+    <tr>
+      <th scope="row" className="plain">
+        <Link href={alloyAddress(item.composition, conditions, search?.id ?? null)}>
+          {amountsInWords(item.replaced)} → {amountsInWords(item.by)}
+        </Link>
+        <ShareBar composition={item.composition} />
+      </th>
+      {limits.length > 0 ? (
+        <td data-label="Limits">
+          {broken.length === 0 ? (
+            <span className="met">✓ all</span>
+          ) : (
+            <span>
+              <b className="unmet">×</b> {broken.map((limit) => limitInWords(limit, lookup)).join('; ')}
+            </span>
+          )}
+        </td>
+      ) : null}
+      <td className="number" data-label="Unlikeness">
+        {formatNumber(item.score, 2)}
+      </td>
+      <td className="number" data-label="One phase">
+        {item.phase?.singleSolution == null
+          ? 'no basis'
+          : `${formatNumber(100 * item.phase.singleSolution, 0)} %`}
+      </td>
+      {columns.map(({ id, name, unit, decimals }) => (
+        <td key={id} className="number" data-label={`${name}, ${unitText(unit, prices?.currency)}`}>
+          {formatNumber(item.quantities[id], decimals)}
+          <Change
+            change={item.changes[id] ?? null}
+            decimals={decimals}
+            better={preferenceOf(id, search, item)}
+          />
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+interface ChangeProps {
+  change: number | null;
+  decimals: number;
+  /** whether the search likes the change; null where it does not say */
+  better: boolean | null;
+}
+
+function Change({ change, decimals, better }: ChangeProps) {
+  if (change === null) return null;
+  const word = better === null ? '' : better ? ' better' : ' worse';
+  return (
+    <span className={`change small ${better === null ? 'quiet' : better ? 'change-better' : 'change-worse'}`}>
+      {signed(change, decimals)}
+      {word}
+    </span>
+  );
+}
+
+/** '20 Co', '10 Mn + 10 Ni' */
+function amountsInWords(amounts: Amounts): string {
+  return Object.entries(amounts)
+    .map(
+      ([symbol, amount]) =>
+        `${formatNumber(amount, Number.isInteger(Number(amount.toFixed(6))) ? 0 : 2)} ${symbol}`,
+    )
+    .join(' + ');
+}

@@ -1,0 +1,79 @@
+import { useQuery } from '@tanstack/react-query';
+import type { Candidate, SearchView } from '@tiegel/contract';
+import { quantities as known, valuesOf } from '@tiegel/screening';
+import { useMemo } from 'react';
+import { useSettled } from '../ask/useSettled.ts';
+import { evidenceQuery, explanationQuery, typicalQuery } from '../server/alloyQueries.ts';
+import type { Amounts } from '../server/alloyTypes.ts';
+import type { AlloyState } from './alloyState.ts';
+import { factsOf } from './factsOf.ts';
+import { shareDecimalsOf } from './shareDecimalsOf.ts';
+import type { useAlloyData } from './useAlloyData.ts';
+
+/** Which alloy, and in the light of what. */
+export interface AlloyAsked {
+  composition: Amounts;
+  /** that the address names */
+  conditions: Record<string, number>;
+  search: SearchView | null;
+  candidate: Candidate | null;
+}
+
+/** One step of the arrow keys where no grid gives it, at.%. */
+const usualStep = 1;
+
+/**
+ * Everything about an alloy. What is a formula of the composition is computed here, at once; what
+ * takes the server (phases, what competes, what is published) follows a moment after the last
+ * change, and the answer to the composition before stands there as stale meanwhile.
+ */
+export function useAlloy(
+  { composition, conditions, search, candidate }: AlloyAsked,
+  data: NonNullable<ReturnType<typeof useAlloyData>['data']>,
+): AlloyState {
+  const { elements, pairs, quantities, prices } = data;
+  const symbols = Object.keys(composition).sort();
+  const system = symbols.join(' ');
+  // Formulas are bound once for the same facts: a change of amounts alone costs next to nothing.
+  const facts = useMemo(() => factsOf(system.split(' '), elements, pairs), [system, elements, pairs]);
+  const closed = useMemo(
+    () => quantities.map(({ id }) => id).filter((id) => known.some((quantity) => quantity.id === id)),
+    [quantities],
+  );
+  const values = useMemo(
+    () => valuesOf(composition, facts, closed, conditions),
+    [composition, facts, closed, conditions],
+  );
+  // What a search found are its own numbers, with the prices of its day, unless other conditions are asked for.
+  const asFound =
+    candidate !== null &&
+    JSON.stringify(conditions) === JSON.stringify(search?.specification.conditions ?? {});
+
+  const asked = useMemo(() => ({ composition, conditions }), [composition, conditions]);
+  const settled = useSettled(asked);
+  const explanation = useQuery(explanationQuery(settled.composition, settled.conditions));
+  const evidence = useQuery(evidenceQuery);
+  const typical = useQuery(typicalQuery);
+  const fractions = search?.specification.fractions;
+  return {
+    composition,
+    symbols,
+    decimals: shareDecimalsOf(composition, search),
+    step: typeof fractions === 'object' ? fractions.step : usualStep,
+    conditions,
+    facts,
+    values: asFound ? { ...values, ...candidate.quantities } : values,
+    quantities,
+    elements,
+    prices,
+    explanation: explanation.data ?? null,
+    stale: settled !== asked || explanation.isPlaceholderData || explanation.isError,
+    error: explanation.error,
+    retry: () => void explanation.refetch(),
+    evidence: evidence.data ?? null,
+    typical: typical.data ?? null,
+    limits: search?.specification.limits ?? [],
+    search,
+    candidate,
+  };
+}

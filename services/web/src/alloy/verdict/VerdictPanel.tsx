@@ -1,0 +1,75 @@
+import { Failed } from '../../frame/Failed.tsx';
+import { Waiting } from '../../frame/Waiting.tsx';
+import type { AlloyState } from '../alloyState.ts';
+import { Dimmed } from '../Dimmed.tsx';
+import { type Argument, argumentsOf } from './argumentsOf.ts';
+import { KeyNumbers } from './KeyNumbers.tsx';
+import { latticeWords, likelyInWords } from './likelyInWords.ts';
+import { publishedInWords } from './publishedInWords.ts';
+import { surenessInWords } from './surenessInWords.ts';
+import './verdict.css';
+
+const groups: readonly { sign: Argument['sign']; mark: string; head: string }[] = [
+  { sign: 'for', mark: '+', head: 'Speaks for one uniform phase' },
+  { sign: 'against', mark: '−', head: 'Speaks against it' },
+  { sign: 'open', mark: '?', head: 'Decides nothing' },
+];
+
+/** What is likely of the alloy, how sure that is, and what speaks against it, for a reader who knows no thermodynamics. */
+export function VerdictPanel({ alloy }: { alloy: AlloyState }) {
+  const { explanation, evidence, error, retry } = alloy;
+  return (
+    <section aria-labelledby="verdict-head" className="verdict">
+      <h2 id="verdict-head">In short</h2>
+      {explanation === null && error ? (
+        <Failed error={error} what="What is likely of the alloy" onRetry={retry} />
+      ) : null}
+      {explanation === null && !error ? <Waiting what="Asking what is likely" /> : null}
+      {explanation ? (
+        <Dimmed alloy={alloy}>
+          <p className="verdict-line">{likelyInWords(explanation.phase)}</p>
+          <p className="read-small">{surenessInWords(explanation.phase, evidence)}</p>
+          <p className="read-small">{publishedInWords(explanation.nearest)}</p>
+          <Arguments found={argumentsOf(alloy)} />
+          {(['fcc', 'bcc'] as const)
+            .filter((lattice) => explanation.phase.likely?.includes(lattice))
+            .map((lattice) => (
+              <p key={lattice} className="small quiet">
+                {latticeWords[lattice]}
+              </p>
+            ))}
+        </Dimmed>
+      ) : null}
+      <KeyNumbers alloy={alloy} />
+    </section>
+  );
+}
+
+function Arguments({ found }: { found: readonly Argument[] }) {
+  return (
+    <dl className="arguments">
+      {groups.map(({ sign, mark, head }) => {
+        const members = found.filter((one) => one.sign === sign);
+        if (members.length === 0) return null;
+        return (
+          <div key={sign} className={`arguments-${sign}`}>
+            <dt>
+              <span aria-hidden="true" className="arguments-mark">
+                {mark}
+              </span>{' '}
+              {head}
+            </dt>
+            {members.map(({ words, at }) => (
+              <dd key={words}>
+                {words}{' '}
+                <a href={`#${at}`} className="screen-only small" aria-label={`More on: ${words}`}>
+                  more
+                </a>
+              </dd>
+            ))}
+          </div>
+        );
+      })}
+    </dl>
+  );
+}

@@ -1,0 +1,164 @@
+import { missingFor, missingInWords } from '@tiegel/screening';
+import { formatNumber } from '../../numbers/formatNumber.ts';
+import type { AlloyState } from '../alloyState.ts';
+import { kelvinInWords } from '../kelvinInWords.ts';
+import { sideOf } from './likelyInWords.ts';
+import { isSame, reportsInWords } from './publishedInWords.ts';
+
+/** One thing to weigh: for one uniform phase, against it, or open. `at` is the part of the page that says more. */
+export interface Argument {
+  sign: 'for' | 'against' | 'open';
+  words: string;
+  at: string;
+}
+
+/** kJ/mol: Miedema's model errs by some 10, so what lies closer is undecided. */
+const modelError = 10;
+/** Labels of publications that are one disordered solution. */
+const oneSolution = new Set(['FCC', 'BCC']);
+
+/** What speaks for one uniform phase, what against, and what nobody can tell, in plain words; the strongest evidence first. */
+export function argumentsOf(alloy: AlloyState): Argument[] {
+  return [
+    ...published(alloy),
+    ...estimate(alloy),
+    ...compounds(alloy),
+    ...separation(alloy),
+    ...rules(alloy),
+    ...service(alloy),
+    ...gaps(alloy),
+  ];
+}
+
+function published({ explanation }: AlloyState): Argument[] {
+  const known = explanation?.nearest.find((one) => isSame(one) && one.reports.length > 0);
+  if (!known) return [];
+  const all = known.reports.reduce((sum, { references }) => sum + references, 0);
+  const single = known.reports
+    .filter(({ phases }) => oneSolution.has(phases.toUpperCase()))
+    .reduce((sum, { references }) => sum + references, 0);
+  const sign = single * 2 > all ? 'for' : single * 2 < all ? 'against' : 'open';
+  return [{ sign, words: `Publications report ${reportsInWords(known)}.`, at: 'nearest' }];
+}
+
+function estimate({ explanation }: AlloyState): Argument[] {
+  if (!explanation) return [];
+  const side = sideOf(explanation.phase);
+  const words = {
+    one: 'The estimate from published alloys expects one phase.',
+    several: 'The estimate from published alloys expects more than one phase.',
+    either: 'The estimate from published alloys cannot decide between one phase and more.',
+  };
+  if (side === null)
+    return [{ sign: 'open', words: 'No known alloy is near enough for an estimate.', at: 'phases' }];
+  return [
+    {
+      sign: side === 'one' ? 'for' : side === 'several' ? 'against' : 'open',
+      words: words[side],
+      at: 'phases',
+    },
+  ];
+}
+
+function compounds({ explanation }: AlloyState): Argument[] {
+  const found = explanation?.compounds;
+  if (!found) return [];
+  const { hullDistance, competing } = found;
+  const partners = competing
+    .map(({ formula }) => formula)
+    .filter((formula) => /[A-Z].*[A-Z]/.test(formula))
+    .slice(0, 2)
+    .join(' and ');
+  const size = formatNumber(Math.abs(hullDistance), 0);
+  const what = partners === '' ? 'compounds' : `compounds such as ${partners}`;
+  if (hullDistance > modelError)
+    return [{ sign: 'against', words: `A simple model prefers ${what}, by ${size} kJ/mol.`, at: 'competes' }];
+  if (hullDistance < -modelError)
+    return [
+      {
+        sign: 'for',
+        words: `A simple model of compounds lets the solution stay, by ${size} kJ/mol.`,
+        at: 'competes',
+      },
+    ];
+  return [
+    {
+      sign: 'open',
+      words: `Whether ${what} form, a simple model cannot tell: ${size} kJ/mol is within its error.`,
+      at: 'competes',
+    },
+  ];
+}
+
+/** Only what would happen at the anneal: below, metals are too slow. */
+function separation({ explanation, conditions }: AlloyState): Argument[] {
+  if (!explanation) return [];
+  const { demixing, ordering } = explanation;
+  const anneal = conditions.annealTemperature ?? explanation.conditions.annealTemperature ?? 0;
+  const found: Argument[] = [];
+  if ((demixing?.temperature ?? 0) > anneal) {
+    found.push({
+      sign: 'open',
+      words: `${demixing!.words} The anneal, ${kelvinInWords(anneal)}, lies below; on published alloys this has predicted nothing.`,
+      at: 'competes',
+    });
+  }
+  if ((ordering?.temperature ?? 0) > anneal && (ordering?.ratioToMelting ?? 0) > 0.8) {
+    found.push({ sign: 'against', words: `${ordering!.words} A weak hint of more phases.`, at: 'competes' });
+  }
+  return found;
+}
+
+function rules({ explanation, evidence }: AlloyState): Argument[] {
+  const records = evidence?.criteria.filter(({ predicts }) => predicts === 'one solution') ?? [];
+  const verdicts = records.map(({ id }) => explanation?.criteria[id] ?? null).filter((one) => one !== null);
+  const best = evidence?.phaseEstimate.bestRule;
+  if (verdicts.length === 0 || !best) return [];
+  const met = verdicts.filter(Boolean).length;
+  return [
+    {
+      sign: 'open',
+      words:
+        `It meets ${met} of ${verdicts.length} published rules for one phase. That says little: the best of them ` +
+        `is right in ${formatNumber(100 * best.balancedAccuracy, 0)} of 100, a coin in 50.`,
+      at: 'criteria',
+    },
+  ];
+}
+
+/** From here on a metal creeps and softens at once, as a share of the melting temperature. */
+const hot = 0.7;
+
+function service({ values }: AlloyState): Argument[] {
+  const found: Argument[] = [];
+  if ((values.homologousTemperature ?? 0) >= 1) {
+    found.push({
+      sign: 'against',
+      words: 'At the service temperature it would be molten.',
+      at: 'quantities',
+    });
+  } else if ((values.homologousTemperature ?? 0) > hot) {
+    found.push({
+      sign: 'against',
+      words: `The service temperature is ${formatNumber(100 * values.homologousTemperature!, 0)} % of the melting temperature: it would be soft.`,
+      at: 'quantities',
+    });
+  }
+  if ((values.vapourMargin ?? 1) < 0) {
+    found.push({
+      sign: 'against',
+      words: 'One element boils before another melts: it cannot be melted together in the open.',
+      at: 'quantities',
+    });
+  }
+  return found;
+}
+
+function gaps({ composition, facts, quantities, values }: AlloyState): Argument[] {
+  const missing = quantities
+    .filter(({ id, needs }) => values[id] === null && !needs.elements.includes('price'))
+    .flatMap(({ id }) => missingFor(id, composition, facts));
+  const each = [...new Map(missing.map((one) => [`${one.element} ${one.value}`, one])).values()];
+  if (each.length === 0) return [];
+  return [{ sign: 'open', words: `Not known: ${missingInWords(each)}.`, at: 'quantities' }];
+}

@@ -1,0 +1,34 @@
+import type { PhaseClass, PhaseEstimate } from '../../server/alloyTypes.ts';
+
+/** The classes of phases, by what they are in the metal. */
+export const classWords: Readonly<Record<PhaseClass, string>> = {
+  fcc: 'one solid solution, fcc',
+  bcc: 'one solid solution, bcc',
+  both: 'fcc beside bcc',
+  other: 'something else: compounds, order, more phases',
+};
+
+/** What the words of the classes mean, for who does not know them. */
+export const latticeWords: Readonly<Record<'fcc' | 'bcc', string>> = {
+  fcc: 'fcc: the atoms are packed as in nickel and copper; such alloys are usually tough.',
+  bcc: 'bcc: the atoms are packed as in chromium and tungsten; such alloys are usually strong, and less tough when cold.',
+};
+
+/** What the estimate expects of the metal, as one plain sentence. */
+export function likelyInWords({ likely, basis }: PhaseEstimate): string {
+  if (likely === null || basis === 'none') return 'Nothing can be said of its phases.';
+  const single = likely.filter((one) => one === 'fcc' || one === 'bcc');
+  const several = likely.filter((one) => one === 'both' || one === 'other');
+  const one = `one uniform metal phase (${single.join(' or ')})`;
+  if (several.length === 0) return `Probably ${one}.`;
+  const more = several.includes('other') ? 'more phases or compounds' : 'two phases, fcc and bcc';
+  return single.length === 0 ? `Probably ${more}.` : `Perhaps ${one}, perhaps ${more}.`;
+}
+
+/** Whether the estimate takes a side between one uniform phase and several; null without a basis. */
+export function sideOf({ likely, basis }: PhaseEstimate): 'one' | 'several' | 'either' | null {
+  if (likely === null || basis === 'none') return null;
+  const single = likely.some((one) => one === 'fcc' || one === 'bcc');
+  const several = likely.some((one) => one === 'both' || one === 'other');
+  return single && several ? 'either' : single ? 'one' : 'several';
+}

@@ -1,0 +1,35 @@
+import { formatPercent } from '../../numbers/formatNumber.ts';
+import type { Neighbour } from '../../server/alloyTypes.ts';
+
+/** Shares of atoms that differ below this are the same alloy, differently rounded. */
+const same = 0.005;
+
+/** Whether a published alloy is this very one. */
+export function isSame({ distance }: Neighbour): boolean {
+  return distance < same;
+}
+
+/** What is published of the alloy or nearest to it, in one or two sentences. */
+export function publishedInWords(nearest: readonly Neighbour[]): string {
+  const known = nearest.find(isSame);
+  if (known) {
+    return `This alloy is published (as ${known.formula}): ${reportsInWords(known)}.`;
+  }
+  const near = nearest.find(({ phases }) => phases !== null);
+  if (!near) return 'Nobody has published this alloy, as far as these data know.';
+  return (
+    'Nobody has published this alloy, as far as these data know. Nearest with known phases is ' +
+    `${near.formula}, ${formatPercent(near.distance, 1)} of the atoms apart: ${reportsInWords(near)}.`
+  );
+}
+
+/** 'FCC in 17 of 20 publications, FCC+BCC in 2'; 'no phases reported'. */
+export function reportsInWords({ reports }: Neighbour): string {
+  const all = reports.reduce((sum, { references }) => sum + references, 0);
+  const [first, ...others] = reports;
+  if (!first) return 'no phases reported';
+  if (others.length === 0)
+    return all === 1 ? `${first.phases} in one publication` : `${first.phases} in all ${all} publications`;
+  const rest = others.map(({ phases, references }) => `${phases} in ${references}`);
+  return `${first.phases} in ${first.references} of ${all} publications, ${rest.join(', ')}`;
+}

@@ -1,0 +1,25 @@
+import { formatCount, formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
+import type { Evidence, PhaseEstimate } from '../../server/alloyTypes.ts';
+
+/**
+ * How far the estimate can be trusted here, in plain words: its probability, and how many of the
+ * published alloys that it rated alike turned out so.
+ */
+export function surenessInWords(phase: PhaseEstimate, evidence: Evidence | null): string {
+  const { singleSolution, basis, nearestDistance } = phase;
+  const apart = `${formatPercent(nearestDistance, 1)} of the atoms differ from the nearest alloy with known phases`;
+  if (singleSolution === null) {
+    return `There is no basis for an estimate: ${apart}, or data of an element lack.`;
+  }
+  const said = `The estimate gives one uniform phase ${formatNumber(100 * singleSolution, 0)} %.`;
+  const thin = basis === 'weak' ? ` Its basis is thin: ${apart}.` : '';
+  const band = evidence?.phaseEstimate.reliability.find(
+    ({ from, to }) => singleSolution >= from && (singleSolution < to || to === 1),
+  );
+  if (!band || band.count < 1) return said + thin;
+  const { from, to, count, happened } = band;
+  return (
+    `${said} Of the published alloys that it rated ${formatNumber(100 * from, 0)} to ${formatNumber(100 * to, 0)} % ` +
+    `without having seen their system, ${formatNumber(100 * happened, 0)} % were (about ${formatCount(Math.round(count))} alloys).${thin}`
+  );
+}

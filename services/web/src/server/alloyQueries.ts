@@ -1,0 +1,74 @@
+import { keepPreviousData, queryOptions } from '@tanstack/react-query';
+import type { Limit } from '@tiegel/contract';
+import type {
+  Amounts,
+  Evidence,
+  Explanation,
+  Substitute,
+  TypicalRanges,
+  WeighingError,
+} from './alloyTypes.ts';
+import { post, request } from './request.ts';
+
+const forever = Number.POSITIVE_INFINITY;
+
+/** Everything that is said of an alloy; the answer to the one before stays until this one is there. */
+export const explanationQuery = (composition: Amounts, conditions: Record<string, number>) =>
+  queryOptions({
+    queryKey: ['explanation', composition, conditions],
+    queryFn: ({ signal }) => post<Explanation>('/explain', { composition, conditions }, { signal }),
+    placeholderData: keepPreviousData,
+    staleTime: forever,
+    gcTime: 300_000,
+  });
+
+export const evidenceQuery = queryOptions({
+  queryKey: ['evidence'],
+  queryFn: ({ signal }) => request<Evidence>('/evidence', { signal }),
+  staleTime: forever,
+});
+
+export const typicalQuery = queryOptions({
+  queryKey: ['typical'],
+  queryFn: ({ signal }) => request<TypicalRanges>('/quantities/typical', { signal }),
+  staleTime: forever,
+});
+
+/** What weighing leaves certain of an alloy; amounts in at.%, masses in g. */
+export interface WeighingRequest {
+  composition: Amounts;
+  mass: number;
+  resolution: number;
+  limits: readonly Limit[];
+  conditions: Record<string, number>;
+}
+
+export const weighingQuery = (asked: WeighingRequest, enabled: boolean) =>
+  queryOptions({
+    queryKey: ['weighing', asked],
+    queryFn: ({ signal }) => post<WeighingError>('/weighing', asked, { signal }),
+    placeholderData: keepPreviousData,
+    staleTime: forever,
+    gcTime: 60_000,
+    enabled,
+  });
+
+/** An element of an alloy to be replaced; by every other where no partners are named. */
+export interface SubstituteRequest {
+  composition: Amounts;
+  replace: string;
+  with?: readonly string[];
+  limits: readonly Limit[];
+  conditions: Record<string, number>;
+}
+
+export const substituteQuery = (asked: SubstituteRequest, enabled: boolean) =>
+  queryOptions({
+    queryKey: ['substitute', asked],
+    queryFn: async ({ signal }) =>
+      (await post<{ items: Substitute[] }>('/substitute', asked, { signal })).items,
+    placeholderData: keepPreviousData,
+    staleTime: forever,
+    gcTime: 60_000,
+    enabled,
+  });

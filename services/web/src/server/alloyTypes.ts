@@ -1,0 +1,182 @@
+import type { Limit } from '@tiegel/contract';
+import type { Source } from '@tiegel/screening';
+
+/** What the server says of one alloy beyond its quantities: answers of POST /explain, /substitute, /weighing, GET /evidence. */
+
+export const phaseClasses = ['fcc', 'bcc', 'both', 'other'] as const;
+export type PhaseClass = (typeof phaseClasses)[number];
+
+export type Amounts = Record<string, number>;
+export type Values = Record<string, number | null>;
+
+/** A statement of a model with how far to trust it. */
+interface Statement {
+  words: string;
+  trust: string;
+}
+
+export interface PhaseEstimate extends Statement, Record<PhaseClass, number | null> {
+  singleSolution: number | null;
+  basis: 'ok' | 'weak' | 'none';
+  nearestDistance: number;
+  likely: PhaseClass[] | null;
+}
+
+export interface Demixing extends Statement {
+  temperature: number | null;
+  ratioToMelting: number | null;
+  mode: Amounts;
+}
+
+export interface Ordering extends Demixing {
+  sublattices: string[][];
+}
+
+export interface Compounds extends Statement {
+  hullDistance: number;
+  competing: { formula: string; fraction: number }[];
+  temperature: number;
+  solutionFreeEnergy: number;
+  competingEnthalpy: number;
+}
+
+export interface PairAffinity extends Statement {
+  temperature: number;
+  coordination: number;
+  pairs: { a: string; b: string; shortRangeOrder: number; weight: number; limited: boolean }[];
+  validAbove: number | null;
+}
+
+export interface Neighbour {
+  formula: string;
+  composition: Amounts;
+  distance: number;
+  phases: string | null;
+  reports: { phases: string; references: number }[];
+  doi: string[];
+}
+
+export interface Paragraph {
+  subject: string;
+  heading: string;
+  text: string;
+  trust: string | null;
+  sources: string[];
+}
+
+/** POST /explain */
+export interface Explanation {
+  composition: Amounts;
+  conditions: Values;
+  quantities: Values;
+  criteria: Record<string, boolean | null>;
+  phase: PhaseEstimate;
+  demixing: Demixing | null;
+  ordering: Ordering | null;
+  compounds: Compounds | null;
+  nearest: Neighbour[];
+  affinity: PairAffinity | null;
+  paragraphs: Paragraph[];
+}
+
+/** One item of POST /substitute. */
+export interface Substitute {
+  replaced: Amounts;
+  by: Amounts;
+  composition: Amounts;
+  quantities: Values;
+  changes: Values;
+  phase: PhaseEstimate | null;
+  demixing: Demixing | null;
+  cost: number | null;
+  limits: (boolean | null)[];
+  score: number | null;
+}
+
+interface Verdict {
+  passes: boolean | null;
+  canFlip: boolean;
+}
+
+/** POST /weighing */
+export interface WeighingError {
+  masses: Amounts;
+  shares: Record<string, { value: number; least: number; greatest: number }>;
+  quantities: Record<
+    string,
+    { value: number | null; least: number | null; greatest: number | null; mayLack: boolean }
+  >;
+  limits: (Verdict & { limit: Limit })[];
+  criteria: Record<string, Verdict>;
+  trust: string;
+}
+
+/** GET /quantities/typical: quartiles over the published alloys, by quantity. */
+export interface TypicalRange {
+  low: number;
+  middle: number;
+  high: number;
+}
+export type TypicalRanges = Record<string, TypicalRange | null>;
+
+type Interval = [number, number];
+
+export interface CriterionRecord {
+  id: string;
+  name: string;
+  claim: string;
+  formula: string;
+  scope: string | null;
+  positiveClass: string;
+  predicts: string | null;
+  source: Source;
+  caution: string | null;
+  n: number | null;
+  tp: number | null;
+  fp: number | null;
+  fn: number | null;
+  tn: number | null;
+  balancedAccuracy: number | null;
+  interval: Interval | null;
+  untested: string | null;
+}
+
+/** GET /evidence */
+export interface Evidence {
+  criteria: CriterionRecord[];
+  phaseEstimate: {
+    validation: string;
+    n: number;
+    systems: number;
+    auc: number;
+    brier: number;
+    brierSkill: number;
+    logLoss: number;
+    calibrationError: number;
+    balancedAccuracy: number;
+    fourClassAccuracy: number;
+    fccAgainstBcc: number;
+    conformalCoverage: number;
+    intervals: Record<'auc' | 'brierSkill' | 'balancedAccuracy', Interval>;
+    aucSpread: number;
+    reliability: { from: number; to: number; count: number; said: number; happened: number }[];
+    byDistance: { from: number; to: number; alloys: number; auc: number | null; brierSkill: number | null }[];
+    baseRate: number;
+    baseRateLogLoss: number;
+    baseRateBrier: number;
+    bestRule: { id: string; name: string; balancedAccuracy: number; interval: Interval } | null;
+    trust: string;
+  };
+  strength: {
+    id: string;
+    what: string;
+    from: number;
+    to: number;
+    n: number;
+    medianError: number;
+    rankCorrelation: number;
+    withinFactor: number;
+    medianRatio: number;
+    farthestRatio: number;
+  }[];
+}
