@@ -1,41 +1,55 @@
 import { generalCaution } from '@tiegel/elements';
 import { useState } from 'react';
 import { elementProperties } from '../periodic/elementProperties.ts';
-import { familyTints } from '../periodic/families.ts';
 import { markSigns } from '../periodic/marks.ts';
 import { PeriodicTable } from '../periodic/PeriodicTable.tsx';
 import { unitText } from '../server/lookup.ts';
-import type { ElementView, PricesView } from '../server/types.ts';
+import type { ElementView, PricesView, QuantityView } from '../server/types.ts';
 import { type Draft, type Mark, marked } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
 import { fieldId } from './faultsContext.ts';
 import { PoolTable } from './PoolTable.tsx';
 import { PriceNote } from './PriceNote.tsx';
+import { FamilyButtons } from './pool/FamilyButtons.tsx';
+import { lackingFor } from './pool/lackingFor.ts';
+import { markedTogether } from './pool/markedTogether.ts';
+import { PoolChoice } from './pool/PoolChoice.tsx';
 import type { ChangeDraft } from './useDraft.ts';
 
 const clickWords: Record<Mark, string> = { pool: 'picks', require: 'requires', forbid: 'forbids' };
-const legend = [...new Map(Object.entries(familyTints).map(([family, tint]) => [tint, family]))];
 
 interface ElementsSectionProps {
   draft: Draft;
   change: ChangeDraft;
+  replace: (draft: Draft) => void;
   elements: readonly ElementView[];
+  quantities: readonly QuantityView[];
   prices: PricesView;
 }
 
 /** Which elements an alloy may, must or must not have, and the bounds of each. */
-export function ElementsSection({ draft, change, elements, prices }: ElementsSectionProps) {
+export function ElementsSection(props: ElementsSectionProps) {
+  const { draft, change, replace, elements, quantities, prices } = props;
   const [shown, setShown] = useState('meltingTemperature');
   const [clickMark, setClickMark] = useState<Mark>('pool');
   const properties = elementProperties(elements);
   const property = properties.find(({ id }) => id === shown) ?? properties[0];
   const currency = prices?.currency;
 
+  const used = new Set([...draft.limits, ...draft.rank, ...draft.front].map(({ quantity }) => quantity));
+  const lacking = lackingFor(
+    quantities.filter(({ id }) => used.has(id)),
+    elements,
+  );
+
   const onMark = (symbol: string, mark: Mark | null) =>
     change(({ marks }) => {
       const { [symbol]: _, ...others } = marks;
       return { marks: mark === null ? others : { ...others, [symbol]: mark } };
     });
+
+  const onMarkTogether = (symbols: readonly string[], mark: Mark) =>
+    change(({ marks }) => ({ marks: markedTogether(marks, symbols, mark) }));
 
   return (
     <section aria-labelledby="elements-head" className="ask-section">
@@ -45,17 +59,21 @@ export function ElementsSection({ draft, change, elements, prices }: ElementsSec
       <div id={fieldId('/elements')} tabIndex={-1}>
         <FaultText pointer="/elements" />
       </div>
+      <PoolChoice draft={draft} onTake={({ marks, each }) => replace({ ...draft, marks, each })} />
       <PeriodicTable
         elements={elements}
         marks={draft.marks}
         property={property}
         unit={property ? unitText(property.unit, currency) : ''}
         clickMark={clickMark}
+        clickWord={clickWords[clickMark]}
+        lacking={lacking}
         onMark={onMark}
+        onMarkTogether={onMarkTogether}
       >
         <fieldset className="row">
-          <legend className="unseen">What a click on an element does</legend>
-          <span aria-hidden="true">A click</span>
+          <legend className="unseen">What a click on an element, a group or a family does</legend>
+          <span aria-hidden="true">A click on an element, group or family</span>
           {(Object.keys(markSigns) as Mark[]).map((mark) => (
             <label key={mark} className="choice">
               <input
@@ -79,13 +97,12 @@ export function ElementsSection({ draft, change, elements, prices }: ElementsSec
             ))}
           </select>
         </label>
-        <p className="legend" aria-hidden="true">
-          {legend.map(([tint, family]) => (
-            <span key={tint} className={`tint-${tint}`}>
-              {tint === 'nonmetal' ? 'nonmetal' : family}
-            </span>
-          ))}
-        </p>
+        <FamilyButtons
+          elements={elements}
+          marks={draft.marks}
+          does={clickWords[clickMark]}
+          onChoose={(symbols) => onMarkTogether(symbols, clickMark)}
+        />
       </PeriodicTable>
       {marked(draft, 'pool', 'require', 'forbid').length === 0 ? (
         <p className="read quiet">
@@ -94,7 +111,14 @@ export function ElementsSection({ draft, change, elements, prices }: ElementsSec
         </p>
       ) : (
         <>
-          <PoolTable draft={draft} change={change} elements={elements} currency={currency} onMark={onMark} />
+          <PoolTable
+            draft={draft}
+            change={change}
+            elements={elements}
+            lacking={lacking}
+            currency={currency}
+            onMark={onMark}
+          />
           <p className="small quiet read-small">{generalCaution}</p>
         </>
       )}

@@ -8,6 +8,7 @@ import { FaultText } from './FaultText.tsx';
 import { useFaultsAt } from './faultsContext.ts';
 import { Hazards } from './Hazards.tsx';
 import { NumberField } from './NumberField.tsx';
+import { type Lack, lackInWords } from './pool/lackingFor.ts';
 import './poolTable.css';
 import type { ChangeDraft } from './useDraft.ts';
 
@@ -15,6 +16,8 @@ interface PoolTableProps {
   draft: Draft;
   change: ChangeDraft;
   elements: readonly ElementView[];
+  /** values that the search needs and elements lack */
+  lacking: ReadonlyMap<string, readonly Lack[]>;
   currency: string | undefined;
   onMark: (symbol: string, mark: Mark | null) => void;
 }
@@ -22,7 +25,7 @@ interface PoolTableProps {
 const noBounds: Bounds = { min: '', max: '' };
 
 /** The elements that are marked, a line each: part in the alloy, own bounds, price, hazards. */
-export function PoolTable({ draft, change, elements, currency, onMark }: PoolTableProps) {
+export function PoolTable({ draft, change, elements, lacking, currency, onMark }: PoolTableProps) {
   const onGrid = draft.amounts === 'grid';
   const bySymbol = new Map(elements.map((element) => [element.symbol, element]));
   const setBounds = (symbol: string, part: Partial<Bounds>) =>
@@ -96,6 +99,12 @@ export function PoolTable({ draft, change, elements, currency, onMark }: PoolTab
                   {formatNumber(facts?.price, 2)}
                 </td>
                 <td className="pool-hazards">
+                  {lacking.has(symbol) && mark !== 'forbid' ? (
+                    <span className="pool-lack">
+                      <b aria-hidden="true">! </b>
+                      {lackInWords(lacking.get(symbol)!)}
+                    </span>
+                  ) : null}
                   <Hazards hazards={facts?.hazards ?? []} />
                 </td>
                 <td className="pool-out">

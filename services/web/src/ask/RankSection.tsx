@@ -1,8 +1,9 @@
 import type { QuantityView } from '../server/types.ts';
-import { type Draft, type RankRow, rankRow } from './draft.ts';
+import { type Draft, letRow, type RankRow, rankRow } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
-import { fieldId } from './faultsContext.ts';
+import { fieldId, focusField } from './faultsContext.ts';
 import { nextQuantity } from './nextQuantity.ts';
+import { newLetName } from './own/newLetName.ts';
 import { RankEntryFields } from './RankEntryFields.tsx';
 import type { ChangeDraft } from './useDraft.ts';
 
@@ -21,6 +22,15 @@ export function RankSection({ draft, change, quantities, currency }: RankSection
   const add = () => {
     const next = nextQuantity(quantities, draft.rank);
     if (next) change(({ rank }) => ({ rank: [...rank, rankRow(next)] }));
+  };
+  // In place of a single quantity, beside several; the formula is what is written next.
+  const addOwn = () => {
+    const name = newLetName(quantities.map(({ id }) => id));
+    change(({ rank, lets }) => ({
+      lets: [...lets, letRow(name)],
+      rank: [...(rank.length > 1 ? rank : []), rankRow(name, { prefer: 'high' })],
+    }));
+    requestAnimationFrame(() => focusField(`/lets/${draft.lets.length}`));
   };
 
   return (
@@ -50,9 +60,16 @@ export function RankSection({ draft, change, quantities, currency }: RankSection
           </li>
         ))}
       </ol>
-      <button type="button" onClick={add}>
-        {draft.rank.length === 0 ? 'Rank by a quantity' : 'Combine with another quantity'}
-      </button>
+      <p className="row">
+        <button type="button" onClick={add}>
+          {draft.rank.length === 0 ? 'Rank by a quantity' : 'Combine with another quantity'}
+        </button>
+        <button type="button" onClick={addOwn}>
+          {draft.rank.length < 2
+            ? 'Rank by an expression of one’s own'
+            : 'Combine with an expression of one’s own'}
+        </button>
+      </p>
     </section>
   );
 }

@@ -32,6 +32,8 @@ export interface LetRow {
   key: string;
   name: string;
   text: string;
+  /** by which limits and ranking call it: the name, but for one that is being changed and is another's for the moment */
+  called: string;
 }
 
 /** One of the aims whose best compromises are kept as a front. */
@@ -84,7 +86,7 @@ export function rankRow(quantity: string, entry: Partial<RankRow> = {}): RankRow
 }
 
 export function letRow(name: string, text = ''): LetRow {
-  return { key: newKey(), name, text };
+  return { key: newKey(), name, text, called: name };
 }
 
 export function frontRow(quantity: string, entry: Partial<FrontRow> = {}): FrontRow {

@@ -1,6 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useRef } from 'react';
 import { useLocation } from 'wouter';
+import { randomKey } from '../server/randomKey.ts';
 import { post } from '../server/request.ts';
 
 /** Starts a search and goes to its page. The same specification sent again after a lost answer starts no second search. */
@@ -22,11 +23,4 @@ export function useStart(specification: unknown) {
       navigate(`/searches/${id}`);
     },
   });
-}
-
-/** crypto.randomUUID is missing where a page on a network comes over plain HTTP. */
-function randomKey(): string {
-  return [...crypto.getRandomValues(new Uint8Array(16))]
-    .map((byte) => byte.toString(16).padStart(2, '0'))
-    .join('');
 }

@@ -1,13 +1,17 @@
 import { useEffect, useRef } from 'react';
 import '../ask/askPage.css';
+import { ConditionsSection } from '../ask/ConditionsSection.tsx';
 import { DemonstrationButton } from '../ask/DemonstrationButton.tsx';
 import { emptyDraft, marked } from '../ask/draft.ts';
 import { ElementsSection } from '../ask/ElementsSection.tsx';
 import { FaultsContext, focusField } from '../ask/faultsContext.ts';
+import { FurtherSection } from '../ask/further/FurtherSection.tsx';
 import { JsonSection } from '../ask/JsonSection.tsx';
 import { KeepSection } from '../ask/KeepSection.tsx';
 import { LimitsSection } from '../ask/LimitsSection.tsx';
 import { NameField } from '../ask/NameField.tsx';
+import { LetsSection } from '../ask/own/LetsSection.tsx';
+import { useOwnQuantities } from '../ask/own/useOwnQuantities.ts';
 import { placeInWords } from '../ask/placeInWords.ts';
 import { RankSection } from '../ask/RankSection.tsx';
 import { SharesSection } from '../ask/SharesSection.tsx';
@@ -57,7 +61,14 @@ export function AskPage() {
     faults,
     error: countError,
   } = useSize(draft, data?.quantities ?? noQuantities);
-  const sampleView = useSampleView(draft, written.specification, data?.quantities ?? noQuantities);
+  const own = useOwnQuantities(draft.lets);
+  const registry = data?.quantities ?? noQuantities;
+  const quantities = [...registry, ...own.views];
+  const sampleView = useSampleView(
+    draft,
+    written.specification,
+    quantities.filter(({ id }) => own.meant.has(id) || registry.some((one) => one.id === id)),
+  );
   const starting = useStart(written.specification);
   const startButton = useRef<HTMLButtonElement>(null);
 
@@ -107,13 +118,30 @@ export function AskPage() {
           <NameField name={draft.name} change={change} />
         </div>
         <div className="ask-form">
-          <ElementsSection draft={draft} change={change} elements={data.elements} prices={data.prices} />
+          <ElementsSection
+            draft={draft}
+            change={change}
+            replace={replace}
+            elements={data.elements}
+            quantities={quantities}
+            prices={data.prices}
+          />
           <SharesSection draft={draft} change={change} />
           <SampleContext value={sampleView}>
-            <LimitsSection draft={draft} change={change} quantities={data.quantities} currency={currency} />
-            <RankSection draft={draft} change={change} quantities={data.quantities} currency={currency} />
+            <LimitsSection draft={draft} change={change} quantities={quantities} currency={currency} />
+            <RankSection draft={draft} change={change} quantities={quantities} currency={currency} />
           </SampleContext>
+          <LetsSection
+            draft={draft}
+            change={change}
+            quantities={registry}
+            own={own}
+            elements={data.elements}
+            currency={currency}
+          />
+          <ConditionsSection draft={draft} change={change} quantities={quantities} />
           <KeepSection draft={draft} change={change} />
+          <FurtherSection draft={draft} change={change} />
           <JsonSection specification={written.specification} onApply={replace} />
         </div>
         <SizePanel

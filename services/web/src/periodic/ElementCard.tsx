@@ -13,19 +13,22 @@ interface ElementCardProps {
   /** its number, as printed */
   value: string;
   unit: string;
+  /** what the search needs of it and nobody knows, in words; '' for nothing */
+  lacks: string;
   /** the one card that Tab reaches */
   reachable: boolean;
 }
 
 /** One element: number, symbol, the property chosen, and how it is marked by border, sign and word. */
 export const ElementCard = memo(function ElementCard(props: ElementCardProps) {
-  const { element, available, mark, property, value, unit, reachable } = props;
+  const { element, available, mark, property, value, unit, lacks, reachable } = props;
   const { symbol, atomicNumber, name, family } = element;
   return (
     <button
       type="button"
       className={`card card-${available ? (mark ?? 'free') : 'lacking'} tint-${familyTints[family]}`}
       data-symbol={symbol}
+      title={lacks ? `${name} ${lacks}` : undefined}
       aria-pressed={available ? mark !== undefined : undefined}
       aria-disabled={available ? undefined : true}
       tabIndex={reachable ? 0 : -1}
@@ -34,6 +37,12 @@ export const ElementCard = memo(function ElementCard(props: ElementCardProps) {
       <span className="card-head">
         <span className="card-number">{atomicNumber} </span>
         <span className="card-symbol">{symbol}</span>
+        {lacks ? (
+          <span className="card-lacks">
+            <span aria-hidden="true">!</span>
+            <span className="unseen">, {lacks}</span>
+          </span>
+        ) : null}
       </span>
       {available ? (
         <span className="card-value">

@@ -6,13 +6,27 @@ import { elementProperties, propertyOf } from './elementProperties.ts';
 import { familyTints } from './families.ts';
 
 /** The element under the pointer or the keyboard, with all its numbers; says why one cannot be chosen. */
-export function ElementReadout({ element, facts }: { element: Element; facts: ElementView | undefined }) {
+export function ElementReadout({
+  element,
+  facts,
+  lacks,
+}: {
+  element: Element;
+  facts: ElementView | undefined;
+  /** what the search needs of it and nobody knows, in words; '' for nothing */
+  lacks: string;
+}) {
   return (
     <div className="readout">
       <p className="readout-name">
         <b>{element.symbol}</b> {element.name.toLowerCase()} · {element.atomicNumber} ·{' '}
         <span className={`readout-family tint-${familyTints[element.family]}`}>{element.family}</span>
       </p>
+      {lacks ? (
+        <p className="readout-lacks">
+          {element.name} {lacks}: an alloy with it could not be judged.
+        </p>
+      ) : null}
       {facts ? (
         <Numbers facts={facts} />
       ) : (

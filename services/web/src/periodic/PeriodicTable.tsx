@@ -1,16 +1,19 @@
 import { type Element, unavailable, elements as withData } from '@tiegel/elements';
 import { type CSSProperties, type KeyboardEvent, type MouseEvent, useMemo, useRef, useState } from 'react';
 import type { Mark } from '../ask/draft.ts';
+import { type Lack, lackInWords } from '../ask/pool/lackingFor.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import type { ElementView } from '../server/types.ts';
 import { ElementCard } from './ElementCard.tsx';
 import { ElementReadout } from './ElementReadout.tsx';
 import { type ElementProperty, propertyOf } from './elementProperties.ts';
+import { GroupHead } from './GroupHead.tsx';
 import './periodicTable.css';
 import { type Direction, walk } from './walk.ts';
 
 const all: readonly Element[] = [...withData, ...unavailable].sort((a, b) => a.atomicNumber - b.atomicNumber);
-const indexBySymbol = new Map(all.map(({ symbol }, index) => [symbol, index]));
+const bySymbol = new Map(all.map((element) => [element.symbol, element]));
+const groups = Array.from({ length: 18 }, (_, index) => index + 1);
 /** Letters further apart than this (ms) begin another symbol. */
 const symbolPause = 900;
 const nothingTyped = { text: '', time: 0 };
@@ -39,55 +42,68 @@ interface PeriodicTableProps {
   unit: string;
   /** what a click on a card does */
   clickMark: Mark;
+  /** the same in a word: 'picks' */
+  clickWord: string;
+  /** values that the search needs and elements lack */
+  lacking: ReadonlyMap<string, readonly Lack[]>;
   onMark: (symbol: string, mark: Mark | null) => void;
+  /** marks many at once, or takes the mark from them */
+  onMarkTogether: (symbols: readonly string[], mark: Mark) => void;
   /** legend and controls, drawn in the gap above the transition metals */
   children: React.ReactNode;
 }
 
 /**
  * The whole periodic table. A click gives the mark chosen beside it, or takes it away; arrows
- * walk, letters jump to a symbol, Enter picks, + requires, − forbids, Delete clears.
+ * walk, letters jump to a symbol, Enter picks, + requires, − forbids, Delete clears. The numbers of
+ * the groups are walked like cards and mark a whole group.
  */
 export function PeriodicTable(props: PeriodicTableProps) {
-  const { elements, marks, property, unit, clickMark, onMark, children } = props;
+  const { elements, marks, property, unit, clickMark, clickWord, lacking, onMark, onMarkTogether, children } =
+    props;
   const byName = useMemo(() => new Map(elements.map((element) => [element.symbol, element])), [elements]);
+  /** symbol of a card or number of a group: the one that Tab reaches */
   const [at, setAt] = useState('Fe');
   const [pointed, setPointed] = useState<string | null>(null);
   const table = useRef<HTMLFieldSetElement>(null);
   const typed = useRef(nothingTyped);
 
-  const cards = () => [...(table.current?.querySelectorAll<HTMLElement>('.card') ?? [])];
-  const focus = (index: number) => {
-    const card = cards()[index];
-    if (!card) return;
-    setAt(card.dataset.symbol!);
-    card.focus();
+  const places = () => [...(table.current?.querySelectorAll<HTMLElement>('.card, .group-head') ?? [])];
+  const focus = (place: HTMLElement | undefined) => {
+    if (!place) return;
+    setAt(nameOf(place)!);
+    place.focus();
   };
-  const toggle = (symbol: string, mark: Mark) => {
-    if (byName.has(symbol)) onMark(symbol, marks[symbol] === mark ? null : mark);
+  const symbolsOf = (name: string) =>
+    bySymbol.has(name)
+      ? [name]
+      : all
+          .filter(({ group, symbol }) => group === Number(name) && byName.has(symbol))
+          .map(({ symbol }) => symbol);
+  const toggle = (name: string, mark: Mark) => {
+    const symbols = symbolsOf(name);
+    if (!bySymbol.has(name)) onMarkTogether(symbols, mark);
+    else if (byName.has(name)) onMark(name, marks[name] === mark ? null : mark);
   };
 
   const onKeyDown = (event: KeyboardEvent) => {
-    const symbol = (event.target as HTMLElement).dataset.symbol;
-    if (symbol === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-    const index = indexBySymbol.get(symbol)!;
+    const name = nameOf(event.target as HTMLElement);
+    if (name === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
     const { key } = event;
     const isLetter = /^[a-z]$/i.test(key);
     if (!isLetter) typed.current = nothingTyped;
     if (key.startsWith('Arrow')) {
-      focus(
-        walk(
-          cards().map((card) => card.getBoundingClientRect()),
-          index,
-          key as Direction,
-        ),
-      );
-    } else if (key === 'Home' || key === 'End') focus(key === 'Home' ? 0 : all.length - 1);
-    else if (key === '+') toggle(symbol, 'require');
-    else if (key === '-' || key === '−') toggle(symbol, 'forbid');
-    else if (key === 'Delete' || key === 'Backspace') onMark(symbol, null);
+      const all = places();
+      const boxes = all.map((place) => place.getBoundingClientRect());
+      focus(all[walk(boxes, all.indexOf(event.target as HTMLElement), key as Direction)]);
+    } else if (key === 'Home') focus(places().find((place) => place.dataset.symbol));
+    else if (key === 'End') focus(places().at(-1));
+    else if (key === '+') toggle(name, 'require');
+    else if (key === '-' || key === '−') toggle(name, 'forbid');
+    else if (key === 'Delete' || key === 'Backspace')
+      for (const symbol of symbolsOf(name)) onMark(symbol, null);
     else if (isLetter) jump(key);
-    else if (key === 'Enter' || key === ' ') toggle(symbol, 'pool');
+    else if (key === 'Enter' || key === ' ') toggle(name, bySymbol.has(name) ? 'pool' : clickMark);
     else return;
     event.preventDefault();
   };
@@ -96,23 +112,20 @@ export function PeriodicTable(props: PeriodicTableProps) {
     const now = performance.now();
     const before = now - typed.current.time < symbolPause ? typed.current.text : '';
     const find = (text: string) =>
-      all.findIndex(({ symbol }) => symbol.toLowerCase() === text) >= 0
-        ? all.findIndex(({ symbol }) => symbol.toLowerCase() === text)
-        : all.findIndex(({ symbol }) => symbol.toLowerCase().startsWith(text));
-    const text =
-      find(before + letter.toLowerCase()) >= 0 ? before + letter.toLowerCase() : letter.toLowerCase();
+      all.find(({ symbol }) => symbol.toLowerCase() === text) ??
+      all.find(({ symbol }) => symbol.toLowerCase().startsWith(text));
+    const text = find(before + letter.toLowerCase()) ? before + letter.toLowerCase() : letter.toLowerCase();
     typed.current = { text, time: now };
-    focus(find(text));
+    const found = find(text)?.symbol;
+    focus(places().find((place) => place.dataset.symbol === found));
   };
-  const symbolUnder = (event: { target: EventTarget }) =>
-    (event.target as HTMLElement).closest<HTMLElement>('.card')?.dataset.symbol ?? null;
   const onClick = (event: MouseEvent) => {
-    const symbol = symbolUnder(event);
-    if (symbol === null) return;
-    setAt(symbol);
-    toggle(symbol, clickMark);
+    const name = nameOf(event.target as HTMLElement);
+    if (name === undefined) return;
+    setAt(name);
+    toggle(name, clickMark);
   };
-  const shown = pointed ?? at;
+  const shown = bySymbol.get(pointed ?? at) ?? bySymbol.get('Fe')!;
 
   return (
     <div className="periodic">
@@ -122,12 +135,21 @@ export function PeriodicTable(props: PeriodicTableProps) {
         className="periodic-table"
         onKeyDown={onKeyDown}
         onClick={onClick}
-        onFocus={(event) => setAt(symbolUnder(event) ?? at)}
-        onPointerOver={(event) => setPointed(symbolUnder(event))}
+        onFocus={(event) => setAt(nameOf(event.target as HTMLElement) ?? at)}
+        onPointerOver={(event) => setPointed(nameOf(event.target as HTMLElement) ?? null)}
         onPointerLeave={() => setPointed(null)}
       >
         <legend className="unseen">Periodic table</legend>
         <div className="periodic-gap">{children}</div>
+        {groups.map((group) => (
+          <GroupHead
+            key={group}
+            group={group}
+            symbols={symbolsOf(String(group))}
+            does={clickWord}
+            reachable={String(group) === at}
+          />
+        ))}
         {apart.map(({ numbers, period }) => (
           <span key={period} className="place place-range" style={styleOf(period, 3)}>
             {numbers}
@@ -152,13 +174,25 @@ export function PeriodicTable(props: PeriodicTableProps) {
                 property={property?.name.toLowerCase() ?? ''}
                 value={value}
                 unit={unit}
+                lacks={lackOf(element.symbol)}
                 reachable={element.symbol === at}
               />
             </div>
           );
         })}
       </fieldset>
-      <ElementReadout element={all[indexBySymbol.get(shown)!]!} facts={byName.get(shown)} />
+      <ElementReadout element={shown} facts={byName.get(shown.symbol)} lacks={lackOf(shown.symbol)} />
     </div>
   );
+
+  function lackOf(symbol: string): string {
+    const lacks = lacking.get(symbol);
+    return lacks ? lackInWords(lacks) : '';
+  }
+}
+
+/** The symbol of the card, or the number of the group head, that something lies in. */
+function nameOf(target: HTMLElement): string | undefined {
+  const { symbol, group } = target.closest<HTMLElement>('.card, .group-head')?.dataset ?? {};
+  return symbol ?? group;
 }

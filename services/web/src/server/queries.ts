@@ -8,7 +8,14 @@ import {
 import type { Candidate, Distributions, SearchView, Size } from '@tiegel/contract';
 import type { PairRecord } from '@tiegel/elements';
 import { NoAnswer, post, request } from './request.ts';
-import type { Demonstration, ElementView, Health, PricesView, QuantityView } from './types.ts';
+import type {
+  Demonstration,
+  ElementView,
+  Health,
+  LateQuantityView,
+  PricesView,
+  QuantityView,
+} from './types.ts';
 
 /** While no answer comes, every question that is on the page is asked again this often (ms). */
 const askAgain = 3000;
@@ -51,6 +58,12 @@ export const elementsQuery = queryOptions({
 export const quantitiesQuery = queryOptions({
   queryKey: ['quantities'],
   queryFn: ({ signal }) => request<QuantityView[]>('/quantities', { signal }),
+  staleTime: Number.POSITIVE_INFINITY,
+});
+
+export const lateQuantitiesQuery = queryOptions({
+  queryKey: ['late-quantities'],
+  queryFn: ({ signal }) => request<LateQuantityView[]>('/late-quantities', { signal }),
   staleTime: Number.POSITIVE_INFINITY,
 });
 

@@ -11,6 +11,12 @@ export type QuantityView = Omit<Quantity, 'formula'> & {
   needs: { elements: string[]; pairs: string[]; conditions: string[] };
 };
 
+/** A quantity of kept candidates only, as GET /late-quantities tells it. */
+export type LateQuantityView = Omit<QuantityView, 'range' | 'needs'>;
+
+/** What tables and plots need of a quantity; figures of merit of one's own and late quantities have no more. */
+export type ShownQuantity = Pick<QuantityView, 'id' | 'name' | 'symbol' | 'unit' | 'meaning' | 'decimals'>;
+
 export type PricesView = PriceList | null;
 
 export interface Demonstration {

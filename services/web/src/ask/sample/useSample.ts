@@ -25,6 +25,7 @@ export interface Sampling {
 /**
  * A sample of the space that the draft describes, with the values of every quantity that it limits
  * or ranks by. It does not depend on the limits: they are tried on it here, at once.
+ * @param quantities those that can be asked for
  */
 export function useSample(
   draft: Draft,
@@ -32,9 +33,13 @@ export function useSample(
   quantities: readonly QuantityView[],
 ): Sampling {
   const [size, setSize] = useState(usual);
+  // An expression that cannot be read would refuse the whole question.
+  const lets = Object.fromEntries(
+    Object.entries(specification.lets ?? {}).filter(([name]) => quantities.some(({ id }) => id === name)),
+  );
   const ids = [...draft.limits, ...draft.rank, ...draft.front].map(({ quantity }) => quantity);
   const known = new Set(quantities.map(({ id }) => id));
-  const { elements, components, fractions, lets, conditions } = specification;
+  const { elements, components, fractions, conditions } = specification;
   const named = [...new Set(ids)].filter((id) => known.has(id)).sort();
   const question = JSON.stringify({
     specification: { elements, components, fractions, lets, conditions },

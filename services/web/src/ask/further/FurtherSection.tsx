@@ -1,0 +1,35 @@
+import { type ReactNode, useId } from 'react';
+import type { Draft } from '../draft.ts';
+import type { ChangeDraft } from '../useDraft.ts';
+import './further.css';
+import { KeptOnlyFields } from './KeptOnlyFields.tsx';
+import { TallyFields } from './TallyFields.tsx';
+
+/** What most searches do not need: folded away until it is used. */
+export function FurtherSection({ draft, change }: { draft: Draft; change: ChangeDraft }) {
+  return (
+    <section aria-labelledby="further-head" className="ask-section">
+      <h2 id="further-head">Further</h2>
+      <Folded name="Limits applied to the kept ones only" used={draft.keptOnly.length > 0}>
+        <KeptOnlyFields draft={draft} change={change} />
+      </Folded>
+      <Folded name="What is counted" used={draft.tally !== 'each'}>
+        <TallyFields draft={draft} change={change} />
+      </Folded>
+    </section>
+  );
+}
+
+/** A part of the form that is open once it is used; closing it is left to the person. */
+function Folded({ name, used, children }: { name: string; used: boolean; children: ReactNode }) {
+  const id = useId();
+  return (
+    <details className="folded" open={used || undefined} aria-labelledby={id}>
+      <summary>
+        <span id={id}>{name}</span>
+        {used ? <span className="folded-used"> (used)</span> : null}
+      </summary>
+      <div className="folded-content">{children}</div>
+    </details>
+  );
+}
