@@ -14,7 +14,7 @@ export { pointValues } from './pointValues.ts';
 export { type Prepared, prepare } from './prepare.ts';
 export { type Ranking, rankingOf } from './ranking.ts';
 export { type GridSample, sampleGrid } from './sampleGrid.ts';
-export { scoreBlocks as scoreChunk } from './scoreBlocks.ts';
+export { scoreChunk } from './scoreChunk.ts';
 export { scoreReference } from './scoreReference.ts';
 export type { Score, ScoreOptions } from './scoring.ts';
 export { type UnreachableLimit, unreachableLimits } from './unreachableLimits.ts';
