@@ -452,11 +452,12 @@ export const problems = {
       `There are ${count} expressions of one’s own; at most ${limit} are read.`,
     remedy: 'Leave out those that nothing names.',
   },
-  'specification/not-available-yet': {
+  'specification/front-repeated': {
     status: 400,
     exit: 1,
-    text: ({ key }: { key: string }) => `"${key}" is not available yet.`,
-    remedy: ({ key }: { key: string }) => `Leave "${key}" out; a later release understands it.`,
+    text: ({ quantity }: { quantity: string }) =>
+      `"${quantity}" is weighed against itself: the front names it twice.`,
+    remedy: 'Name each quantity of the front once.',
   },
   'specification/version-unknown': {
     status: 400,

@@ -1,5 +1,5 @@
 import { effectivePool } from './specification/effectivePool.ts';
-import type { GridFractions, Limit, RankEntry, SearchSpecification } from './specification.ts';
+import type { FrontEntry, GridFractions, Limit, RankEntry, SearchSpecification } from './specification.ts';
 
 /** How a quantity is called; `unit` is '' for a plain number. */
 export interface Named {
@@ -41,6 +41,7 @@ export function questionOf(
   phrases.push(fractions === 'equimolar' ? 'in equal shares' : gridInWords(fractions, pool));
   phrases.push(...limits.map((limit) => limitInWords(limit, lookup)));
   phrases.push(rankInWords(rank, lookup));
+  if (specification.front) phrases.push(frontInWords(specification.front, lookup));
   if (tally !== 'each') phrases.push(tallyInWords[tally]);
   const kept = (specification.keptOnly ?? []).map((limit) => limitInWords(limit, lookup));
   if (kept.length > 0) phrases.push(`of those kept only ${kept.join(', ')}`);
@@ -97,6 +98,12 @@ function wishInWords({ quantity, prefer }: RankEntry, lookup: Lookup): string {
   const name = inSentence(quantity, lookup);
   if (typeof prefer === 'string') return `${prefer} ${name}`;
   return `${name} near ${targetInWords(prefer.target, quantity, lookup)}`;
+}
+
+/** 'with the front of low density against high Ω': members are kept beside the ranking. */
+function frontInWords(front: readonly FrontEntry[], lookup: Lookup): string {
+  const wishes = front.map(({ quantity, prefer }) => `${prefer} ${inSentence(quantity, lookup)}`);
+  return `with the Pareto front of ${wishes.join(' against ')}`;
 }
 
 function targetInWords(target: number, quantity: string, lookup: Lookup): string {

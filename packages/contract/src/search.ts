@@ -70,6 +70,8 @@ export const candidateSchema = z
     composition: z.record(z.string(), z.number()),
     quantities: z.record(z.string(), z.number().nullable()),
     score: z.number().nullable(),
+    /** whether it is on the Pareto front; there exactly when the search asked for one */
+    front: z.boolean().exactOptional(),
   })
   .meta({ id: 'Candidate' });
 export type Candidate = z.infer<typeof candidateSchema>;
@@ -77,6 +79,8 @@ export type Candidate = z.infer<typeof candidateSchema>;
 /** What the person asks of the kept candidates. Ranges are inclusive. */
 export interface CandidateQuery {
   ranges: { quantity: string; min?: number; max?: number }[];
+  /** only members of the Pareto front */
+  front?: true;
   has: string[];
   without: string[];
   /** 'rank' or a quantity id */

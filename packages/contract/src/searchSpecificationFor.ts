@@ -11,9 +11,6 @@ import { type Known, requestSchema, type SearchRequest } from './specification/r
 import { withDefaults } from './specification/withDefaults.ts';
 import type { SearchSpecification } from './specification.ts';
 
-/** Keys of the specification that a later release understands. */
-const laterKeys = ['front'];
-
 /** A specification that is right: complete, and in words what was ignored or rounded in it. */
 export interface Checked {
   specification: SearchSpecification;
@@ -77,11 +74,8 @@ function between(schema: ReturnType<typeof requestSchema>, request: unknown): Fa
   });
 }
 
-/** Two places where an unknown key is more than a slip: a key of a later release, and a symbol among the bounds. */
+/** Where an unknown key is more than a slip: a symbol among the bounds. */
 function unknownKey(path: readonly PropertyKey[], key: string, known: Known): Fault | null {
-  if (path.length === 0 && laterKeys.includes(key)) {
-    return fault('specification/not-available-yet', { key }, `/${key}`);
-  }
   if (jsonPointer(path) === '/fractions/each') {
     const meant = nearest(key, known.elements) ?? '';
     return fault(

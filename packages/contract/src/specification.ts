@@ -14,6 +14,12 @@ export interface RankEntry {
   shape?: number;
 }
 
+/** What is better of a quantity that is weighed against others. */
+export interface FrontEntry {
+  quantity: string;
+  prefer: 'high' | 'low';
+}
+
 export interface Limit {
   quantity: string;
   min?: number;
@@ -39,6 +45,8 @@ export interface SearchSpecification {
   rank: RankEntry[];
   /** Own figures of merit by name, as typed; there exactly when some were given. A later one may name an earlier one. */
   lets?: Record<string, string>;
+  /** Quantities whose Pareto front is kept, 2 to 4; there exactly when it was asked for. */
+  front?: FrontEntry[];
   /** Limits on late quantities, applied to what is kept; there exactly when some were given. */
   keptOnly?: Limit[];
   /** Those that were set, by name, in the unit of each; there exactly when some were. All others have their defaults. */

@@ -6,15 +6,21 @@ const numbers = fc
   .array(fc.tuple(fc.double(), fc.double(), fc.double()), { maxLength: 20 })
   .map((points) => Float64Array.from(points.flat()));
 const count = fc.nat({ max: Number.MAX_SAFE_INTEGER });
-const outcomes: fc.Arbitrary<Outcome> = fc.record({
-  points: count,
-  passed: count,
-  passedEach: fc.array(count, { maxLength: 8 }),
-  // Ids of quantities are words; JSON could also carry __proto__, which a record drops.
-  outside: fc.dictionary(fc.stringMatching(/^[a-z][A-Za-z]{0,30}$/), count, { maxKeys: 4 }),
-  best: numbers,
-  bestOfSystems: numbers,
-});
+const outcomes: fc.Arbitrary<Outcome> = fc
+  .record({
+    points: count,
+    passed: count,
+    passedEach: fc.array(count, { maxLength: 8 }),
+    // Ids of quantities are words; JSON could also carry __proto__, which a record drops.
+    outside: fc.dictionary(fc.stringMatching(/^[a-z][A-Za-z]{0,30}$/), count, { maxKeys: 4 }),
+    best: numbers,
+    bestOfSystems: numbers,
+  })
+  .chain((outcome) =>
+    fc
+      .option(fc.record({ members: numbers, cut: fc.option(fc.constant(Float64Array.of(1, -0, 2.5))) }))
+      .map((front) => (front === null ? outcome : { ...outcome, front })),
+  );
 
 test('an outcome comes back from its bytes equal to the last bit, NaN and infinities included', () => {
   fc.assert(

@@ -88,10 +88,23 @@ test('keys that JSON may hold and objects inherit are unknown keys like others',
   expect(faultsIn(sent)).toEqual(['request/unknown-key /__proto__', 'request/unknown-key /constructor']);
 });
 
-test('keys of a later release are refused as not available yet, never ignored', () => {
-  for (const key of ['front']) {
-    expect(faultsIn(request({ [key]: {} }))).toEqual([`specification/not-available-yet /${key}`]);
-  }
+test('a front weighs two to four quantities, each once, high or low', () => {
+  const front = [
+    { quantity: 'density', prefer: 'low' },
+    { quantity: 'sizeMismatch', prefer: 'high' },
+  ];
+  expect(check(request({ front })).specification.front).toEqual(front);
+  expect(check(request()).specification).not.toHaveProperty('front');
+  expect(faultsIn(request({ front: front.slice(0, 1) }))).toEqual(['request/length /front']);
+  expect(faultsIn(request({ front: [...front, front[0]] }))).toEqual([
+    'specification/front-repeated /front/2/quantity',
+  ]);
+  expect(
+    faultsIn(request({ front: [front[0], { quantity: 'sizeMismatch', prefer: { target: 3 } }] })),
+  ).toEqual(['request/wrong-value /front/1/prefer']);
+  expect(faultsIn(request({ front: [front[0], { quantity: 'spread', prefer: 'low' }] }))).toEqual([
+    'quantity/unknown /front/1/quantity',
+  ]);
 });
 
 test('names of one’s own are known ids, and more of them than are read is a fault', () => {

@@ -1,6 +1,7 @@
-import type { RankedPoints } from '@tiegel/contract';
+import type { Outcome } from '@tiegel/contract';
 import { bestSystems } from './bestOfSystems.ts';
 import { bestPoints } from './bestPoints.ts';
+import { frontPoints } from './front/frontPoints.ts';
 import { keyOf, type Ranking } from './ranking.ts';
 
 /** Where a scorer puts the points that pass, system by system. */
@@ -11,8 +12,13 @@ export interface KeptPoints {
   offer(score: number, point: number): void;
   /** A point of this system with a key above this need not be offered. */
   worstKey(): number;
+  /**
+   * Takes a point for the front, in whatever order, given its values of the front's quantities:
+   * every point that passes, however it is ranked, where a front is asked for.
+   */
+  offerToFront(system: number, score: number, point: number, values: Float64Array): void;
   /** What to keep, once all points were offered. */
-  finish(): { best: RankedPoints; bestOfSystems: RankedPoints };
+  finish(): Pick<Outcome, 'best' | 'bestOfSystems' | 'front'>;
 }
 
 /** Collects what one chunk keeps. A point that is strictly worse than the cut-off is kept for its system only. */
@@ -24,6 +30,7 @@ export function keptPoints(ranking: Ranking, cutOff: number | null): KeptPoints 
   let ofSystems = new Float64Array(0);
   let length = 0;
   let system = -1;
+  const front = ranking.front && frontPoints(ranking.front);
 
   function leave(): void {
     if (keepPerSystem === 0) return;
@@ -52,9 +59,14 @@ export function keptPoints(ranking: Ranking, cutOff: number | null): KeptPoints 
       if (keepPerSystem > 0) bestHere.offer(score, system, point);
     },
     worstKey: () => Math.max(Math.min(cutOffKey, best.worstKey()), bestHere.worstKey()),
+    offerToFront: (of, score, point, values) => front?.offer(score, of, point, values),
     finish() {
       leave();
-      return { best: best.take(), bestOfSystems: bestSystems(ofSystems.subarray(0, length), ranking) };
+      return {
+        best: best.take(),
+        bestOfSystems: bestSystems(ofSystems.subarray(0, length), ranking),
+        ...(front && { front: front.finish() }),
+      };
     },
   };
 }

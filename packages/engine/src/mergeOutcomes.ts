@@ -1,5 +1,6 @@
 import { type Outcome, numbersPerRankedPoint as stride } from '@tiegel/contract';
 import { mergeBestOfSystems } from './bestOfSystems.ts';
+import { mergeFronts, noFront } from './front/mergeFronts.ts';
 import { mergeRanked } from './rankedPoints.ts';
 import type { Ranking } from './ranking.ts';
 
@@ -16,6 +17,7 @@ export function mergeOutcomes(one: Outcome, other: Outcome, ranking: Ranking): O
     outside: both(one.outside, other.outside, addedCounts),
     best: mergeRanked(one.best, other.best, ranking.keep, ranking.prefer),
     bestOfSystems: mergeBestOfSystems(one.bestOfSystems, other.bestOfSystems, ranking),
+    ...(ranking.front && { front: mergeFronts(one.front ?? noFront, other.front ?? noFront, ranking.front) }),
   };
 }
 

@@ -21,7 +21,7 @@ export interface Prepared {
   grid: Grid;
   systems: SystemNumbering;
   ranking: Ranking;
-  /** Its outputs: the limited quantities, each once, then the score. */
+  /** Its outputs: the limited quantities, each once, the score, and those of the front. */
   program: Program;
   /** Ids of the limited quantities, in the order of the outputs. */
   limited: readonly string[];
@@ -29,6 +29,8 @@ export interface Prepared {
   limits: readonly PreparedLimit[];
   /** Which output is the score. */
   scoreOutput: number;
+  /** Which outputs are the quantities of the front, in the order of the specification. */
+  frontOutputs: readonly number[];
   /** What each output may be on the grid. */
   bounds: readonly Interval[];
 }
@@ -50,7 +52,9 @@ export function prepare(plan: Plan): Prepared {
   if (facts.symbols.join() !== grid.symbols.join()) {
     throw new RangeError('The facts of a plan hold exactly the elements of its grid, in alphabetical order.');
   }
-  const program = bind([...formulas, scoreExpression(specification.rank, quantityOf)], facts, conditions);
+  const score = scoreExpression(specification.rank, quantityOf);
+  const front = (specification.front ?? []).map(({ quantity }) => quantityOf(quantity).formula);
+  const program = bind([...formulas, score, ...front], facts, conditions);
   return {
     plan,
     grid,
@@ -63,6 +67,7 @@ export function prepare(plan: Plan): Prepared {
       output: limited.indexOf(limit.quantity),
     })),
     scoreOutput: limited.length,
+    frontOutputs: front.map((_, place) => limited.length + 1 + place),
     bounds: outputBounds(grid, program),
   };
 }

@@ -1,4 +1,4 @@
-import type { SearchSpecification } from '@tiegel/contract';
+import type { FrontEntry, SearchSpecification } from '@tiegel/contract';
 
 /** How grid points are ordered, and how many of them an outcome keeps. */
 export interface Ranking {
@@ -8,6 +8,8 @@ export interface Ranking {
   keep: number;
   /** And the best so many of each system. */
   keepPerSystem: number;
+  /** What is better of each quantity of the Pareto front; there exactly when one is asked for. */
+  front?: readonly FrontEntry['prefer'][];
 }
 
 /** The ranking that a specification asks for. Several entries are combined to a desirability, of which high is better. */
@@ -15,7 +17,8 @@ export function rankingOf(specification: SearchSpecification): Ranking {
   const { rank, keep, keepPerSystem } = specification;
   const [entry] = rank;
   const prefer = rank.length > 1 || entry?.prefer === 'high' ? 'high' : 'low';
-  return { prefer, keep, keepPerSystem };
+  const front = specification.front && { front: specification.front.map((one) => one.prefer) };
+  return { prefer, keep, keepPerSystem, ...front };
 }
 
 /**

@@ -33,8 +33,9 @@ export function scoreBlocks(prepared: Prepared, chunk: Chunk, options: ScoreOpti
   function flush(): boolean {
     program.compute(filled);
     const passing = tests.test(filled);
-    const scores = program.scores(tests.passing, passing);
-    offer(kept, segments, tests.passing, scores, passing, ranking.prefer);
+    const [scores, ...front] = program.ranked(tests.passing, passing);
+    offer(kept, segments, tests.passing, scores!, passing, ranking.prefer);
+    if (front.length > 0) offerToFront(kept, segments, tests.passing, [scores!, ...front], passing);
     points += filled;
     passed += passing;
     filled = 0;
@@ -74,8 +75,9 @@ function partsOf(plan: Prepared): { program: BlockProgram; blocks: SystemBlocks 
   let parts = prepared.get(plan);
   if (!parts) {
     const outputs = plan.limited.map((_, output) => output);
+    const ranked = [plan.scoreOutput, ...plan.frontOutputs];
     parts = {
-      program: blockProgram(plan.program, outputs, plan.scoreOutput, plan.grid.components.max, capacity),
+      program: blockProgram(plan.program, outputs, ranked, plan.grid.components.max, capacity),
       blocks: systemBlocks(plan.grid, capacity),
     };
     prepared.set(plan, parts);
@@ -136,5 +138,28 @@ function offer(
     if (keyOf(score, prefer) > worst) continue;
     kept.offer(score, points[segment]! + place - firstPlace);
     worst = kept.worstKey();
+  }
+}
+
+/** Offers every point that passes to the front. */
+function offerToFront(
+  kept: KeptPoints,
+  { ends, systems, points }: Segments,
+  passing: Int32Array,
+  [scores, ...columns]: [scores: Float64Array, ...columns: Float64Array[]],
+  count: number,
+): void {
+  const values = new Float64Array(columns.length);
+  let segment = 0;
+  let firstPlace = 0;
+  for (let at = 0; at < count; at += 1) {
+    const place = passing[at]!;
+    while (place >= ends[segment]!) {
+      firstPlace = ends[segment]!;
+      segment += 1;
+    }
+    for (let column = 0; column < columns.length; column += 1) values[column] = columns[column]![at]!;
+    const score = Number.isFinite(scores[at]) ? scores[at]! : Number.NaN;
+    kept.offerToFront(systems[segment]!, score, points[segment]! + place - firstPlace, values);
   }
 }

@@ -16,9 +16,10 @@ const pointsBetweenQuestions = 4096;
  * evaluator. The truth that the faster scorers are compared with, outcome for outcome.
  */
 export function scoreReference(prepared: Prepared, chunk: Chunk, options: ScoreOptions): Outcome | null {
-  const { grid, systems, program, limited, limits, scoreOutput, ranking } = prepared;
+  const { grid, systems, program, limited, limits, scoreOutput, frontOutputs, ranking } = prepared;
   const { evaluate } = evaluator(program);
   const values = new Float64Array(program.outputs.length);
+  const frontValues = new Float64Array(frontOutputs.length);
   const passedEach = new Array<number>(limits.length).fill(0);
   const withoutValue = new Array<number>(limited.length).fill(0);
   const kept = keptPoints(ranking, options.cutOff);
@@ -44,8 +45,12 @@ export function scoreReference(prepared: Prepared, chunk: Chunk, options: ScoreO
       });
       if (!passes) continue;
       passed += 1;
-      const score = values[scoreOutput]!;
-      kept.offer(Number.isFinite(score) ? score : Number.NaN, point);
+      const score = Number.isFinite(values[scoreOutput]) ? values[scoreOutput]! : Number.NaN;
+      kept.offer(score, point);
+      frontOutputs.forEach((output, place) => {
+        frontValues[place] = values[output]!;
+      });
+      kept.offerToFront(number, score, point, frontValues);
     }
   }
   const outside = outsideOf(limited, withoutValue);

@@ -6,6 +6,7 @@ import { componentsSchema } from './components.ts';
 import { conditionsSchema, type KnownCondition } from './conditions.ts';
 import { elementsSchema } from './elements.ts';
 import { fractionsSchema } from './fractions.ts';
+import { frontSchema } from './front.ts';
 import { letsSchema } from './lets.ts';
 import { limitsSchema } from './limits.ts';
 import { nameSchema } from './name.ts';
@@ -46,6 +47,7 @@ export function requestSchema(known: Known) {
       fractions: fractionsSchema(known.elements),
       limits: limitsSchema(quantity).exactOptional(),
       rank: rankSchema(quantity),
+      front: frontSchema(quantity).exactOptional(),
       lets: letsSchema.exactOptional(),
       keptOnly: limitsSchema(quantitySchema(late))
         .describe(

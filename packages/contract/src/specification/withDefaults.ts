@@ -14,6 +14,7 @@ export function withDefaults(request: SearchRequest): SearchSpecification {
     fractions: gridWithDefaults(request.fractions),
     limits: request.limits ?? [],
     rank: request.rank,
+    ...(request.front ? { front: request.front } : {}),
     ...(Object.keys(request.lets ?? {}).length > 0 ? { lets: request.lets! } : {}),
     ...((request.keptOnly ?? []).length > 0 ? { keptOnly: request.keptOnly! } : {}),
     ...(Object.keys(request.conditions ?? {}).length > 0 ? { conditions: request.conditions! } : {}),

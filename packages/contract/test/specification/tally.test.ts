@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ProblemError, questionOf, searchSpecificationFor, tallies } from '../../src/index.ts';
+import { type ProblemError, questionOf, searchSpecificationFor, tallies } from '../../src/index.ts';
 
 const specifications = searchSpecificationFor({ quantities: [{ id: 'density' }], elements: ['Al', 'Ni'] });
 

@@ -1,15 +1,15 @@
 import type { Program } from '@tiegel/screening';
 import { operatorLoop } from './operatorLoop.ts';
 import type { PointBlock } from './pointBlock.ts';
-import { selectedScores } from './selectedScores.ts';
+import { selectedValues } from './selectedValues.ts';
 import { isOperator, isSum, stepsBehind, variationsOf } from './steps.ts';
 import { sumOf } from './sumOf.ts';
 import { systemValues } from './systemValues.ts';
 
 /**
  * A program that computes many points at once: every step is an array with a place for each
- * point. The limited quantities are computed everywhere; what the score alone needs, only at
- * points that pass.
+ * point. The limited quantities are computed everywhere; what only ranking needs, at points
+ * that pass.
  */
 export interface BlockProgram {
   /** Values of the limited quantities, in the order given. */
@@ -20,30 +20,30 @@ export interface BlockProgram {
   place(block: PointBlock, offset: number): void;
   /** Computes the limited quantities at the first `count` places. */
   compute(count: number): void;
-  /** The scores at the first `count` places selected, in that order; valid until the next call. */
-  scores(selected: Int32Array, count: number): Float64Array;
+  /** The ranked values, each at the first `count` places selected, in that order; valid until the next call. */
+  ranked(selected: Int32Array, count: number): readonly Float64Array[];
 }
 
 /**
  * Prepares a program for up to `capacity` points at once, of systems of up to so many elements.
  *
  * @param limited the outputs that limits are on
- * @param score the output that points are ranked by
+ * @param ranked the outputs that points are ranked by: the score, and the quantities of a front
  */
 export function blockProgram(
   program: Program,
   limited: readonly number[],
-  score: number,
+  ranked: readonly number[],
   elements: number,
   capacity: number,
 ): BlockProgram {
   const { steps, outputs } = program;
   const variations = variationsOf(program);
   const limitedSteps = limited.map((output) => outputs[output]!);
-  const scoreStep = outputs[score]!;
+  const rankedSteps = ranked.map((output) => outputs[output]!);
   const forLimits = stepsBehind(program, limitedSteps);
-  const forScore = stepsBehind(program, [scoreStep]);
-  const needed = steps.map((_, step) => step).filter((step) => forLimits.has(step) || forScore.has(step));
+  const forRanking = stepsBehind(program, rankedSteps);
+  const needed = steps.map((_, step) => step).filter((step) => forLimits.has(step) || forRanking.has(step));
 
   const values = steps.map((step) =>
     new Float64Array(capacity).fill(step.kind === 'constant' ? step.value : Number.NaN),
@@ -58,7 +58,7 @@ export function blockProgram(
     if (!forLimits.has(number) || variations[number] !== 'point' || !isOperator(step)) return [];
     return [operatorLoop(step, (operand) => values[operand]!, values[number]!)];
   });
-  const onlyForScore = needed.filter(
+  const onlyForRanking = needed.filter(
     (number) => !forLimits.has(number) && variations[number] === 'point' && isOperator(steps[number]!),
   );
 
@@ -75,6 +75,6 @@ export function blockProgram(
     compute(count) {
       for (const loop of loops) loop(count);
     },
-    scores: selectedScores(program, scoreStep, onlyForScore, values),
+    ranked: selectedValues(program, rankedSteps, onlyForRanking, values),
   };
 }

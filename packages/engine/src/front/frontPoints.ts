@@ -1,6 +1,7 @@
+import type { Front } from '@tiegel/contract';
 import { type DominanceTree, dominanceTree } from './dominanceTree.ts';
 import { compareMembers, type Preferences, strideOf, valuesAt } from './frontList.ts';
-import { before, type Front, inOrder, joined, noFront, shortened, undominated } from './mergeFronts.ts';
+import { before, inOrder, joined, noFront, shortened, undominated } from './mergeFronts.ts';
 
 /** Points are gathered until they are at least so many, and half as many as the front. */
 const leastGathered = 2048;
@@ -20,7 +21,7 @@ export interface FrontPoints {
 export function frontPoints(preferences: Preferences): FrontPoints {
   const stride = strideOf(preferences);
   let known: Front = noFront;
-  let tree: DominanceTree = dominanceTree(known.front, preferences);
+  let tree: DominanceTree = dominanceTree(known.members, preferences);
   let gathered = new Float64Array(leastGathered * stride);
   let length = 0;
   const one = new Float64Array(stride);
@@ -28,11 +29,11 @@ export function frontPoints(preferences: Preferences): FrontPoints {
   function digest(): void {
     const offered = gathered.subarray(0, length);
     const fresh = undominated(offered, offered, preferences);
-    const stayed = undominated(known.front, fresh, preferences);
+    const stayed = undominated(known.members, fresh, preferences);
     const all = before(joined(stayed, fresh), known.cut, preferences);
     known = shortened(inOrder(all, preferences), known.cut, preferences);
-    tree = dominanceTree(known.front, preferences);
-    const room = Math.max(leastGathered, Math.ceil(known.front.length / stride / 2)) * stride;
+    tree = dominanceTree(known.members, preferences);
+    const room = Math.max(leastGathered, Math.ceil(known.members.length / stride / 2)) * stride;
     if (room > gathered.length) gathered = new Float64Array(room);
     length = 0;
   }

@@ -1,18 +1,9 @@
+import type { Front } from '@tiegel/contract';
 import { dominanceTree } from './dominanceTree.ts';
 import { compareMembers, type FrontList, mostMembers, type Preferences, strideOf } from './frontList.ts';
 
-/**
- * A front as far as it is known. `cut` is null where it is complete. Else more members were found
- * than are kept: every member listed is one of the whole front, and none that stands before the
- * place `cut` is missing, a member of which the members behind it were let go.
- */
-export interface Front {
-  front: FrontList;
-  cut: Float64Array | null;
-}
-
 /** The front of no point. */
-export const noFront: Front = { front: new Float64Array(), cut: null };
+export const noFront: Front = { members: new Float64Array(), cut: null };
 
 /**
  * The front of two sets of points from the front of each. Commutative and associative as long as
@@ -22,13 +13,12 @@ export const noFront: Front = { front: new Float64Array(), cut: null };
  * whatever dominates a point stands before it.
  */
 export function mergeFronts(one: Front, other: Front, preferences: Preferences): Front {
-  if (preferences.length === 0) return noFront;
   const cut = nearerCut(one.cut, other.cut, preferences);
-  const members = joined(
-    undominated(before(one.front, cut, preferences), other.front, preferences),
-    undominated(before(other.front, cut, preferences), one.front, preferences),
+  const all = joined(
+    undominated(before(one.members, cut, preferences), other.members, preferences),
+    undominated(before(other.members, cut, preferences), one.members, preferences),
   );
-  return shortened(inOrder(members, preferences), cut, preferences);
+  return shortened(inOrder(all, preferences), cut, preferences);
 }
 
 /** The members of a list that none of another dominates. */
@@ -53,9 +43,9 @@ export function inOrder(list: FrontList, preferences: Preferences): FrontList {
 /** A list in order without what is too much. */
 export function shortened(list: FrontList, cut: Float64Array | null, preferences: Preferences): Front {
   const most = mostMembers * strideOf(preferences);
-  if (list.length <= most) return { front: list, cut };
-  const front = list.slice(0, most);
-  return { front, cut: front.slice(most - strideOf(preferences)) };
+  if (list.length <= most) return { members: list, cut };
+  const members = list.slice(0, most);
+  return { members, cut: members.slice(most - strideOf(preferences)) };
 }
 
 /** The members up to a cut. */

@@ -1,8 +1,9 @@
+import type { Front } from '@tiegel/contract';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { mostMembers, type Preferences, strideOf } from '../../src/front/frontList.ts';
 import { frontPoints } from '../../src/front/frontPoints.ts';
-import { type Front, mergeFronts } from '../../src/front/mergeFronts.ts';
+import { mergeFronts } from '../../src/front/mergeFronts.ts';
 
 interface Point {
   score: number;
@@ -69,7 +70,7 @@ test('a front is what nothing dominates, equal points included', () => {
   fc.assert(
     fc.property(asked, ([prefer, points]) => {
       const found = frontOf(points, prefer);
-      expect([...found.front]).toEqual(bruteForce(points, prefer));
+      expect([...found.members]).toEqual(bruteForce(points, prefer));
       expect(found.cut).toBeNull();
     }),
     { numRuns: 1000 },
@@ -87,7 +88,7 @@ test('fronts of parts merge to that of the whole, in any order', () => {
       ) as [Front, Front, Front];
       const merge = (left: Front, right: Front) => mergeFronts(left, right, prefer);
       const merged = merge(merge(one, two), three);
-      expect([...merged.front]).toEqual(bruteForce(points, prefer));
+      expect([...merged.members]).toEqual(bruteForce(points, prefer));
       expect(merge(three, merge(two, one))).toStrictEqual(merged);
     }),
     { numRuns: 500 },
@@ -110,7 +111,7 @@ test('a front of many thousand points is that of the definition', () => {
       values: prefer.map(() => Math.round(next() * 400) / 400),
     }));
     const found = frontOf(points, prefer);
-    const members = new Set([...found.front].filter((_, at) => at % strideOf(prefer) === 2));
+    const members = new Set([...found.members].filter((_, at) => at % strideOf(prefer) === 2));
     const sample = points.filter(({ point }) => point % 40 === 0 || (members.has(point) && point % 4 === 0));
     // Every point of the sample against all points: too many pairs for all of them.
     for (const one of sample) {
@@ -136,16 +137,16 @@ test('of more members than are kept the first ones stay, nothing before the cut 
   const two = frontOf(line(70_000, 70_000), prefer);
   const merged = mergeFronts(two, one, prefer);
   const stride = strideOf(prefer);
-  expect(merged.front).toHaveLength(mostMembers * stride);
-  expect(merged.front.at(-3)).toBe(mostMembers - 1);
-  expect([...merged.cut!]).toEqual([...merged.front.subarray(-stride)]);
+  expect(merged.members).toHaveLength(mostMembers * stride);
+  expect(merged.members.at(-3)).toBe(mostMembers - 1);
+  expect([...merged.cut!]).toEqual([...merged.members.subarray(-stride)]);
   const whole = frontOf(line(0, 140_000), prefer);
-  expect(whole.front).toHaveLength(mostMembers * stride);
-  expect(whole.front.at(-3)).toBe(mostMembers - 1);
+  expect(whole.members).toHaveLength(mostMembers * stride);
+  expect(whole.members.at(-3)).toBe(mostMembers - 1);
   // A point far behind that dominates much of what was cut brings nothing back.
   const later = frontOf([{ score: 0, system: 1, point: 0, values: [90_000 / 4, 0] }], prefer);
   const end = mergeFronts(merged, later, prefer);
   expect(end.cut).toEqual(merged.cut);
-  expect(end.front.at(-3)).toBe(0);
-  expect(end.front).toHaveLength((90_000 + 1) * stride);
+  expect(end.members.at(-3)).toBe(0);
+  expect(end.members).toHaveLength((90_000 + 1) * stride);
 });

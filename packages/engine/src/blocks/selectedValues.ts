@@ -3,19 +3,19 @@ import { operatorLoop } from './operatorLoop.ts';
 import { isOperator } from './steps.ts';
 
 /**
- * Computes the score at selected places only: what it is computed from is moved together, and the
- * operators that nothing but the score needs run over that.
+ * Computes some steps, such as the score, at selected places only: what they are computed from is
+ * moved together, and the operators that nothing else needs run over that.
  *
- * @param scoreStep the step that is the score
+ * @param wanted the steps
  * @param operators the operators that are computed here, in order
  * @param values an array for each step, with its values at all places
  */
-export function selectedScores(
+export function selectedValues(
   program: Program,
-  scoreStep: number,
+  wanted: readonly number[],
   operators: readonly number[],
   values: readonly Float64Array[],
-): (selected: Int32Array, count: number) => Float64Array {
+): (selected: Int32Array, count: number) => readonly Float64Array[] {
   const { steps } = program;
   const arrays = new Map(operators.map((step) => [step, arrayLike(values[step]!)]));
   const gathered: { from: Float64Array; to: Float64Array }[] = [];
@@ -37,12 +37,12 @@ export function selectedScores(
     if (!isOperator(step)) throw new TypeError('Only operators are computed at selected places.');
     return operatorLoop(step, selectedOf, selectedOf(number));
   });
-  const scores = selectedOf(scoreStep);
+  const found = wanted.map(selectedOf);
 
   return (selected, count) => {
     for (const { from, to } of gathered) gather(from, selected, to, count);
     for (const loop of loops) loop(count);
-    return scores;
+    return found;
   };
 }
 
