@@ -52,7 +52,7 @@ const mayImport: Record<string, readonly string[]> = {
     'store',
     'queue',
   ],
-  'services/web': ['contract', 'elements', 'elements/publishedAlloys', 'screening'],
+  'services/web': ['contract', 'elements', 'elements/publishedAlloys', 'screening', 'charge'],
 };
 const runsInBrowser = new Set([
   'packages/contract',

@@ -1,0 +1,84 @@
+import { elementOf } from '@tiegel/elements';
+import { NumberField } from '../ask/NumberField.tsx';
+import { entryText } from '../numbers/parseNumber.ts';
+import type { PricesView } from '../server/types.ts';
+import { emptyElement } from './chargeDraft.ts';
+import type { ChargeForm } from './useChargeDraft.ts';
+
+interface ElementMaterialsProps {
+  symbols: readonly string[];
+  form: ChargeForm;
+  prices: PricesView;
+}
+
+/** Each element of the alloy as it is bought: purity, price, and what of it evaporates. */
+export function ElementMaterials({ symbols, form, prices }: ElementMaterialsProps) {
+  const currency = prices?.currency ?? 'currency';
+  return (
+    <table className="plain-table charge-materials">
+      <thead>
+        <tr>
+          <th scope="col">Element</th>
+          <th scope="col">Purity, wt.%</th>
+          <th scope="col">Price, {currency}/kg</th>
+          <th scope="col">Expected loss, wt.%</th>
+          <th scope="col">On the shelf</th>
+        </tr>
+      </thead>
+      <tbody>
+        {symbols.map((symbol) => {
+          const row = form.draft.elements[symbol] ?? emptyElement;
+          const name = elementOf(symbol)?.name ?? symbol;
+          const write = (part: Partial<typeof row>) => form.changeElement(symbol, part);
+          return (
+            <tr key={symbol}>
+              <th scope="row">
+                {symbol} <span className="quiet plain">{name.toLowerCase()}</span>
+              </th>
+              <td>
+                <NumberField
+                  pointer={`/elements/${symbol}/purity`}
+                  label={`${name}: purity, wt.%`}
+                  labelUnseen
+                  value={row.purity}
+                  placeholder="100"
+                  onChange={(purity) => write({ purity })}
+                />
+              </td>
+              <td>
+                <NumberField
+                  pointer={`/elements/${symbol}/price`}
+                  label={`${name}: price, ${currency}/kg`}
+                  labelUnseen
+                  value={row.price}
+                  placeholder={entryText(prices?.prices[symbol]?.pricePerKilogram) || 'unknown'}
+                  onChange={(price) => write({ price })}
+                />
+              </td>
+              <td>
+                <NumberField
+                  pointer={`/elements/${symbol}/loss`}
+                  label={`${name}: expected loss, wt.%`}
+                  labelUnseen
+                  value={row.loss}
+                  placeholder="0"
+                  onChange={(loss) => write({ loss })}
+                />
+              </td>
+              <td className="charge-absent">
+                <label className="choice">
+                  <input
+                    type="checkbox"
+                    checked={!row.absent}
+                    onChange={(event) => write({ absent: !event.target.checked })}
+                  />
+                  as a metal<span className="unseen">, {name.toLowerCase()}</span>
+                </label>
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

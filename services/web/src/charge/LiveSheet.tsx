@@ -1,0 +1,95 @@
+import { focusField } from '../ask/faultsContext.ts';
+import { FaultList } from '../frame/FaultList.tsx';
+import { Waiting } from '../frame/Waiting.tsx';
+import { formatInstant } from '../numbers/formatInstant.ts';
+import type { PricesView } from '../server/types.ts';
+import type { Charged } from './chargeOf.ts';
+import { SheetView } from './SheetView.tsx';
+import { TextField } from './TextField.tsx';
+import type { ChargeForm } from './useChargeDraft.ts';
+import { useSaveSheet } from './useSaveSheet.ts';
+
+interface LiveSheetProps {
+  charged: Charged;
+  form: ChargeForm;
+  /** undefined: not known yet */
+  prices: PricesView | undefined;
+  pricesError: unknown;
+}
+
+/** The sheet of the form as it stands, or what stands in its way; to be printed, or kept under a number. */
+export function LiveSheet({ charged, form, prices, pricesError }: LiveSheetProps) {
+  const { sheet, faults, body } = charged;
+  const saving = useSaveSheet(body);
+  if (prices === undefined && !pricesError) return <Waiting what="Fetching the prices" />;
+  if (sheet === null) return <InTheWay faults={faults} />;
+  return (
+    <>
+      {pricesError && prices === undefined ? (
+        <p className="note note-warning screen-only" role="status">
+          The price list could not be fetched: masses are right, the cost is of what you typed alone.
+        </p>
+      ) : null}
+      <SheetView sheet={sheet} title={form.draft.name.trim() || 'Charge sheet'}>
+        <p>
+          Not saved: no number.{' '}
+          {prices
+            ? `Prices of ${prices.date}${prices.invented ? ', invented for demonstration' : ''}, where none was typed.`
+            : ''}
+        </p>
+        <p className="print-only">
+          Printed {formatInstant(new Date())} from {window.location.href}
+        </p>
+      </SheetView>
+      <div className="charge-form screen-only">
+        <TextField
+          pointer="/name"
+          label="What it is for"
+          value={form.draft.name}
+          onChange={(name) => form.change({ name })}
+        />
+        <p className="row">
+          <button
+            type="button"
+            className="button-main"
+            aria-disabled={saving.isPending}
+            onClick={() => saving.isPending || saving.mutate()}
+          >
+            {saving.isPending ? 'Saving …' : 'Save with a number'}
+          </button>
+          <button type="button" onClick={() => window.print()}>
+            Print
+          </button>
+        </p>
+        <FaultList
+          error={saving.error}
+          what="The sheet was not saved; what you entered is kept in this browser."
+        />
+      </div>
+    </>
+  );
+}
+
+function InTheWay({ faults }: { faults: Charged['faults'] }) {
+  const named = [...faults].flatMap(([pointer, texts]) => texts.map((text) => ({ pointer, text })));
+  return (
+    <div className="note note-danger" role="status">
+      <p>
+        <b>No charge sheet yet.</b> What stands in its way:
+      </p>
+      <ul>
+        {named.map(({ pointer, text }) => (
+          <li key={pointer + text}>
+            {document.getElementById(`field${pointer.replaceAll('/', '-')}`) ? (
+              <button type="button" className="button-plain" onClick={() => focusField(pointer)}>
+                {text}
+              </button>
+            ) : (
+              text
+            )}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,121 @@
+import { type ChargeSheet, chargeRequestOf, chargeSheet, type MaterialEntry } from '@tiegel/charge';
+import { ProblemError } from '@tiegel/contract';
+import type { PlacedFaults } from '../ask/placeFaults.ts';
+import { parseNumber } from '../numbers/parseNumber.ts';
+import type { PricesView } from '../server/types.ts';
+import { type ChargeDraft, type ElementRow, emptyElement, type MasterRow } from './chargeDraft.ts';
+
+/** What is sent to be kept. */
+export interface ChargeBody {
+  composition: Record<string, number>;
+  mass: number;
+  resolution: number;
+  loss: Record<string, number>;
+  materials: MaterialEntry[];
+  currency: string | null;
+  name: string;
+}
+
+/** A charge as the form asks for it: its sheet, or what is wrong, by the field where it stands. */
+export interface Charged {
+  body: ChargeBody;
+  sheet: ChargeSheet | null;
+  faults: PlacedFaults;
+}
+
+/** Where a material of the request stands in the form. */
+type Place = `/elements/${string}` | `/masters/${number}`;
+
+/** The sheet of a form, worked out in this browser: no connection is needed. */
+export function chargeOf(
+  composition: Record<string, number>,
+  draft: ChargeDraft,
+  prices: PricesView,
+): Charged {
+  const placed = new Map<string, string[]>();
+  const add = (pointer: string, text: string) => placed.set(pointer, [...(placed.get(pointer) ?? []), text]);
+  const number = (pointer: string, text: string): number | null => {
+    const parsed = parseNumber(text);
+    if ('unclear' in parsed) add(pointer, parsed.unclear);
+    return 'value' in parsed ? parsed.value : null;
+  };
+  const needed = (pointer: string, text: string): number => {
+    const value = number(pointer, text);
+    if (value === null && !placed.has(pointer)) add(pointer, 'Write a number of grams.');
+    return value ?? Number.NaN;
+  };
+
+  const symbols = Object.keys(composition);
+  const rows = symbols.map((symbol) => [symbol, draft.elements[symbol] ?? emptyElement] as const);
+  const places: Place[] = [];
+  const materials: MaterialEntry[] = [];
+  for (const [symbol, row] of rows.filter(([, { absent }]) => !absent)) {
+    places.push(`/elements/${symbol}`);
+    materials.push(
+      elementEntry(symbol, row, prices, (key, text) => number(`/elements/${symbol}/${key}`, text)),
+    );
+  }
+  draft.masters.forEach((row, at) => {
+    if (isBlank(row)) return;
+    places.push(`/masters/${at}`);
+    materials.push(masterEntry(row, (key, text) => number(`/masters/${at}/${key}`, text)));
+  });
+  const losses = rows.flatMap(([symbol, { loss }]) => {
+    const value = number(`/elements/${symbol}/loss`, loss);
+    return value === null || value === 0 ? [] : [[symbol, value] as const];
+  });
+  const body: ChargeBody = {
+    composition,
+    mass: needed('/mass', draft.mass),
+    resolution: needed('/resolution', draft.resolution),
+    loss: Object.fromEntries(losses),
+    materials,
+    currency: prices?.currency ?? null,
+    name: draft.name,
+  };
+  if (placed.size > 0) return { body, sheet: null, faults: placed };
+  try {
+    return { body, sheet: chargeSheet(chargeRequestOf(body, prices)), faults: placed };
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    for (const { pointer, detail, remedy } of error.faults)
+      add(inForm(pointer, places), `${detail} ${remedy}`);
+    return { body, sheet: null, faults: placed };
+  }
+}
+
+type Read = (key: 'purity' | 'price', text: string) => number | null;
+
+/** An element as it is bought; the price of the list holds where none was typed. */
+function elementEntry(symbol: string, row: ElementRow, prices: PricesView, read: Read): MaterialEntry {
+  const purity = read('purity', row.purity) ?? 100;
+  return {
+    name: purity === 100 ? symbol : `${symbol} ${purity} %`,
+    purity,
+    price: read('price', row.price) ?? prices?.prices[symbol]?.pricePerKilogram ?? null,
+  };
+}
+
+function masterEntry({ name, contains, amounts, purity, price }: MasterRow, read: Read): MaterialEntry {
+  return {
+    // A master alloy that has no name yet is called by what it holds.
+    name: name.trim() === '' ? contains.trim() : name,
+    contains: contains.trim(),
+    amounts,
+    purity: read('purity', purity) ?? 100,
+    price: read('price', price),
+  };
+}
+
+/** A row that was added and not filled in is not there yet. */
+const isBlank = ({ name, contains }: MasterRow): boolean => name.trim() === '' && contains.trim() === '';
+
+/** The field of the form that a pointer into the request means. */
+function inForm(pointer: string, places: readonly Place[]): string {
+  const [, key, entry = '', ...rest] = pointer.split('/');
+  if (key === 'loss') return `/elements/${entry}/loss`;
+  if (key !== 'materials' || entry === '') return pointer;
+  const place = places[Number(entry)];
+  const field = rest[0] === 'amounts' ? 'contains' : (rest[0] ?? 'contains');
+  return place === undefined ? '/materials' : `${place}/${field}`;
+}

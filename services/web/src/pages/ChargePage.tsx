@@ -1,0 +1,98 @@
+import { useQuery } from '@tanstack/react-query';
+import { useEffect, useMemo, useState } from 'react';
+import { Link, useSearchParams } from 'wouter';
+import { readAlloyText } from '../alloy/readAlloyText.ts';
+import { FaultsContext } from '../ask/faultsContext.ts';
+import { NumberField } from '../ask/NumberField.tsx';
+import { chargeOf } from '../charge/chargeOf.ts';
+import '../charge/charge.css';
+import { ElementMaterials } from '../charge/ElementMaterials.tsx';
+import { LiveSheet } from '../charge/LiveSheet.tsx';
+import { MasterAlloys } from '../charge/MasterAlloys.tsx';
+import { TextField } from '../charge/TextField.tsx';
+import { useChargeDraft } from '../charge/useChargeDraft.ts';
+import { useTitle } from '../frame/useTitle.ts';
+import { pricesQuery } from '../server/queries.ts';
+
+/** What to weigh for a batch: alloy, batch, materials, and the sheet that follows while somebody types. */
+export function ChargePage() {
+  useTitle('Charge sheet');
+  const [address, setAddress] = useSearchParams();
+  const [written, setWritten] = useState(address.get('alloy') ?? '');
+  const form = useChargeDraft();
+  const prices = useQuery(pricesQuery);
+  const list = prices.data ?? null;
+  const alloy = useMemo(() => (written.trim() === '' ? null : readAlloyText(written)), [written]);
+  const composition = alloy?.composition ?? null;
+  const charged = useMemo(
+    () => (composition === null ? null : chargeOf(composition, form.draft, list)),
+    [composition, form.draft, list],
+  );
+
+  useEffect(() => {
+    setAddress(written.trim() === '' ? {} : { alloy: written.trim() }, { replace: true });
+  }, [written, setAddress]);
+
+  const faults = new Map(charged?.faults ?? []);
+  if (alloy?.faults)
+    faults.set(
+      '/composition',
+      alloy.faults.map(({ detail, remedy }) => `${detail} ${remedy}`),
+    );
+  const currency = list?.currency ?? 'currency';
+  return (
+    <FaultsContext value={faults}>
+      <div className="charge-page">
+        <div className="charge-form screen-only">
+          <div className="row">
+            <h1>Charge sheet</h1>
+            <Link href="/charge-sheets" className="button">
+              Saved sheets
+            </Link>
+          </div>
+          <div className="charge-alloy">
+            <TextField
+              pointer="/composition"
+              label="Alloy, at.%"
+              placeholder="Co20Cr20Fe20Mn20Ni20"
+              value={written}
+              onChange={setWritten}
+            />
+          </div>
+          <p className="row">
+            <NumberField
+              pointer="/mass"
+              label="Batch mass"
+              unit="g"
+              value={form.draft.mass}
+              onChange={(mass) => form.change({ mass })}
+            />
+            <NumberField
+              pointer="/resolution"
+              label="One step of the balance"
+              unit="g"
+              value={form.draft.resolution}
+              onChange={(resolution) => form.change({ resolution })}
+            />
+          </p>
+          {composition === null ? (
+            <p className="read">
+              Write the alloy that is to be melted, or open a candidate of a search and go on from there. What
+              is on your shelf, purities and prices, is kept in this browser.
+            </p>
+          ) : (
+            <section aria-labelledby="materials-head" className="column">
+              <h2 id="materials-head">Raw materials</h2>
+              <ElementMaterials symbols={Object.keys(composition)} form={form} prices={list} />
+              <h3>Master alloys</h3>
+              <MasterAlloys form={form} currency={currency} />
+            </section>
+          )}
+        </div>
+        {charged === null ? null : (
+          <LiveSheet charged={charged} form={form} prices={prices.data} pricesError={prices.error} />
+        )}
+      </div>
+    </FaultsContext>
+  );
+}
