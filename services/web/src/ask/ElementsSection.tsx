@@ -73,7 +73,7 @@ export function ElementsSection(props: ElementsSectionProps) {
       >
         <fieldset className="row">
           <legend className="unseen">What a click on an element, a group or a family does</legend>
-          <span aria-hidden="true">A click on an element, group or family</span>
+          <span aria-hidden="true">A click</span>
           {(Object.keys(markSigns) as Mark[]).map((mark) => (
             <label key={mark} className="choice">
               <input

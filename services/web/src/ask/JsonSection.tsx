@@ -1,98 +1,102 @@
-import { useMutation } from '@tanstack/react-query';
-import { useState } from 'react';
+import type { ChangeEvent } from 'react';
+import { useRef, useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
-import { post } from '../server/request.ts';
 import type { Draft } from './draft.ts';
-import { type AcceptedSpecification, draftOf } from './draftOf.ts';
+import { fileNameOf } from './json/fileNameOf.ts';
+import './json/json.css';
+import { useJsonText } from './json/useJsonText.ts';
 import type { RequestedSpecification } from './specificationOf.ts';
 
 interface JsonSectionProps {
   specification: RequestedSpecification;
-  onApply: (draft: Draft) => void;
+  /** `opened`: the text came from a file */
+  onApply: (draft: Draft, opened: boolean) => void;
 }
 
 /**
- * The specification as it is sent, to be copied, kept as a file or written by hand. A text that
- * is put in is checked by the server before the form takes it, so that nothing in it gets lost.
+ * The specification as it is sent, beside the form: what is changed in one changes the other. A
+ * text is checked by the server before the form takes it, so that nothing in it gets lost.
  */
 export function JsonSection({ specification, onApply }: JsonSectionProps) {
-  const written = JSON.stringify(specification, null, 2);
-  const [edited, setEdited] = useState<string | null>(null);
-  const [copied, setCopied] = useState(false);
-  const apply = useMutation({
-    mutationFn: async (text: string) => {
-      const request = readJson(text);
-      await post('/count', request);
-      return request as AcceptedSpecification;
-    },
-    onSuccess: (accepted) => {
-      onApply(draftOf(accepted));
-      setEdited(null);
-    },
-  });
+  const { text, state, error, edit, drop } = useJsonText(specification, onApply);
+  const [said, setSaid] = useState('');
+  const file = useRef<HTMLInputElement>(null);
   const copy = async () => {
-    await navigator.clipboard.writeText(edited ?? written);
-    setCopied(true);
+    await navigator.clipboard.writeText(text);
+    setSaid('Copied.');
   };
   const download = () => {
-    const address = URL.createObjectURL(new Blob([`${edited ?? written}\n`], { type: 'application/json' }));
+    const address = URL.createObjectURL(new Blob([`${text}\n`], { type: 'application/json' }));
     const link = document.createElement('a');
     link.href = address;
-    link.download = 'search.spec.json';
+    link.download = fileNameOf(specification.name ?? '');
     link.click();
     URL.revokeObjectURL(address);
   };
+  const open = async (event: ChangeEvent<HTMLInputElement>) => {
+    const [chosen] = event.target.files ?? [];
+    event.target.value = '';
+    if (!chosen) return;
+    edit(await chosen.text(), true);
+    setSaid(`From ${chosen.name}.`);
+  };
 
   return (
-    <section className="ask-section">
-      <details>
-        <summary>The specification as JSON</summary>
-        <label htmlFor="specification-text" className="quiet">
-          The terminal (tiegel search) and POST /api/v1/searches take the same text. Change it here, or paste
-          another.
-        </label>
-        <textarea
-          id="specification-text"
-          className="mono specification-text"
-          rows={Math.min(24, written.split('\n').length + 1)}
-          spellCheck={false}
-          value={edited ?? written}
-          onChange={(event) => {
-            setEdited(event.target.value);
-            setCopied(false);
-            apply.reset();
-          }}
+    <details className="json">
+      <summary>The specification as JSON</summary>
+      <label htmlFor="specification-text" className="quiet small">
+        The terminal (tiegel search) and POST /api/v1/searches take the same text. What you change here
+        changes the form, and the other way round.
+      </label>
+      <textarea
+        id="specification-text"
+        className="mono specification-text"
+        rows={Math.min(28, text.split('\n').length + 1)}
+        spellCheck={false}
+        value={text}
+        aria-invalid={error ? true : undefined}
+        aria-describedby="specification-state"
+        onChange={(event) => {
+          edit(event.target.value);
+          setSaid('');
+        }}
+      />
+      <p id="specification-state" role="status" className="small">
+        {stateWords[state]} {said}
+      </p>
+      <FaultList error={error} what="The form is left as it is until the text is right." />
+      <p className="row">
+        {state === 'refused' || state === 'behind' ? (
+          <button type="button" onClick={drop}>
+            Back to what the form says
+          </button>
+        ) : null}
+        <button type="button" onClick={copy}>
+          Copy
+        </button>
+        <button type="button" onClick={download}>
+          Download
+        </button>
+        <button type="button" onClick={() => file.current?.click()}>
+          Open a file …
+        </button>
+        <input
+          ref={file}
+          type="file"
+          accept=".json,application/json"
+          aria-label="Specification file"
+          onChange={open}
+          hidden
         />
-        <p className="row">
-          <button
-            type="button"
-            disabled={edited === null}
-            onClick={() => edited !== null && apply.mutate(edited)}
-          >
-            Apply to the form
-          </button>
-          <button type="button" disabled={edited === null} onClick={() => setEdited(null)}>
-            Drop the changes
-          </button>
-          <button type="button" onClick={copy}>
-            Copy
-          </button>
-          <button type="button" onClick={download}>
-            Download
-          </button>
-          <span role="status">{copied ? 'Copied.' : ''}</span>
-        </p>
-        <FaultList error={apply.error} what="The form was left as it is." />
-      </details>
-    </section>
+      </p>
+    </details>
   );
 }
 
-/** Throws with the parser's own words, which name the place. */
-function readJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    throw new Error(`The text is not JSON: ${(error as SyntaxError).message}.`);
-  }
-}
+const stateWords = {
+  same: 'As the form says it.',
+  checking: 'Checking …',
+  taken: 'The form says the same.',
+  refused: '',
+  behind: 'The form was changed since; this text was not right, and was not taken.',
+};

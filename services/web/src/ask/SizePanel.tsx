@@ -9,6 +9,8 @@ import type { PlacedFaults } from './placeFaults.ts';
 interface SizePanelProps {
   /** null: not known (yet) */
   size: Size | null;
+  /** parts of the space may be passed over: the search looks at so many at most */
+  pruned: boolean;
   /** the numbers belong to the question before the last change */
   stale: boolean;
   faults: PlacedFaults;
@@ -21,18 +23,18 @@ interface SizePanelProps {
 }
 
 /** The question in plain words, how large it is, what is wrong with it, and the way to start it. */
-export function SizePanel({ size, stale, faults, placeOf, hint, children }: SizePanelProps) {
+export function SizePanel({ size, pruned, stale, faults, placeOf, hint, children }: SizePanelProps) {
   const wrong = [...faults].flatMap(([pointer, texts]) =>
     texts.map((text) => ({ pointer, text: [placeOf(pointer), text].filter(Boolean).join(': ') })),
   );
   return (
-    <aside className="size" aria-labelledby="size-head">
+    <section className="size" aria-labelledby="size-head">
       <h2 id="size-head">The question</h2>
       <div aria-live="polite" aria-busy={stale} className={stale ? 'size-live size-stale' : 'size-live'}>
         {wrong.length > 0 ? (
           <Wrong faults={wrong} />
         ) : size ? (
-          <Counted size={size} />
+          <Counted size={size} pruned={pruned} />
         ) : (
           <p className="quiet">{hint}</p>
         )}
@@ -45,7 +47,7 @@ export function SizePanel({ size, stale, faults, placeOf, hint, children }: Size
             ? `${formatCount(size.points)} compositions${size.seconds === null ? '' : `; ${formatEstimate(size.seconds)}`}`
             : 'Nothing to count yet'}
       </p>
-    </aside>
+    </section>
   );
 }
 
@@ -76,7 +78,7 @@ function Wrong({ faults }: { faults: readonly { pointer: string; text: string }[
   );
 }
 
-function Counted({ size }: { size: Size }) {
+function Counted({ size, pruned }: { size: Size; pruned: boolean }) {
   const { systems, points, seconds, workers, question, notices } = size;
   return (
     <>
@@ -87,11 +89,11 @@ function Counted({ size }: { size: Size }) {
           <dd>{formatCount(systems)}</dd>
         </div>
         <div>
-          <dt>Compositions to test</dt>
+          <dt>{pruned ? 'Compositions to test, at most' : 'Compositions to test'}</dt>
           <dd>{formatCount(points)}</dd>
         </div>
         <div>
-          <dt>Time</dt>
+          <dt>{pruned ? 'Time, at most' : 'Time'}</dt>
           <dd>{seconds === null ? 'not known' : formatEstimate(seconds)}</dd>
         </div>
       </dl>

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import '../ask/askPage.css';
+import { BeginSection } from '../ask/begin/BeginSection.tsx';
 import { ConditionsSection } from '../ask/ConditionsSection.tsx';
 import { DemonstrationButton } from '../ask/DemonstrationButton.tsx';
 import { emptyDraft, marked } from '../ask/draft.ts';
@@ -115,6 +116,7 @@ export function AskPage() {
               </button>
             </p>
           ) : null}
+          <BeginSection draft={draft} blank={picked === 0} replace={replace} />
           <NameField name={draft.name} change={change} />
         </div>
         <div className="ask-form">
@@ -142,30 +144,36 @@ export function AskPage() {
           <ConditionsSection draft={draft} change={change} quantities={quantities} />
           <KeepSection draft={draft} change={change} />
           <FurtherSection draft={draft} change={change} />
-          <JsonSection specification={written.specification} onApply={replace} />
         </div>
-        <SizePanel
-          size={size}
-          stale={stale && picked > 0}
-          faults={faults}
-          placeOf={(pointer) => placeInWords(pointer, draft, (id) => lookup(id).name)}
-          hint={hintFor(picked, countError)}
-        >
-          <FaultList
-            error={countError}
-            what="What you entered is kept; counting goes on when the server answers."
-          />
-          <button
-            ref={startButton}
-            type="button"
-            className="button-main"
-            aria-disabled={picked === 0 || starting.isPending}
-            onClick={onStart}
+        <aside className="ask-beside" aria-label="The question">
+          <SizePanel
+            size={size}
+            pruned={draft.tally !== 'each'}
+            stale={stale && picked > 0}
+            faults={faults}
+            placeOf={(pointer) => placeInWords(pointer, draft, (id) => lookup(id).name)}
+            hint={hintFor(picked, countError)}
           >
-            {starting.isPending ? 'Starting …' : 'Start search'}
-          </button>
-          <FaultList error={starting.error} what="No search was started; what you entered is kept." />
-        </SizePanel>
+            <FaultList
+              error={countError}
+              what="What you entered is kept; counting goes on when the server answers."
+            />
+            <button
+              ref={startButton}
+              type="button"
+              className="button-main"
+              aria-disabled={picked === 0 || starting.isPending}
+              onClick={onStart}
+            >
+              {starting.isPending ? 'Starting …' : 'Start search'}
+            </button>
+            <FaultList error={starting.error} what="No search was started; what you entered is kept." />
+          </SizePanel>
+          <JsonSection
+            specification={written.specification}
+            onApply={(next, opened) => (opened ? replace(next) : change(next))}
+          />
+        </aside>
       </div>
     </FaultsContext>
   );

@@ -12,6 +12,8 @@ test('a bound far away is left outside, so that the values stay readable', () =>
 
 test('no step is finer than the decimals that mean something', () => {
   expect(dragRange([1450, 1460], [], 0)!.step).toBe(1);
+  // A quantity of one's own may be tiny: then they say nothing.
+  expect(dragRange([1e-6, 2e-6], [], 3)!.step).toBe(5e-9);
 });
 
 test('without a value there is no range, and equal values have one', () => {

@@ -31,9 +31,9 @@ export function dragRange(
   return { from, to, step: stepOf((to - from) / places, 10 ** -decimals) };
 }
 
-/** 1, 2 or 5 times a power of ten, not above `rough` unless `least` is; where that would leave no places, it does not count. */
+/** 1, 2 or 5 times a power of ten, not above `rough` unless `least` is; `least` that would leave fewer than five places does not count. */
 function stepOf(rough: number, least: number): number {
-  if (rough <= least && least < rough * (places / 10)) return least;
+  if (rough <= least && least < (rough * places) / 5) return least;
   const power = Math.floor(Math.log10(rough) + 1e-9);
   const factor = [5, 2, 1].find((one) => one * 10 ** power <= rough * (1 + 1e-9))!;
   return Number((factor * 10 ** power).toPrecision(1));
