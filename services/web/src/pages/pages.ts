@@ -9,11 +9,15 @@ import { SearchPage, searchKeys } from './SearchPage.tsx';
 const AlloyPage = lazyPage(async () => (await import('./AlloyPage.tsx')).AlloyPage);
 const AlloysPage = lazyPage(async () => (await import('./AlloysPage.tsx')).AlloysPage);
 const CandidatePage = lazyPage(async () => (await import('./CandidatePage.tsx')).CandidatePage);
+const ChargePage = lazyPage(async () => (await import('./ChargePage.tsx')).ChargePage);
+const ChargeSheetPage = lazyPage(async () => (await import('./ChargeSheetPage.tsx')).ChargeSheetPage);
+const ChargeSheetsPage = lazyPage(async () => (await import('./ChargeSheetsPage.tsx')).ChargeSheetsPage);
 
 /** The parts of the site that the head links to. */
 export const sections = [
   { name: 'Ask', to: '/ask' },
   { name: 'Searches', to: '/searches' },
+  { name: 'Charge', to: '/charge-sheets' },
   { name: 'Alloys', to: '/alloys' },
 ] as const;
 
@@ -39,4 +43,7 @@ export const pages: readonly Page[] = [
   },
   { path: '/alloys', component: AlloysPage, section: 'Alloys', keys: [] },
   { path: '/alloys/:composition', component: AlloyPage, section: 'Alloys', keys: alloyKeys },
+  { path: '/charge', component: ChargePage, section: 'Charge', keys: [] },
+  { path: '/charge-sheets', component: ChargeSheetsPage, section: 'Charge', keys: [] },
+  { path: '/charge-sheets/:number', component: ChargeSheetPage, section: 'Charge', keys: [] },
 ];
