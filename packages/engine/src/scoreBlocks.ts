@@ -33,9 +33,9 @@ export function scoreBlocks(prepared: Prepared, chunk: Chunk, options: ScoreOpti
   function flush(): boolean {
     program.compute(filled);
     const passing = tests.test(filled);
-    const [scores, ...front] = program.ranked(tests.passing, passing);
-    offer(kept, segments, tests.passing, scores!, passing, ranking.prefer);
-    if (front.length > 0) offerToFront(kept, segments, tests.passing, [scores!, ...front], passing);
+    const scores = program.scores(tests.passing, passing);
+    offer(kept, segments, tests.passing, scores, passing, ranking.prefer);
+    if (ranking.front) offerToFront(kept, segments, tests.passing, scores, program.front, passing);
     points += filled;
     passed += passing;
     filled = 0;
@@ -75,9 +75,15 @@ function partsOf(plan: Prepared): { program: BlockProgram; blocks: SystemBlocks 
   let parts = prepared.get(plan);
   if (!parts) {
     const outputs = plan.limited.map((_, output) => output);
-    const ranked = [plan.scoreOutput, ...plan.frontOutputs];
     parts = {
-      program: blockProgram(plan.program, outputs, ranked, plan.grid.components.max, capacity),
+      program: blockProgram(
+        plan.program,
+        outputs,
+        plan.scoreOutput,
+        plan.grid.components.max,
+        capacity,
+        plan.frontOutputs,
+      ),
       blocks: systemBlocks(plan.grid, capacity),
     };
     prepared.set(plan, parts);
@@ -146,7 +152,8 @@ function offerToFront(
   kept: KeptPoints,
   { ends, systems, points }: Segments,
   passing: Int32Array,
-  [scores, ...columns]: [scores: Float64Array, ...columns: Float64Array[]],
+  scores: Float64Array,
+  columns: readonly Float64Array[],
   count: number,
 ): void {
   const values = new Float64Array(columns.length);

@@ -20,27 +20,31 @@ export interface BlockProgram {
   place(block: PointBlock, offset: number): void;
   /** Computes the limited quantities at the first `count` places. */
   compute(count: number): void;
-  /** The ranked values, each at the first `count` places selected, in that order; valid until the next call. */
-  ranked(selected: Int32Array, count: number): readonly Float64Array[];
+  /** The scores at the first `count` places selected, in that order; valid until the next call. */
+  scores(selected: Int32Array, count: number): Float64Array;
+  /** Values of the quantities of the front at the same places, as long as the scores are valid. */
+  front: readonly Float64Array[];
 }
 
 /**
  * Prepares a program for up to `capacity` points at once, of systems of up to so many elements.
  *
  * @param limited the outputs that limits are on
- * @param ranked the outputs that points are ranked by: the score, and the quantities of a front
+ * @param score the output that points are ranked by
+ * @param front the outputs whose front is asked for
  */
 export function blockProgram(
   program: Program,
   limited: readonly number[],
-  ranked: readonly number[],
+  score: number,
   elements: number,
   capacity: number,
+  front: readonly number[] = [],
 ): BlockProgram {
   const { steps, outputs } = program;
   const variations = variationsOf(program);
   const limitedSteps = limited.map((output) => outputs[output]!);
-  const rankedSteps = ranked.map((output) => outputs[output]!);
+  const rankedSteps = [score, ...front].map((output) => outputs[output]!);
   const forLimits = stepsBehind(program, limitedSteps);
   const forRanking = stepsBehind(program, rankedSteps);
   const needed = steps.map((_, step) => step).filter((step) => forLimits.has(step) || forRanking.has(step));
@@ -62,6 +66,8 @@ export function blockProgram(
     (number) => !forLimits.has(number) && variations[number] === 'point' && isOperator(steps[number]!),
   );
 
+  const ranked = selectedValues(program, rankedSteps, onlyForRanking, values);
+
   return {
     limited: limitedSteps.map((step) => values[step]!),
     enter(system, whole) {
@@ -75,6 +81,10 @@ export function blockProgram(
     compute(count) {
       for (const loop of loops) loop(count);
     },
-    ranked: selectedValues(program, rankedSteps, onlyForRanking, values),
+    scores(selected, count) {
+      ranked.compute(selected, count);
+      return ranked.values[0]!;
+    },
+    front: ranked.values.slice(1),
   };
 }

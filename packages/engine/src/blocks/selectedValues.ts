@@ -15,7 +15,7 @@ export function selectedValues(
   wanted: readonly number[],
   operators: readonly number[],
   values: readonly Float64Array[],
-): (selected: Int32Array, count: number) => readonly Float64Array[] {
+): { compute(selected: Int32Array, count: number): void; values: readonly Float64Array[] } {
   const { steps } = program;
   const arrays = new Map(operators.map((step) => [step, arrayLike(values[step]!)]));
   const gathered: { from: Float64Array; to: Float64Array }[] = [];
@@ -39,10 +39,12 @@ export function selectedValues(
   });
   const found = wanted.map(selectedOf);
 
-  return (selected, count) => {
-    for (const { from, to } of gathered) gather(from, selected, to, count);
-    for (const loop of loops) loop(count);
-    return found;
+  return {
+    values: found,
+    compute(selected, count) {
+      for (const { from, to } of gathered) gather(from, selected, to, count);
+      for (const loop of loops) loop(count);
+    },
   };
 }
 

@@ -138,7 +138,7 @@ test('every step has the value of the canonical evaluator at every point, to the
       const program = bind([...limited, score], facts);
       const canonical = evaluator(program);
       const outputs = limited.map((_, output) => output);
-      const inBlocks = blockProgram(program, outputs, [limited.length], grid.components.max, capacity);
+      const inBlocks = blockProgram(program, outputs, limited.length, grid.components.max, capacity);
       const blocks = systemBlocks(grid, capacity);
       const { count, systemAt } = systemNumbering(grid);
       const all = Int32Array.from({ length: capacity }, (_, place) => place);
@@ -153,7 +153,7 @@ test('every step has the value of the canonical evaluator at every point, to the
         blocks.visit(system, 0, null, (block) => {
           inBlocks.place(block, 0);
           inBlocks.compute(block.count);
-          const scores = inBlocks.ranked(all, block.count)[0]!;
+          const scores = inBlocks.scores(all, block.count);
           for (let place = 0; place < block.count; place += 1, point += 1) {
             canonical.evaluate(system, points.partsAt(point), whole, expected);
             const found = [...inBlocks.limited.map((values) => values[place]!), scores[place]!];
