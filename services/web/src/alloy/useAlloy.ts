@@ -1,5 +1,5 @@
-import { useQuery } from '@tanstack/react-query';
-import type { Candidate, SearchView } from '@tiegel/contract';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import type { Candidate, Limit, SearchView } from '@tiegel/contract';
 import { quantities as known, valuesOf } from '@tiegel/screening';
 import { useMemo } from 'react';
 import { useSettled } from '../ask/useSettled.ts';
@@ -19,6 +19,8 @@ export interface AlloyAsked {
   candidate: Candidate | null;
 }
 
+/** The same list every time, so that nothing seems to have changed. */
+const none: readonly Limit[] = [];
 /** One step of the arrow keys where no grid gives it, at.%. */
 const usualStep = 1;
 
@@ -51,7 +53,10 @@ export function useAlloy(
 
   const asked = useMemo(() => ({ composition, conditions }), [composition, conditions]);
   const settled = useSettled(asked);
-  const explanation = useQuery(explanationQuery(settled.composition, settled.conditions));
+  const explanation = useQuery({
+    ...explanationQuery(settled.composition, settled.conditions),
+    placeholderData: keepPreviousData,
+  });
   const evidence = useQuery(evidenceQuery);
   const typical = useQuery(typicalQuery);
   const fractions = search?.specification.fractions;
@@ -72,7 +77,7 @@ export function useAlloy(
     retry: () => void explanation.refetch(),
     evidence: evidence.data ?? null,
     typical: typical.data ?? null,
-    limits: search?.specification.limits ?? [],
+    limits: search?.specification.limits ?? none,
     search,
     candidate,
   };

@@ -1,6 +1,6 @@
 import type { ComponentType } from 'react';
-import type { Key } from '../frame/KeysDialog.tsx';
 import { alloyKeys } from '../alloy/alloyKeys.ts';
+import type { Key } from '../frame/KeysDialog.tsx';
 import { AskPage, askKeys } from './AskPage.tsx';
 import { lazyPage } from './lazyPage.ts';
 import { SearchesPage } from './SearchesPage.tsx';
@@ -8,6 +8,8 @@ import { SearchPage, searchKeys } from './SearchPage.tsx';
 
 const AlloyPage = lazyPage(async () => (await import('./AlloyPage.tsx')).AlloyPage);
 const AlloysPage = lazyPage(async () => (await import('./AlloysPage.tsx')).AlloysPage);
+const ComparePage = lazyPage(async () => (await import('./ComparePage.tsx')).ComparePage);
+const EvidencePage = lazyPage(async () => (await import('./EvidencePage.tsx')).EvidencePage);
 const CandidatePage = lazyPage(async () => (await import('./CandidatePage.tsx')).CandidatePage);
 const ChargePage = lazyPage(async () => (await import('./ChargePage.tsx')).ChargePage);
 const ChargeSheetPage = lazyPage(async () => (await import('./ChargeSheetPage.tsx')).ChargeSheetPage);
@@ -19,6 +21,7 @@ export const sections = [
   { name: 'Searches', to: '/searches' },
   { name: 'Charge', to: '/charge-sheets' },
   { name: 'Alloys', to: '/alloys' },
+  { name: 'Evidence', to: '/evidence' },
 ] as const;
 
 /** One page: its address, what shows there, the part of the site that it belongs to, its own keys. */
@@ -43,6 +46,8 @@ export const pages: readonly Page[] = [
   },
   { path: '/alloys', component: AlloysPage, section: 'Alloys', keys: [] },
   { path: '/alloys/:composition', component: AlloyPage, section: 'Alloys', keys: alloyKeys },
+  { path: '/compare', component: ComparePage, section: 'Alloys', keys: [] },
+  { path: '/evidence', component: EvidencePage, section: 'Evidence', keys: [] },
   { path: '/charge', component: ChargePage, section: 'Charge', keys: [] },
   { path: '/charge-sheets', component: ChargeSheetsPage, section: 'Charge', keys: [] },
   { path: '/charge-sheets/:number', component: ChargeSheetPage, section: 'Charge', keys: [] },

@@ -12,12 +12,11 @@ import { post, request } from './request.ts';
 
 const forever = Number.POSITIVE_INFINITY;
 
-/** Everything that is said of an alloy; the answer to the one before stays until this one is there. */
+/** Everything that is said of an alloy. */
 export const explanationQuery = (composition: Amounts, conditions: Record<string, number>) =>
   queryOptions({
     queryKey: ['explanation', composition, conditions],
     queryFn: ({ signal }) => post<Explanation>('/explain', { composition, conditions }, { signal }),
-    placeholderData: keepPreviousData,
     staleTime: forever,
     gcTime: 300_000,
   });

@@ -1,4 +1,5 @@
 import { formatNumber } from '../../numbers/formatNumber.ts';
+import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { kelvinInWords } from '../kelvinInWords.ts';
@@ -23,7 +24,7 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
             <h3>Demixing</h3>
             {demixing ? (
               <>
-                <p>{demixing.words}</p>
+                <p>{tied(demixing.words)}</p>
                 <Numbers
                   numbers={[
                     [
@@ -34,7 +35,7 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
                   ]}
                 />
                 <ModeBars mode={demixing.mode} one="one way" other="the other way" what="What leaves what" />
-                <p className="small quiet">{demixing.trust}</p>
+                <p className="small quiet">{tied(demixing.trust)}</p>
               </>
             ) : (
               <p>{lacking}</p>
@@ -44,7 +45,7 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
             <h3>Order</h3>
             {ordering ? (
               <>
-                <p>{ordering.words}</p>
+                <p>{tied(ordering.words)}</p>
                 <Numbers
                   numbers={[
                     [
@@ -55,7 +56,7 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
                   ]}
                 />
                 <ModeBars mode={ordering.mode} one="first sublattice" other="second" what="Who sits where" />
-                <p className="small quiet">{ordering.trust}</p>
+                <p className="small quiet">{tied(ordering.trust)}</p>
               </>
             ) : (
               <p>{lacking}</p>
@@ -65,7 +66,7 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
             <h3>Compounds</h3>
             {compounds ? (
               <>
-                <p>{compounds.words}</p>
+                <p>{tied(compounds.words)}</p>
                 <Numbers
                   numbers={[
                     [
@@ -87,7 +88,7 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
                     </li>
                   ))}
                 </ul>
-                <p className="small quiet">{compounds.trust}</p>
+                <p className="small quiet">{tied(compounds.trust)}</p>
               </>
             ) : (
               <p>{lacking}</p>

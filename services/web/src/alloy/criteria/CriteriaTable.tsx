@@ -29,7 +29,7 @@ export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
       <Dimmed alloy={alloy}>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
         <section className="scroll-x" aria-labelledby="criteria" tabIndex={0}>
-          <table className="plain-table criteria-table">
+          <table className="plain-table criteria-table cards">
             <thead>
               <tr>
                 <th scope="col">Rule</th>
@@ -107,7 +107,7 @@ function CriterionRow({ record, verdict, silence, canFlip }: CriterionRowProps) 
           {caution ? <p>{caution}</p> : null}
         </details>
       </th>
-      <td className="criterion-verdict">
+      <td className="criterion-verdict" data-label="Here">
         {verdict === null ? (
           <span className="quiet">– {silence}</span>
         ) : (
@@ -115,10 +115,10 @@ function CriterionRow({ record, verdict, silence, canFlip }: CriterionRowProps) 
         )}
         {canFlip ? <span className="caution-word small"> weighing can turn it</span> : null}
       </td>
-      <td>
+      <td data-label="Claims">
         {claim} <span className="quiet small">({positiveClass})</span>
       </td>
-      <td>
+      <td data-label="Record">
         {balancedAccuracy === null || interval === null ? (
           <span className="quiet">{untested ?? 'not tested'}</span>
         ) : (
@@ -131,7 +131,9 @@ function CriterionRow({ record, verdict, silence, canFlip }: CriterionRowProps) 
           </>
         )}
       </td>
-      <td className="number">{n === null ? '' : formatCount(n)}</td>
+      <td className="number" data-label="Alloys">
+        {n === null ? '' : formatCount(n)}
+      </td>
     </tr>
   );
 }

@@ -59,6 +59,7 @@ interface DrawingProps {
 }
 
 function Drawing({ scale, name, width }: DrawingProps) {
+  const narrow = width < 560;
   const left = Math.min(220, width * 0.46);
   const most = Math.max(usual * 1.12, ...scale.map(({ entropy }) => entropy * 1.06));
   const x = linearScale(0, most, left, width - 64);
@@ -75,7 +76,7 @@ function Drawing({ scale, name, width }: DrawingProps) {
         return (
           <g key={one.name ?? ''} className={own ? 'entropy-own' : 'entropy-other'}>
             <text x={left - 10} y={y + 4} textAnchor="end" className="entropy-name">
-              {one.name ?? name}
+              {one.name ?? (narrow ? 'This alloy' : name)}
             </text>
             <line x1={x.at(0)} x2={x.at(one.entropy)} y1={y} y2={y} className="entropy-stem" />
             {own ? (
@@ -89,7 +90,13 @@ function Drawing({ scale, name, width }: DrawingProps) {
           </g>
         );
       })}
-      <Axis side="bottom" scale={x} at={height} title="Configurational entropy ΔS (J/(mol K))" />
+      <Axis
+        side="bottom"
+        scale={x}
+        at={height}
+        title={narrow ? 'ΔS (J/(mol K))' : 'Configurational entropy ΔS (J/(mol K))'}
+        most={narrow ? 4 : 8}
+      />
     </svg>
   );
 }

@@ -14,7 +14,7 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
       <h3 id="nearest">Nearest published alloys</h3>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
       <section className="scroll-x" aria-labelledby="nearest" tabIndex={0}>
-        <table className="plain-table">
+        <table className="plain-table cards nearest-table">
           <thead>
             <tr>
               <th scope="col">Alloy</th>
@@ -31,9 +31,11 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
                 <th scope="row" className="plain">
                   <Link href={`/alloys/${formatComposition(one.composition)}`}>{one.formula}</Link>
                 </th>
-                <td className="number">{isSame(one) ? 'the same' : formatPercent(one.distance, 1)}</td>
-                <td>{reportsInWords(one)}</td>
-                <td>
+                <td className="number" data-label="Atoms that differ">
+                  {isSame(one) ? 'the same' : formatPercent(one.distance, 1)}
+                </td>
+                <td data-label="Phases as published">{reportsInWords(one)}</td>
+                <td data-label="Where">
                   {one.doi.slice(0, mostDois).map((doi) => (
                     <span key={doi} className="doi">
                       <a href={`https://doi.org/${doi}`} rel="noreferrer">

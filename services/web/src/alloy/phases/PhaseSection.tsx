@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import { formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
 import { phaseClasses } from '../../server/alloyTypes.ts';
+import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { classWords } from '../verdict/likelyInWords.ts';
@@ -52,7 +53,7 @@ export function PhaseSection({ alloy }: { alloy: AlloyState }) {
           {record ? (
             <div className="column">
               <h3>How far to trust it</h3>
-              <p className="read-small">{phase.trust}</p>
+              <p className="read-small">{tied(phase.trust)}</p>
               <dl className="record-list">
                 <div>
                   <dt>Tells one phase from more (AUC; a coin: 0.50)</dt>

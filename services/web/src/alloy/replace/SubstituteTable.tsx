@@ -43,7 +43,7 @@ export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
       <section className="scroll-x" aria-labelledby="replace" tabIndex={0}>
-        <table className="plain-table substitutes">
+        <table className="plain-table substitutes cards">
           <thead>
             <tr>
               <th scope="col">Exchange</th>

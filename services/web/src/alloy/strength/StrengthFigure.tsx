@@ -5,6 +5,7 @@ import { formatNumber, noValue } from '../../numbers/formatNumber.ts';
 import { axisRoom } from '../../plot/Axis.tsx';
 import { Figure } from '../../plot/Figure.tsx';
 import { useWidth } from '../../plot/useWidth.ts';
+import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { conditionsInWords } from '../conditionsInWords.ts';
 import { StrengthPlot } from './StrengthPlot.tsx';
@@ -86,7 +87,7 @@ function Reasons({ alloy, curves, service }: CurvesProps & { alloy: AlloyState; 
             {value === null
               ? 'no value'
               : `${formatNumber(value, 0)} MPa${near.error === null ? ', error not measured' : ` ± ${formatNumber(100 * near.error, 0)} %`}`}{' '}
-            at {formatNumber(service, 0)} K, domain: {domainWords[near.domain]}. {near.reason}
+            at {formatNumber(service, 0)} K, domain: {domainWords[near.domain]}. {tied(near.reason ?? '')}
           </li>
         );
       })}

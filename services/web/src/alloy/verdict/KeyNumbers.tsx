@@ -1,6 +1,7 @@
 import { conditionValue, strengthOf } from '@tiegel/screening';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
+import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 
 /** What people ask first, in the words of a workshop. */
@@ -55,7 +56,7 @@ function YieldStrength({
   ].filter((part) => part !== null);
   return (
     <KeyNumber label="Yield strength" value={formatNumber(value, 0)} unit="MPa">
-      {value === null ? 'no value' : trust.join(', ')}
+      {value === null ? 'no value' : tied(trust.join(', '))}
     </KeyNumber>
   );
 }

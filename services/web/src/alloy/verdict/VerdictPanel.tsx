@@ -1,11 +1,13 @@
 import { Failed } from '../../frame/Failed.tsx';
 import { Waiting } from '../../frame/Waiting.tsx';
+import type { Explanation } from '../../server/alloyTypes.ts';
+import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { type Argument, argumentsOf } from './argumentsOf.ts';
 import { KeyNumbers } from './KeyNumbers.tsx';
-import { latticeWords, likelyInWords } from './likelyInWords.ts';
-import { publishedInWords } from './publishedInWords.ts';
+import { knownInWords, latticeWords, likelyInWords } from './likelyInWords.ts';
+import { isSame, publishedInWords } from './publishedInWords.ts';
 import { surenessInWords } from './surenessInWords.ts';
 import './verdict.css';
 
@@ -18,6 +20,7 @@ const groups: readonly { sign: Argument['sign']; mark: string; head: string }[] 
 /** What is likely of the alloy, how sure that is, and what speaks against it, for a reader who knows no thermodynamics. */
 export function VerdictPanel({ alloy }: { alloy: AlloyState }) {
   const { explanation, evidence, error, retry } = alloy;
+  const known = explanation?.nearest.some((one) => isSame(one) && one.reports.length > 0);
   return (
     <section aria-labelledby="verdict-head" className="verdict">
       <h2 id="verdict-head">In short</h2>
@@ -27,9 +30,9 @@ export function VerdictPanel({ alloy }: { alloy: AlloyState }) {
       {explanation === null && !error ? <Waiting what="Asking what is likely" /> : null}
       {explanation ? (
         <Dimmed alloy={alloy}>
-          <p className="verdict-line">{likelyInWords(explanation.phase)}</p>
-          <p className="read-small">{surenessInWords(explanation.phase, evidence)}</p>
-          <p className="read-small">{publishedInWords(explanation.nearest)}</p>
+          <Headline explanation={explanation} />
+          <p className="read-small">{tied(surenessInWords(explanation.phase, evidence))}</p>
+          {known ? null : <p className="read-small">{tied(publishedInWords(explanation.nearest))}</p>}
           <Arguments found={argumentsOf(alloy)} />
           {(['fcc', 'bcc'] as const)
             .filter((lattice) => explanation.phase.likely?.includes(lattice))
@@ -44,6 +47,22 @@ export function VerdictPanel({ alloy }: { alloy: AlloyState }) {
     </section>
   );
 }
+
+/** What is known where publications agree on this very alloy, else what is likely. */
+function Headline({ explanation: { nearest, phase } }: { explanation: Explanation }) {
+  const same = nearest.find((one) => isSame(one) && one.reports.length > 0);
+  const known = same ? knownInWords(same) : null;
+  return (
+    <>
+      <p className="verdict-line">{tied(known ?? likelyInWords(phase))}</p>
+      {known ? (
+        <p className="read-small">From its formula alone: {lowerFirst(likelyInWords(phase))}</p>
+      ) : null}
+    </>
+  );
+}
+
+const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
 function Arguments({ found }: { found: readonly Argument[] }) {
   return (
@@ -61,7 +80,7 @@ function Arguments({ found }: { found: readonly Argument[] }) {
             </dt>
             {members.map(({ words, at }) => (
               <dd key={words}>
-                {words}{' '}
+                {tied(words)}{' '}
                 <a href={`#${at}`} className="screen-only small" aria-label={`More on: ${words}`}>
                   more
                 </a>

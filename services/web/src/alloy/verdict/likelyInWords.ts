@@ -1,4 +1,4 @@
-import type { PhaseClass, PhaseEstimate } from '../../server/alloyTypes.ts';
+import type { Neighbour, PhaseClass, PhaseEstimate } from '../../server/alloyTypes.ts';
 
 /** The classes of phases, by what they are in the metal. */
 export const classWords: Readonly<Record<PhaseClass, string>> = {
@@ -23,6 +23,19 @@ export function likelyInWords({ likely, basis }: PhaseEstimate): string {
   if (several.length === 0) return `Probably ${one}.`;
   const more = several.includes('other') ? 'more phases or compounds' : 'two phases, fcc and bcc';
   return single.length === 0 ? `Probably ${more}.` : `Perhaps ${one}, perhaps ${more}.`;
+}
+
+/** What most publications report of the alloy, as one plain sentence; null where they do not agree on one disordered solution or several phases. */
+export function knownInWords({ reports }: Neighbour): string | null {
+  const all = reports.reduce((sum, { references }) => sum + references, 0);
+  const [first] = reports;
+  if (!first || first.references * 2 <= all) return null;
+  const where = all === 1 ? 'in the one publication' : `in ${first.references} of ${all} publications`;
+  const lattice = first.phases.toLowerCase();
+  if (lattice === 'fcc' || lattice === 'bcc') return `Known: one uniform metal phase (${lattice}), ${where}.`;
+  return first.phases === 'Other'
+    ? `Known: neither fcc nor bcc alone, ${where}.`
+    : `Known: ${first.phases}, ${where}.`;
 }
 
 /** Whether the estimate takes a side between one uniform phase and several; null without a basis. */

@@ -1,0 +1,169 @@
+import { likelyInWords } from '../alloy/verdict/likelyInWords.ts';
+import { isSame, reportsInWords } from '../alloy/verdict/publishedInWords.ts';
+import { formatNumber, noValue } from '../numbers/formatNumber.ts';
+import type { Evidence, TypicalRanges } from '../server/alloyTypes.ts';
+import { unitText } from '../server/lookup.ts';
+import type { QuantityView } from '../server/types.ts';
+import { type Difference, differenceOf } from './differenceOf.ts';
+import type { Compared } from './useCompared.ts';
+
+/** One line of a comparison: what is compared, and each alloy's text and, if it is one, number. */
+export interface CompareRow {
+  id: string;
+  name: string;
+  symbol: string;
+  unit: string;
+  cells: { text: string; value: number | null }[];
+  /** null where nobody can say */
+  difference: Difference | null;
+  /** numbers are marked as highest and lowest */
+  numeric: boolean;
+}
+
+export interface RowGroup {
+  head: string;
+  rows: CompareRow[];
+}
+
+interface Told {
+  alloys: readonly Compared[];
+  quantities: readonly QuantityView[];
+  typical: TypicalRanges | null;
+  evidence: Evidence | null;
+  currency: string | undefined;
+}
+
+/** Everything that is compared, in the order of reading. */
+export function rowsOf(told: Told): RowGroup[] {
+  return [
+    { head: 'Composition, at.%', rows: shares(told) },
+    { head: 'Phases', rows: phases(told) },
+    { head: 'What competes', rows: competitors(told) },
+    { head: 'Quantities', rows: quantityRows(told) },
+    { head: 'Published rules for one phase, met or not', rows: rules(told) },
+  ].filter(({ rows }) => rows.length > 0);
+}
+
+function shares({ alloys }: Told): CompareRow[] {
+  const symbols = [...new Set(alloys.flatMap(({ composition }) => Object.keys(composition)))].sort();
+  return symbols.map((symbol) => {
+    const values = alloys.map(({ composition }) => composition[symbol] ?? 0);
+    const alike = values.every((value) => Math.abs(value - values[0]!) < 1e-6);
+    return {
+      ...{ id: `share-${symbol}`, name: symbol, symbol: '', unit: '', numeric: false },
+      cells: values.map((value) => ({
+        value,
+        text: value === 0 ? noValue : formatNumber(value, Number.isInteger(Number(value.toFixed(6))) ? 0 : 2),
+      })),
+      difference: alike ? 'none' : 'much',
+    };
+  });
+}
+
+/** A line of words: alike or not. */
+function words(id: string, name: string, texts: readonly string[]): CompareRow {
+  return {
+    ...{ id, name, symbol: '', unit: '', numeric: false },
+    cells: texts.map((text) => ({ text, value: null })),
+    difference: new Set(texts).size > 1 ? 'much' : 'none',
+  };
+}
+
+/** A line of numbers on a scale of its own: `scale` is what counts as much. */
+function numbers(
+  row: Pick<CompareRow, 'id' | 'name' | 'unit'>,
+  values: readonly (number | null)[],
+  decimals: number,
+  scale: number,
+  none: string = noValue,
+): CompareRow {
+  return {
+    ...row,
+    ...{ symbol: '', numeric: true },
+    cells: values.map((value) => ({ value, text: value === null ? none : formatNumber(value, decimals) })),
+    difference: differenceOf(values, { low: 0, middle: scale / 2, high: scale }),
+  };
+}
+
+const waiting = '…';
+
+function phases({ alloys }: Told): CompareRow[] {
+  const told = alloys.map(({ explanation }) => explanation);
+  const percent = told.map((one) =>
+    one?.phase.singleSolution == null ? null : 100 * one.phase.singleSolution,
+  );
+  return [
+    words(
+      'likely',
+      'Likely',
+      told.map((one) => (one ? likelyInWords(one.phase) : waiting)),
+    ),
+    numbers({ id: 'one-phase', name: 'One uniform phase', unit: '%' }, percent, 0, 25, 'no basis'),
+    words(
+      'basis',
+      'Basis of the estimate',
+      told.map((one) => (one ? { ok: 'near enough', weak: 'thin', none: 'none' }[one.phase.basis] : waiting)),
+    ),
+    words(
+      'published',
+      'As published',
+      told.map((one) => {
+        if (!one) return waiting;
+        const same = one.nearest.find(isSame);
+        return same ? reportsInWords(same) : 'not published';
+      }),
+    ),
+  ];
+}
+
+function competitors({ alloys }: Told): CompareRow[] {
+  const told = alloys.map(({ explanation }) => explanation);
+  return [
+    numbers(
+      { id: 'hull', name: 'Solution above its competitor, ± 10', unit: 'kJ/mol' },
+      told.map((one) => one?.compounds?.hullDistance ?? null),
+      1,
+      10,
+    ),
+    numbers(
+      { id: 'demixing', name: 'Demixes below', unit: 'K' },
+      told.map((one) => one?.demixing?.temperature ?? null),
+      0,
+      500,
+      'never, or no data',
+    ),
+    numbers(
+      { id: 'ordering', name: 'Orders below', unit: 'K' },
+      told.map((one) => one?.ordering?.temperature ?? null),
+      0,
+      500,
+      'never, or no data',
+    ),
+  ];
+}
+
+function quantityRows({ alloys, quantities, typical, currency }: Told): CompareRow[] {
+  return quantities.map(({ id, name, symbol, unit, decimals }) => {
+    const values = alloys.map((alloy) => alloy.values[id] ?? null);
+    return {
+      ...{ id, name, symbol, unit: unitText(unit, currency), numeric: true },
+      cells: values.map((value) => ({ value, text: formatNumber(value, decimals) })),
+      difference: differenceOf(values, typical?.[id] ?? null),
+    };
+  });
+}
+
+function rules({ alloys, evidence }: Told): CompareRow[] {
+  const records = evidence?.criteria.filter(({ predicts }) => predicts === 'one solution') ?? [];
+  return records.map(({ id, name, balancedAccuracy }) => ({
+    ...words(
+      `rule-${id}`,
+      `${name} (right: ${formatNumber(balancedAccuracy, 2)})`,
+      alloys.map(({ explanation }) => {
+        const verdict = explanation?.criteria[id];
+        if (!explanation) return waiting;
+        return verdict == null ? 'silent' : verdict ? '✓ met' : '× not met';
+      }),
+    ),
+  }));
+}

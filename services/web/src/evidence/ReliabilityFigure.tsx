@@ -1,0 +1,102 @@
+import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
+import { Axis, axisRoom } from '../plot/Axis.tsx';
+import { Figure } from '../plot/Figure.tsx';
+import { linearScale } from '../plot/linearScale.ts';
+import { useWidth } from '../plot/useWidth.ts';
+import type { Evidence } from '../server/alloyTypes.ts';
+
+type Record = Evidence['phaseEstimate'];
+
+const widest = 560;
+
+/** What the estimate said beside what happened: on the line it is as sure as it may be. */
+export function ReliabilityFigure({ record }: { record: Record }) {
+  const [ref, width] = useWidth<HTMLDivElement>();
+  const { reliability, baseRate, n, systems } = record;
+  return (
+    <Figure
+      title="Reliability of the phase estimate"
+      caption={[
+        `On ${formatCount(n)} published alloys of ${formatCount(systems)} systems, each system left out while the estimate learnt; mean of 20 draws.`,
+        'On the line, what is said is what happens; below it the estimate is too sure. The area of a dot is the number of alloys.',
+      ]}
+      fileName="reliability"
+      table={<ReliabilityTable reliability={reliability} />}
+    >
+      <div ref={ref} className="reliability">
+        {width > 0 ? (
+          <Drawing reliability={reliability} baseRate={baseRate} width={Math.min(width, widest)} />
+        ) : null}
+      </div>
+    </Figure>
+  );
+}
+
+interface DrawingProps {
+  reliability: Record['reliability'];
+  baseRate: number;
+  width: number;
+}
+
+function Drawing({ reliability, baseRate, width }: DrawingProps) {
+  const height = Math.min(width, 420);
+  const x = linearScale(0, 1, axisRoom.left, width - axisRoom.right);
+  const y = linearScale(0, 1, height - axisRoom.bottom, axisRoom.top);
+  return (
+    <svg width={width} height={height} className="plot" aria-hidden="true">
+      <Axis side="left" scale={y} at={x.start} title="Share that was one solution" grid={x.end - x.start} />
+      <Axis side="bottom" scale={x} at={y.start} title="Probability that the estimate gave" />
+      <line x1={x.at(0)} y1={y.at(0)} x2={x.at(1)} y2={y.at(1)} className="reliability-ideal" />
+      <line x1={x.at(0)} x2={x.at(1)} y1={y.at(baseRate)} y2={y.at(baseRate)} className="reliability-base" />
+      <text x={x.at(1) - 4} y={y.at(baseRate) - 6} textAnchor="end" className="reliability-base-name">
+        base rate {formatNumber(baseRate, 2)}
+      </text>
+      <polyline
+        points={reliability.map(({ said, happened }) => `${x.at(said)},${y.at(happened)}`).join(' ')}
+        className="reliability-line"
+      />
+      {reliability.map(({ from, said, happened, count }) => (
+        <circle
+          key={from}
+          cx={x.at(said)}
+          cy={y.at(happened)}
+          r={Math.max(2.5, 1.5 * Math.sqrt(count))}
+          className="reliability-dot"
+        />
+      ))}
+    </svg>
+  );
+}
+
+function ReliabilityTable({ reliability }: { reliability: Record['reliability'] }) {
+  return (
+    <table className="plain-table">
+      <thead>
+        <tr>
+          <th scope="col">Said, %</th>
+          <th scope="col" className="number">
+            Mean said, %
+          </th>
+          <th scope="col" className="number">
+            Happened, %
+          </th>
+          <th scope="col" className="number">
+            Alloys a draw
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {reliability.map(({ from, to, said, happened, count }) => (
+          <tr key={from}>
+            <th scope="row" className="plain">
+              {formatNumber(100 * from, 0)} to {formatNumber(100 * to, 0)}
+            </th>
+            <td className="number">{formatNumber(100 * said, 0)}</td>
+            <td className="number">{formatNumber(100 * happened, 0)}</td>
+            <td className="number">{formatNumber(count, 1)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,74 @@
+import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
+import type { Evidence } from '../server/alloyTypes.ts';
+
+/** Computed yield strengths beside measured ones of published alloys of one phase. */
+export function StrengthRecord({ comparisons }: { comparisons: Evidence['strength'] }) {
+  return (
+    <section aria-labelledby="strengths">
+      <h2 id="strengths">Strengths, computed and measured</h2>
+      <p className="read-small">
+        Published yield strengths of alloys that were reported as one phase, beside the computed ones. The
+        error is the median of how far they lie apart.
+      </p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
+      <section className="scroll-x" aria-labelledby="strengths" tabIndex={0}>
+        <table className="plain-table cards">
+          <thead>
+            <tr>
+              <th scope="col">Alloys</th>
+              <th scope="col">Tested at (K)</th>
+              <th scope="col" className="number">
+                Compared
+              </th>
+              <th scope="col" className="number">
+                Median error
+              </th>
+              <th scope="col" className="number">
+                Within a factor of 1.5
+              </th>
+              <th scope="col" className="number">
+                Computed over measured, middle
+              </th>
+              <th scope="col" className="number">
+                Farthest
+              </th>
+              <th scope="col" className="number">
+                Rank correlation
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {comparisons.map((one) => (
+              <tr key={one.id}>
+                <th scope="row" className="plain">
+                  {one.what}
+                </th>
+                <td data-label="Tested at (K)">
+                  {formatNumber(one.from, 0)} to {formatNumber(one.to, 0)}
+                </td>
+                <td className="number" data-label="Compared">
+                  {formatCount(one.n)}
+                </td>
+                <td className="number" data-label="Median error">
+                  <b>{formatNumber(100 * one.medianError, 0)} %</b>
+                </td>
+                <td className="number" data-label="Within a factor of 1.5">
+                  {formatNumber(100 * one.withinFactor, 0)} %
+                </td>
+                <td className="number" data-label="Computed over measured, middle">
+                  {formatNumber(one.medianRatio, 2)}
+                </td>
+                <td className="number" data-label="Farthest">
+                  {formatNumber(one.farthestRatio, 2)}
+                </td>
+                <td className="number" data-label="Rank correlation">
+                  {formatNumber(one.rankCorrelation, 2)}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </section>
+  );
+}

@@ -1,0 +1,48 @@
+import { useQuery } from '@tanstack/react-query';
+import { EstimateRecord } from '../evidence/EstimateRecord.tsx';
+import '../evidence/evidence.css';
+import { RecordTable } from '../evidence/RecordTable.tsx';
+import { publishedSource } from '../evidence/recordSource.ts';
+import { StrengthRecord } from '../evidence/StrengthRecord.tsx';
+import { Failed } from '../frame/Failed.tsx';
+import { useTitle } from '../frame/useTitle.ts';
+import { Waiting } from '../frame/Waiting.tsx';
+import { evidenceQuery } from '../server/alloyQueries.ts';
+
+/** How often rules, the phase estimate and strengths were right. */
+export function EvidencePage() {
+  useTitle('Evidence');
+  const { data, error, refetch } = useQuery(evidenceQuery);
+  if (error && !data) return <Failed error={error} what="The evidence" onRetry={() => void refetch()} />;
+  if (!data) return <Waiting what="Fetching the evidence" />;
+  const sources = [publishedSource(data.criteria)];
+  return (
+    <article className="column evidence-page">
+      <header className="column">
+        <h1>Evidence</h1>
+        <p className="read">
+          How often the published rules, the estimate of phases and the computed strengths were right.
+          Everything is counted on published alloys by a script of this project; nothing is typed in from a
+          paper.
+        </p>
+      </header>
+      <section aria-labelledby="rules">
+        <h2 id="rules">Published rules</h2>
+        <p className="read-small">
+          <b>Balanced accuracy</b> is the mean of how often a rule is right where the answer is yes and where
+          it is no: a coin has 0.50, the dashed line. The interval of 95 % comes from resampling whole
+          systems. The sample holds alloys that people thought worth melting, most inside the windows already;
+          so passing every rule proves little.
+        </p>
+        <RecordTable criteria={data.criteria} sources={sources} />
+      </section>
+      <EstimateRecord record={data.phaseEstimate} />
+      <StrengthRecord comparisons={data.strength} />
+      <p className="small quiet read-small">
+        Published alloys: Borg et al., Expanded dataset of mechanical properties and observed phases of
+        multi-principal element alloys, Sci. Data 7 (2020) 430, doi:10.1038/s41597-020-00768-9; whole systems
+        selected, labels as their publications report them.
+      </p>
+    </article>
+  );
+}

@@ -1,0 +1,6 @@
+/** A number stays with its sign and its unit: no line breaks inside '63 %' or '± 45 kJ/mol'. */
+export function tied(text: string): string {
+  return text
+    .replace(/(\d) (?=(?:%|K|°C|kJ\/mol|MPa|R|g\/cm³)(?![A-Za-z]))/g, '$1\u00a0')
+    .replace(/± (?=\d)/g, '±\u00a0');
+}
