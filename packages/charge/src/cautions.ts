@@ -56,24 +56,36 @@ function boilingFirst({ window: { gap, lowestBoiling, highestMelting } }: Charge
 function evaporation({ composition, window: { highestMelting }, loss }: Charged): Caution[] {
   if (highestMelting === null) return [];
   const { temperature, element } = highestMelting;
-  return Object.keys(composition).flatMap((symbol) => {
-    const pressure = vapourPressure(symbol, temperature);
-    if (pressure === null || pressure < MARKED_PA || symbol === element) return [];
-    const made = loss[symbol];
-    const sayLoss =
-      made === undefined
-        ? `No loss of ${symbol} is made up for here`
-        : `${made} % of its mass is made up for here`;
-    return [
-      {
-        about: [symbol],
-        kind: 'evaporates' as const,
-        text: `Pure ${symbol} has a vapour pressure of about ${inWords(pressure)} where ${element} melts (${kelvin(temperature)}; estimated from its boiling point, right within some factor of three). ${sayLoss}: charge it last or under the others, melt under argon rather than vacuum, and weigh the ingot.`,
-        source: 'estimate' as const,
-        follow,
-      },
-    ];
-  });
+  const volatile = Object.keys(composition)
+    .flatMap((symbol) => {
+      const pressure = symbol === element ? null : vapourPressure(symbol, temperature);
+      return pressure === null || pressure < MARKED_PA ? [] : [{ symbol, pressure }];
+    })
+    .sort((a, b) => b.pressure - a.pressure);
+  if (volatile.length === 0) return [];
+  const about = volatile.map(({ symbol }) => symbol);
+  const pressures = volatile.map(({ symbol, pressure }) => `${symbol} ${inWords(pressure)}`).join(', ');
+  return [
+    {
+      about,
+      kind: 'evaporates',
+      text: `Vapour pressures where ${element} melts (${kelvin(temperature)}), of the pure elements, estimated from their boiling points within some factor of three: ${pressures}. ${madeUpFor(about, loss)} Charge them last or under the others, melt under argon rather than vacuum, and weigh the ingot.`,
+      source: 'estimate',
+      follow,
+    },
+  ];
+}
+
+function madeUpFor(symbols: readonly string[], loss: Readonly<Record<string, number>>): string {
+  const made = symbols.filter((symbol) => (loss[symbol] ?? 0) > 0);
+  const not = symbols.filter((symbol) => !made.includes(symbol));
+  const told = made.map((symbol) => `${loss[symbol]} % of ${symbol}`).join(', ');
+  return [
+    made.length > 0 ? `Made up for here: ${told}.` : '',
+    not.length > 0 ? `No loss of ${not.join(', ')} is made up for here.` : '',
+  ]
+    .filter((one) => one !== '')
+    .join(' ');
 }
 
 function heatOfMixing({ composition }: Charged): Caution[] {

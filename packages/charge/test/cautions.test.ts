@@ -40,8 +40,8 @@ describe('the estimate of the vapour pressure', () => {
 test('manganese evaporates before chromium melts, with what is made up for', () => {
   const [caution] = of('CoCrFeMnNi', 'evaporates');
   expect(caution!.about).toEqual(['Mn']);
-  expect(caution!.text).toMatch(/about 40 kPa where Cr melts.*No loss of Mn is made up for/);
-  expect(cautionsOf('CoCrFeMnNi', { Mn: 1.5 })[0]!.text).toContain('1.5 % of its mass is made up for');
+  expect(caution!.text).toMatch(/where Cr melts \(2180 K\).*Mn 40 kPa\. No loss of Mn is made up for here/);
+  expect(cautionsOf('CoCrFeMnNi', { Mn: 1.5 })[0]!.text).toContain('Made up for here: 1.5 % of Mn.');
 });
 
 test('manganese loses mass at its melt, whatever else is in the alloy', () => {
