@@ -7,6 +7,8 @@ export interface BestPoints {
   offer(score: number, system: number, point: number): void;
   /** A point whose key is above this cannot be among the best any more. */
   worstKey(): number;
+  /** Whether a point with this key or a higher one, in this system from this point on, cannot be among the best any more. */
+  excludes(key: number, system: number, point: number): boolean;
   /** Gives the points, best first, and forgets them. */
   take(): RankedPoints;
 }
@@ -80,6 +82,9 @@ export function bestPoints(keep: number, prefer: Ranking['prefer']): BestPoints 
     worstKey() {
       if (count < keep) return Number.POSITIVE_INFINITY;
       return keep === 0 ? Number.NEGATIVE_INFINITY : heap[0]!;
+    },
+    excludes(key, system, point) {
+      return keep === 0 || (count === keep && !isBehind(0, key, system, point));
     },
     take() {
       for (let size = count - 1; size > 0; size -= 1) {

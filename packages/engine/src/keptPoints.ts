@@ -12,6 +12,8 @@ export interface KeptPoints {
   offer(score: number, point: number): void;
   /** A point of this system with a key above this need not be offered. */
   worstKey(): number;
+  /** Whether a point with this key or a higher one, in this system from this point on, need not be offered. */
+  excludes(key: number, system: number, point: number): boolean;
   /**
    * Takes a point for the front, in whatever order, given its values of the front's quantities:
    * every point that passes, however it is ranked, where a front is asked for.
@@ -59,6 +61,8 @@ export function keptPoints(ranking: Ranking, cutOff: number | null): KeptPoints 
       if (keepPerSystem > 0) bestHere.offer(score, system, point);
     },
     worstKey: () => Math.max(Math.min(cutOffKey, best.worstKey()), bestHere.worstKey()),
+    excludes: (key, of, point) =>
+      (key > cutOffKey || best.excludes(key, of, point)) && bestHere.excludes(key, of, point),
     offerToFront: (of, score, point, values) => front?.offer(score, of, point, values),
     finish() {
       leave();

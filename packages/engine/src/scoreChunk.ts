@@ -1,5 +1,13 @@
+import { scorePruned } from './pruning/scorePruned.ts';
 import { scoreBlocks } from './scoreBlocks.ts';
 import type { Score } from './scoring.ts';
 
-/** The scorer of the searches, and what the estimate before them measures. */
-export const scoreChunk: Score = scoreBlocks;
+/**
+ * The scorer of the searches, and what the estimate before them measures. Where each limit is
+ * counted or a front is sought, every point is looked at; else what cannot matter is left out.
+ */
+export const scoreChunk: Score = (prepared, chunk, options) => {
+  const { tally, front } = prepared.plan.specification;
+  const score = tally === 'each' || front !== undefined ? scoreBlocks : scorePruned;
+  return score(prepared, chunk, options);
+};

@@ -2,8 +2,8 @@ import type { PointBlock } from './pointBlock.ts';
 
 /** Bounds in parts of a system's elements, and the parts that make the whole. */
 export interface SystemBounds {
-  lowest: readonly number[];
-  highest: readonly number[];
+  lowest: ArrayLike<number>;
+  highest: ArrayLike<number>;
   whole: number;
 }
 
@@ -119,7 +119,7 @@ export function pointWalk(bounds: SystemBounds, from: readonly number[] | null =
 }
 
 /** For each place, the sum of what stands behind it. */
-function sumsBehind(amounts: readonly number[]): number[] {
+function sumsBehind(amounts: ArrayLike<number>): number[] {
   const sums = new Array<number>(amounts.length).fill(0);
   for (let at = amounts.length - 2; at >= 0; at -= 1) sums[at] = sums[at + 1]! + amounts[at + 1]!;
   return sums;

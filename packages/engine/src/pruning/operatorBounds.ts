@@ -1,0 +1,401 @@
+import type { Step } from '@tiegel/screening';
+import type { OperatorStep } from '../blocks/steps.ts';
+import {
+  type Affine,
+  always,
+  combine,
+  copyStep,
+  middleOf,
+  never,
+  setFlat,
+  settle,
+  sometimes,
+} from './affine.ts';
+
+type Bound = () => void;
+type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>;
+
+/** exp, ln and powers are not promised to round correctly; some units in the last place are far more than they do. */
+const lower = (value: number) => value - Math.abs(value) * 2 ** -48;
+const higher = (value: number) => value + Math.abs(value) * 2 ** -48;
+
+/** Bounds an operator from the bounds of the steps that it reads. */
+export function operatorBound(affine: Affine, to: number, step: OperatorStep): Bound {
+  switch (step.kind) {
+    case 'add':
+      return addBound(affine, to, step.left, step.right, 1);
+    case 'subtract':
+      return addBound(affine, to, step.left, step.right, -1);
+    case 'multiply':
+      return step.left === step.right
+        ? curvedBound(affine, to, step.left, square)
+        : productBound(affine, to, step.left, step.right);
+    case 'divide':
+      return quotientBound(affine, to, step.left, step.right);
+    case 'lesser':
+      return extremeBound(affine, to, step.left, step.right, -1);
+    case 'greater':
+      return extremeBound(affine, to, step.left, step.right, 1);
+    case 'negate':
+      return () => scale(affine, to, step.of, -1, 0);
+    case 'absolute':
+      return absoluteBound(affine, to, step.of);
+    case 'squareRoot':
+      return curvedBound(affine, to, step.of, root);
+    case 'exponential':
+      return curvedBound(affine, to, step.of, exponential);
+    case 'logarithm':
+      return curvedBound(affine, to, step.of, logarithm);
+    case 'power':
+      return curvedBound(affine, to, step.of, powerOf(step.exponent));
+    case 'choose':
+      return choiceBound(affine, to, step);
+  }
+}
+
+/** factor · (step of), its ends rounded as the evaluator rounds. */
+function scale(affine: Affine, to: number, of: number, factor: number, missing: number): void {
+  const [one, other] = [factor * affine.low[of]!, factor * affine.high[of]!];
+  const lacks = Math.max(missing, affine.missing[of]!);
+  if (lacks === always || !(Math.abs(one) + Math.abs(other) < Number.POSITIVE_INFINITY)) {
+    setFlat(affine, to, Math.min(one, other), Math.max(one, other), lacks);
+    return;
+  }
+  combine(affine, true, to, 0, factor, of, 0, of);
+  combine(affine, false, to, 0, factor, of, 0, of);
+  settle(affine, to, Math.min(one, other), Math.max(one, other), lacks);
+}
+
+const isFinitePair = (low: number, high: number) => high - low < Number.POSITIVE_INFINITY;
+
+/** Whether two steps have finite ends; if not, only their intervals say something. */
+function bothFinite({ low, high }: Affine, a: number, b: number): boolean {
+  return isFinitePair(low[a]!, high[a]!) && isFinitePair(low[b]!, high[b]!);
+}
+
+function addBound(affine: Affine, to: number, a: number, b: number, sign: 1 | -1): Bound {
+  const { low, high, missing } = affine;
+  return () => {
+    let lacks = Math.max(missing[a]!, missing[b]!);
+    const [otherLow, otherHigh] = sign === 1 ? [low[b]!, high[b]!] : [-high[b]!, -low[b]!];
+    const from = low[a]! + otherLow;
+    const until = high[a]! + otherHigh;
+    if (lacks === always) {
+      setFlat(affine, to, 0, 0, always);
+    } else if (bothFinite(affine, a, b)) {
+      combine(affine, true, to, 0, 1, a, sign, b);
+      combine(affine, false, to, 0, 1, a, sign, b);
+      settle(affine, to, from, until, lacks);
+    } else {
+      // ∞ − ∞ has no value; the rest may be anything.
+      if (Number.isNaN(low[a]! + otherHigh) || Number.isNaN(high[a]! + otherLow)) lacks = sometimes;
+      setFlat(affine, to, orElse(from, -Infinity), orElse(until, Infinity), Math.max(lacks, missing[a]!));
+    }
+  };
+}
+
+const orElse = (value: number, other: number) => (Number.isNaN(value) ? other : value);
+const isConstant = ({ low, high, missing }: Affine, step: number) =>
+  low[step] === high[step] && missing[step] === never;
+
+/** The four products of ends decide; in between, the envelope of a product over a rectangle (McCormick). */
+function productBound(affine: Affine, to: number, a: number, b: number): Bound {
+  const { low, high, missing } = affine;
+  return () => {
+    if (isConstant(affine, a) && Number.isFinite(low[a]!)) return scale(affine, to, b, low[a]!, missing[b]!);
+    if (isConstant(affine, b) && Number.isFinite(low[b]!)) return scale(affine, to, a, low[b]!, missing[a]!);
+    const [al, ah, bl, bh] = [low[a]!, high[a]!, low[b]!, high[b]!];
+    const lacks = Math.max(missing[a]!, missing[b]!);
+    if (lacks === always) return setFlat(affine, to, 0, 0, always);
+    if (!bothFinite(affine, a, b)) {
+      const ends = [al * bl, al * bh, ah * bl, ah * bh].map((value) => orElse(value, 0));
+      const undefinedProduct =
+        [al * bl, al * bh, ah * bl, ah * bh].some(Number.isNaN) ||
+        (al <= 0 && ah >= 0) ||
+        (bl <= 0 && bh >= 0);
+      return setFlat(affine, to, Math.min(...ends), Math.max(...ends), undefinedProduct ? sometimes : lacks);
+    }
+    const one = al * bl;
+    const two = al * bh;
+    const three = ah * bl;
+    const four = ah * bh;
+    const firstBelow =
+      middleOf(affine, true, -one, bl, a, al, b) >= middleOf(affine, true, -four, bh, a, ah, b);
+    if (firstBelow) combine(affine, true, to, -one, bl, a, al, b);
+    else combine(affine, true, to, -four, bh, a, ah, b);
+    const firstAbove =
+      middleOf(affine, false, -two, bh, a, al, b) <= middleOf(affine, false, -three, bl, a, ah, b);
+    if (firstAbove) combine(affine, false, to, -two, bh, a, al, b);
+    else combine(affine, false, to, -three, bl, a, ah, b);
+    settle(affine, to, Math.min(one, two, three, four), Math.max(one, two, three, four), lacks);
+  };
+}
+
+const ROUNDS = 3;
+/** Another round is worth it when the ends came nearer by this share. */
+const WORTH = 0.98;
+
+/**
+ * A quotient f = a/b of a divisor that keeps its sign. From (f − p)(b − q) having a known sign,
+ * p an end of f and q one of b, follows a bound of f that is affine in a and b. Narrower ends give
+ * better bounds, so it goes in rounds, as Dinkelbach's iteration does.
+ */
+function quotientBound(affine: Affine, to: number, a: number, b: number): Bound {
+  const { low, high, missing } = affine;
+  return () => {
+    const [al, ah, bl, bh] = [low[a]!, high[a]!, low[b]!, high[b]!];
+    const lacks = Math.max(missing[a]!, missing[b]!);
+    if (lacks === always) return setFlat(affine, to, 0, 0, always);
+    if (!bothFinite(affine, a, b) || !(bl > 0 || bh < 0)) return quotientWithZero(affine, to, a, b);
+    const four = [al / bl, al / bh, ah / bl, ah / bh] as const;
+    let from = Math.min(...four);
+    let until = Math.max(...four);
+    // With b < 0, f = −a/−b.
+    const sign = bl > 0 ? 1 : -1;
+    const [near, far] = sign === 1 ? [bl, bh] : [-bh, -bl];
+    for (let round = 0; round < ROUNDS; round += 1) {
+      const width = until - from;
+      const left = sign / far;
+      const right = sign / near;
+      if (
+        middleOf(affine, true, from, left, a, -from * left, b) >=
+        middleOf(affine, true, until, right, a, -until * right, b)
+      )
+        combine(affine, true, to, from, left, a, -from * left, b);
+      else combine(affine, true, to, until, right, a, -until * right, b);
+      if (
+        middleOf(affine, false, from, right, a, -from * right, b) <=
+        middleOf(affine, false, until, left, a, -until * left, b)
+      )
+        combine(affine, false, to, from, right, a, -from * right, b);
+      else combine(affine, false, to, until, left, a, -until * left, b);
+      settle(affine, to, from, until, lacks);
+      from = affine.low[to]!;
+      until = affine.high[to]!;
+      if (!(until - from < WORTH * width)) return;
+    }
+  };
+}
+
+/** The divisor may be 0, or something is infinite: ends alone, and from one side, where the divisor is never below 0, what is affine. */
+function quotientWithZero(affine: Affine, to: number, a: number, b: number): void {
+  const { low, high, missing } = affine;
+  const [al, ah, bl, bh] = [low[a]!, high[a]!, low[b]!, high[b]!];
+  const lacks = Math.max(missing[a]!, missing[b]!, sometimes);
+  const nonNegative = bl >= 0 && bh < Infinity && bh > 0 && al >= 0 && ah < Infinity;
+  if (!nonNegative) {
+    const known = bl > 0 || bh < 0;
+    const ends = known
+      ? [al / bl, al / bh, ah / bl, ah / bh].map((value) => orElse(value, 0))
+      : [-Infinity, Infinity];
+    setFlat(affine, to, Math.min(...ends), Math.max(...ends), lacks);
+    return;
+  }
+  const from = al / bh;
+  combine(affine, true, to, from, 1 / bh, a, -from / bh, b);
+  affine.above.constants[to] = Infinity;
+  affine.above.atMiddle[to] = Infinity;
+  settle(affine, to, from, Infinity, lacks);
+}
+
+/** The greater (sign 1) or the lesser of two. */
+function extremeBound(affine: Affine, to: number, a: number, b: number, sign: 1 | -1): Bound {
+  const { low, high, missing, below, above } = affine;
+  return () => {
+    const lacks = Math.max(missing[a]!, missing[b]!);
+    if (lacks === always) return setFlat(affine, to, 0, 0, always);
+    const [al, ah, bl, bh] = [low[a]!, high[a]!, low[b]!, high[b]!];
+    if (sign === 1 ? al >= bh : ah <= bl) return copyStep(affine, to, a, lacks);
+    if (sign === 1 ? bl >= ah : bh <= al) return copyStep(affine, to, b, lacks);
+    const pick = sign === 1 ? Math.max : Math.min;
+    const [from, until] = [pick(al, bl), pick(ah, bh)];
+    const inner = sign === 1 ? below : above;
+    const better =
+      sign === 1 ? inner.atMiddle[a]! >= inner.atMiddle[b]! : inner.atMiddle[a]! <= inner.atMiddle[b]!;
+    combine(affine, sign === 1, to, 0, 1, better ? a : b, 0, a);
+    if (bothFinite(affine, a, b)) {
+      // max(u, v) = v + max(u − v, 0), and the chord of max(d, 0) lies above it.
+      const [least, greatest] = sign === 1 ? [al - bh, ah - bl] : [bl - ah, bh - al];
+      const share = greatest / (greatest - least);
+      combine(affine, sign !== 1, to, -sign * share * least, share, a, 1 - share, b);
+    } else {
+      const outer = sign === 1 ? above : below;
+      outer.constants[to] = sign * Infinity;
+      outer.atMiddle[to] = sign * Infinity;
+    }
+    settle(affine, to, from, until, lacks);
+  };
+}
+
+function absoluteBound(affine: Affine, to: number, of: number): Bound {
+  const { low, high, missing } = affine;
+  const chordAndSlope = curvedBound(affine, to, of, size);
+  return () => {
+    if (missing[of] !== always && low[of]! >= 0) return copyStep(affine, to, of, missing[of]!);
+    if (missing[of] !== always && high[of]! <= 0) return scale(affine, to, of, -1, missing[of]!);
+    chordAndSlope();
+  };
+}
+
+/** A function of one variable that bends one way over a stretch. */
+interface Curve {
+  /** Its ends over a stretch of its domain, and the least and greatest argument that have a value. */
+  from: number;
+  value(at: number): number;
+  slope(at: number): number;
+  /** 1 where it lies above its tangents over the stretch, −1 below, 0 neither. */
+  bends(low: number, high: number): 1 | -1 | 0;
+  /** Where it turns round, if it does. */
+  turns: number | null;
+  /** Whether the values at the ends are correctly rounded, hence monotone as computed. */
+  exact: boolean;
+}
+
+const square: Curve = {
+  ...{ from: -Infinity, turns: 0, exact: true },
+  value: (at) => at * at,
+  slope: (at) => 2 * at,
+  bends: () => 1,
+};
+const root: Curve = {
+  ...{ from: 0, turns: null, exact: true },
+  value: Math.sqrt,
+  slope: (at) => 0.5 / Math.sqrt(at),
+  bends: () => -1,
+};
+const exponential: Curve = {
+  ...{ from: -Infinity, turns: null, exact: false },
+  value: Math.exp,
+  slope: Math.exp,
+  bends: () => 1,
+};
+const logarithm: Curve = {
+  ...{ from: 0, turns: null, exact: false },
+  value: Math.log,
+  slope: (at) => 1 / at,
+  bends: () => -1,
+};
+const size: Curve = {
+  ...{ from: -Infinity, turns: 0, exact: true },
+  value: Math.abs,
+  slope: Math.sign,
+  bends: () => 1,
+};
+
+function powerOf(exponent: number): Curve {
+  const whole = Number.isInteger(exponent);
+  const even = whole && exponent % 2 === 0;
+  return {
+    from: whole ? -Infinity : 0,
+    turns: even ? 0 : null,
+    exact: false,
+    value: (at) => (at + 0) ** exponent,
+    slope: (at) => exponent * (at + 0) ** (exponent - 1),
+    bends(low, high) {
+      if (exponent === 0 || exponent === 1) return 0;
+      if (low >= 0) return exponent > 1 || exponent < 0 ? 1 : -1;
+      if (even && exponent > 0) return 1;
+      if (high <= 0 && whole) return even ? 1 : -1;
+      return 0;
+    },
+  };
+}
+
+/** Between the chord and a tangent in the middle. */
+function curvedBound(affine: Affine, to: number, of: number, curve: Curve): Bound {
+  const { low, high, missing, below, above } = affine;
+  return () => {
+    if (missing[of] === always || !(high[of]! >= curve.from)) return setFlat(affine, to, 0, 0, always);
+    const lacks = low[of]! < curve.from ? sometimes : missing[of]!;
+    const [from, until] = [Math.max(low[of]!, curve.from), high[of]!];
+    const [first, last] = [curve.value(from), curve.value(until)];
+    let [least, greatest] = first <= last ? [first, last] : [last, first];
+    if (curve.turns !== null && from < curve.turns && until > curve.turns) {
+      const turn = curve.value(curve.turns);
+      least = Math.min(least, turn);
+      greatest = Math.max(greatest, turn);
+    }
+    const pole =
+      curve.turns === null && from < 0 && until >= 0 && !Number.isFinite(curve.value(0)) && curve.from < 0;
+    if (pole) return setFlat(affine, to, -Infinity, Infinity, lacks);
+    if (!curve.exact) {
+      least = Number.isFinite(least) ? lower(least) : least;
+      greatest = Number.isFinite(greatest) ? higher(greatest) : greatest;
+      if (first >= 0 && last >= 0) least = Math.max(0, least);
+    }
+    const bends = curve.bends(from, until);
+    if (
+      bends === 0 ||
+      !(until > from) ||
+      !isFinitePair(first, last) ||
+      !isFinitePair(last, first) ||
+      !isFinitePair(from, until)
+    ) {
+      return setFlat(affine, to, least, greatest, lacks);
+    }
+    const chord = (last - first) / (until - from);
+    const chordSize = Math.abs(first) + Math.abs(last) + Math.abs(chord) * (Math.abs(from) + Math.abs(until));
+    // Of the two functions that bound the variable, the one that the tangent will use.
+    const middle = (below.atMiddle[of]! + above.atMiddle[of]!) / 2;
+    const touch = middle > from && middle < until ? middle : (from + until) / 2;
+    const height = curve.value(touch);
+    const slope = curve.slope(touch);
+    const tangentSize = Math.abs(height) + Math.abs(slope * touch);
+    combine(
+      affine,
+      bends !== 1,
+      to,
+      first - chord * from + (bends === 1 ? 1 : -1) * chordSize * 2 ** -46,
+      chord,
+      of,
+      0,
+      of,
+    );
+    combine(
+      affine,
+      bends === 1,
+      to,
+      height - slope * touch - (bends === 1 ? 1 : -1) * tangentSize * 2 ** -46,
+      slope,
+      of,
+      0,
+      of,
+    );
+    settle(affine, to, least, greatest, lacks);
+  };
+}
+
+/** Decided where the comparison is; else anything that either side may be. */
+function choiceBound(
+  affine: Affine,
+  to: number,
+  { left, operator, right, then, otherwise }: StepOf<'choose'>,
+): Bound {
+  const { low, high, missing } = affine;
+  return () => {
+    const compared = Math.max(missing[left]!, missing[right]!);
+    if (compared === always) return setFlat(affine, to, 0, 0, always);
+    const strict = operator === '<';
+    const surely = strict ? high[left]! < low[right]! : high[left]! <= low[right]!;
+    const not = strict ? low[left]! >= high[right]! : low[left]! > high[right]!;
+    if (surely) return takeSide(affine, to, then, compared);
+    if (not)
+      return otherwise === null
+        ? setFlat(affine, to, 0, 0, always)
+        : takeSide(affine, to, otherwise, compared);
+    if (otherwise === null || missing[otherwise] === always) return takeSide(affine, to, then, sometimes);
+    if (missing[then] === always) return takeSide(affine, to, otherwise, sometimes);
+    setFlat(
+      affine,
+      to,
+      Math.min(low[then]!, low[otherwise]!),
+      Math.max(high[then]!, high[otherwise]!),
+      Math.max(compared, missing[then]!, missing[otherwise]!),
+    );
+  };
+}
+
+/** The value of one side, which may lack where the side or the comparison does. */
+function takeSide(affine: Affine, to: number, side: number, compared: number): void {
+  copyStep(affine, to, side, Math.max(compared, affine.missing[side]!));
+}

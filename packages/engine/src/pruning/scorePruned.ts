@@ -1,0 +1,177 @@
+import type { Chunk, Outcome } from '@tiegel/contract';
+import { wholeOf } from '../grid.ts';
+import { type KeptPoints, keptPoints } from '../keptPoints.ts';
+import type { Prepared } from '../prepare.ts';
+import type { ScoreOptions } from '../scoring.ts';
+import { type Box, firstPointOf, halvesOf, pointsIn, widestOf } from './box.ts';
+import { type BoxSweep, boxSweep } from './boxSweep.ts';
+import { rangeBoxes } from './rangeBoxes.ts';
+import { type RegionTests, regionTests, type Standing } from './regionTests.ts';
+
+/** A box of so many points is looked at rather than halved. */
+const pointsToSweep = 2048;
+/** How often the search asks whether to stop: after so many boxes. */
+const turnsBetweenQuestions = 32;
+
+/** A system whose points are not all decided. */
+interface OpenSystem {
+  number: number;
+  bestKey: number;
+}
+
+/**
+ * Scores a chunk of a search that does not count each limit (tally all or none): boxes of the grid
+ * that surely cannot change the outcome are left out. Systems come in the order of the best key
+ * that their bounds allow; a box is left when no point of it passes or none can be kept, halved
+ * when it is large, and swept when it is small. With tally all, boxes that pass whole are counted
+ * by their number of points.
+ *
+ * The outcome equals that of the reference scorer digit for digit.
+ *
+ * @param mostToSweep a box of so many points is looked at rather than halved
+ */
+export function scorePruned(
+  prepared: Prepared,
+  chunk: Chunk,
+  options: ScoreOptions,
+  mostToSweep = pointsToSweep,
+): Outcome | null {
+  const { ranking, systems, grid, plan } = prepared;
+  const counting = plan.specification.tally === 'all';
+  const { tests, sweep } = partsOf(prepared);
+  const kept = keptPoints(ranking, options.cutOff);
+  const search = { tests, sweep, kept, counting, options, mostToSweep };
+  let passed = 0;
+
+  const found = openSystems(prepared, chunk, search);
+  if (found === null) return null;
+  passed += found.passed;
+  for (const { number, bestKey } of found.open) {
+    if (!counting && ranking.keepPerSystem === 0 && kept.excludes(bestKey, number, 0)) continue;
+    if (options.stopped?.()) return null;
+    const system = systems.systemAt(number);
+    const total = wholeOf(grid, system.length);
+    kept.enter(number);
+    tests.enter(system, total);
+    sweep.enter(system, total);
+    for (const box of rangeBoxes(grid, system, chunk.firstPoint, chunk.endPoint)) {
+      const here = searchBox(box, number, search);
+      if (here === null) return null;
+      passed += here;
+    }
+  }
+  return {
+    points: found.points,
+    ...{ passed: counting ? passed : null, passedEach: null, outside: null },
+    ...kept.finish(),
+  };
+}
+
+interface Search {
+  tests: RegionTests;
+  sweep: BoxSweep;
+  kept: KeptPoints;
+  counting: boolean;
+  options: ScoreOptions;
+  mostToSweep: number;
+}
+
+/** The systems that bounds of the whole system leave open, best first, and how many points pass in the others. */
+function openSystems(
+  { systems, grid, ranking }: Prepared,
+  { firstSystem, endSystem, firstPoint, endPoint }: Chunk,
+  { tests, counting, options }: Search,
+): { open: OpenSystem[]; points: number; passed: number } | null {
+  const open: OpenSystem[] = [];
+  const nothingKept = ranking.keep === 0 && ranking.keepPerSystem === 0;
+  const system = systems.systemAt(firstSystem);
+  let points = 0;
+  let passed = 0;
+  for (let number = firstSystem; number < endSystem; number += 1, systems.advance(system)) {
+    if ((number & 255) === 0 && options.stopped?.()) return null;
+    tests.enter(system, wholeOf(grid, system.length));
+    for (const box of rangeBoxes(grid, system, firstPoint, endPoint)) {
+      const here = pointsIn(box);
+      points += here;
+      const standing = tests.standing(box);
+      if (standing === 'none') continue;
+      if (standing === 'all' && counting && nothingKept) passed += here;
+      else if (open.at(-1)?.number !== number) open.push({ number, bestKey: tests.bestKey() });
+      else open.at(-1)!.bestKey = Math.min(open.at(-1)!.bestKey, tests.bestKey());
+    }
+  }
+  open.sort((one, other) =>
+    one.bestKey === other.bestKey ? one.number - other.number : one.bestKey < other.bestKey ? -1 : 1,
+  );
+  return { open, points, passed };
+}
+
+/** A box that is not decided. */
+interface OpenBox {
+  box: Box;
+  standing: Standing;
+  bestKey: number;
+}
+
+/** Searches a box of the system entered; how many points pass, as far as they are counted. Null when stopped. */
+function searchBox(whole: Box, system: number, search: Search): number | null {
+  const { tests, sweep, kept, counting, options, mostToSweep } = search;
+  const open: OpenBox[] = [];
+  let passed = 0;
+
+  /** Puts a box among the open ones unless it is decided. */
+  function add(box: Box): void {
+    const standing = tests.standing(box);
+    if (standing === 'none') return;
+    const one = { box, standing, bestKey: tests.bestKey() };
+    if (!isDull(one, system, search)) open.push(one);
+    else if (counting && standing === 'all') passed += pointsIn(box);
+    else if (counting) open.push(one);
+  }
+
+  add(whole);
+  let turn = 0;
+  for (let one = open.pop(); one !== undefined; one = open.pop()) {
+    turn += 1;
+    if (turn % turnsBetweenQuestions === 0 && options.stopped?.()) return null;
+    const { box, standing } = one;
+    const dull = isDull(one, system, search);
+    if (dull && !counting) continue;
+    const points = pointsIn(box);
+    if (dull && standing === 'all') {
+      passed += points;
+    } else if (points <= mostToSweep) {
+      passed += sweep.sweep(box, kept);
+    } else {
+      const length = open.length;
+      for (const half of halvesOf(box, widestOf(box))) add(half);
+      betterLast(open, length);
+    }
+  }
+  return passed;
+}
+
+/** Whether no point of a box can be kept. */
+function isDull({ box, bestKey }: OpenBox, system: number, { kept, sweep }: Search): boolean {
+  const worst = kept.worstKey();
+  if (bestKey !== worst) return bestKey > worst;
+  return kept.excludes(bestKey, system, sweep.numberOf(firstPointOf(box)));
+}
+
+/** Of two boxes added last the one with the better key is looked at first. */
+function betterLast(open: OpenBox[], from: number): void {
+  if (open.length - from < 2 || open[from]!.bestKey >= open[from + 1]!.bestKey) return;
+  open.push(...open.splice(from, 1));
+}
+
+/** What a plan's chunks share. */
+const parts = new WeakMap<Prepared, { tests: RegionTests; sweep: BoxSweep }>();
+
+function partsOf(prepared: Prepared): { tests: RegionTests; sweep: BoxSweep } {
+  let known = parts.get(prepared);
+  if (!known) {
+    known = { tests: regionTests(prepared), sweep: boxSweep(prepared) };
+    parts.set(prepared, known);
+  }
+  return known;
+}

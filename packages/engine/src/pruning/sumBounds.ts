@@ -1,0 +1,169 @@
+import { entropyTerm, type Step } from '@tiegel/screening';
+import { type Affine, always, type Frame, leastOf, never, setFlat } from './affine.ts';
+
+/** Bounds one step over the box at hand. */
+export interface StepBound {
+  /** Turns to another system; its members are in the frame. */
+  enter(): void;
+  bound(): void;
+}
+
+/** So many times the size of its terms may a sum of up to a hundred of them be off by rounding. */
+const ROUNDING = 2 ** -46;
+
+/** Whole numbers below it add without rounding. */
+const EXACT_BELOW = 2 ** 52;
+
+export const roundingOf = (size: number, decimal: boolean): number =>
+  decimal && size < EXACT_BELOW ? 0 : size * ROUNDING;
+
+/** A linear sum: its own affine function, with ends that are exact where its data are short decimals. */
+export function linearBound(
+  affine: Affine,
+  to: number,
+  { coefficients, divisor, decimal }: Extract<Step, { kind: 'linear' }>,
+): StepBound {
+  const { frame, stride, below, above } = affine;
+  const weights = new Float64Array(stride);
+  let lacks = false;
+  let largest = 0;
+  let nonNegative = true;
+  return {
+    enter() {
+      lacks = false;
+      largest = 0;
+      nonNegative = true;
+      for (let at = 0; at < frame.elements; at += 1) {
+        const weight = coefficients[frame.members[at]!]!;
+        weights[at] = weight;
+        if (Number.isNaN(weight)) lacks = true;
+        if (!(weight >= 0)) nonNegative = false;
+        largest = Math.max(largest, Math.abs(weight));
+      }
+    },
+    bound() {
+      if (lacks) {
+        setFlat(affine, to, 0, 0, always);
+        return;
+      }
+      const scale = divisor * frame.total;
+      let corner = 0;
+      let middle = 0;
+      for (let at = 0; at < frame.elements; at += 1) {
+        corner += weights[at]! * frame.low[at]!;
+        middle += weights[at]! * frame.middle[at]!;
+        below.slopes[to * stride + at] = weights[at]! / scale;
+        above.slopes[to * stride + at] = weights[at]! / scale;
+      }
+      const margin = roundingOf(largest * frame.total, decimal);
+      const least = corner + leastOf(weights, 0, 1, frame) - margin;
+      affine.low[to] = (nonNegative ? Math.max(0, least) : least) / scale;
+      affine.high[to] = (corner - leastOf(weights, 0, -1, frame) + margin) / scale;
+      affine.missing[to] = never;
+      const slack = (largest / divisor) * ROUNDING;
+      below.constants[to] = corner / scale - slack;
+      above.constants[to] = corner / scale + slack;
+      below.atMiddle[to] = below.constants[to]! + middle / scale;
+      above.atMiddle[to] = above.constants[to]! + middle / scale;
+    },
+  };
+}
+
+/** −Σ c ln c: above by tangents, below by chords, with ends that are exact. */
+export function entropyBound(affine: Affine, to: number): StepBound {
+  const { frame, stride, below, above } = affine;
+  let total = 0;
+  /** −c ln c and its derivative by the part, by parts. */
+  let terms = new Float64Array();
+  let slopesAt = new Float64Array();
+  return {
+    enter() {
+      if (frame.total === total) return;
+      total = frame.total;
+      terms = Float64Array.from({ length: total + 1 }, (_, parts) => 0 - entropyTerm(parts / total));
+      slopesAt = Float64Array.from(
+        { length: total + 1 },
+        (_, parts) => (-Math.log(parts / total) - 1) / total,
+      );
+    },
+    bound() {
+      const { elements, low, high, middle, width } = frame;
+      let [fromBelow, fromAbove, belowMiddle, aboveMiddle] = [0, 0, 0, 0];
+      for (let at = 0; at < elements; at += 1) {
+        const from = low[at]!;
+        const chord = width[at]! > 0 ? (terms[high[at]!]! - terms[from]!) / width[at]! : 0;
+        // A tangent is above everywhere, so a whole number near the middle is as good.
+        const touch = from + Math.round(middle[at]!);
+        const tangent = slopesAt[touch]!;
+        below.slopes[to * stride + at] = chord;
+        above.slopes[to * stride + at] = tangent;
+        fromBelow += terms[from]!;
+        fromAbove += terms[touch]! - tangent * (touch - from);
+        belowMiddle += chord * middle[at]!;
+        aboveMiddle += tangent * middle[at]!;
+      }
+      below.constants[to] = fromBelow - SLACK;
+      above.constants[to] = fromAbove + SLACK;
+      below.atMiddle[to] = below.constants[to]! + belowMiddle;
+      above.atMiddle[to] = above.constants[to]! + aboveMiddle;
+      affine.low[to] =
+        elements <= MOST_FOR_VERTICES
+          ? leastEntropy(frame, terms)
+          : Math.max(0, below.constants[to]! + leastOf(below.slopes, to * stride, 1, frame));
+      affine.high[to] = greatestEntropy(frame, terms);
+      affine.missing[to] = never;
+    },
+  };
+}
+
+/** Far above the rounding of a dozen terms of at most 0.4. */
+const SLACK = 2 ** -44;
+const MOST_FOR_VERTICES = 6;
+
+/**
+ * The greatest entropy of a box, exactly as it is computed: the most equal amounts have it. Any
+ * others that are not the same amounts in another order have less by more than 1e-7 on the finest
+ * grid, far above all rounding; and terms add without any (see entropyTerm).
+ */
+function greatestEntropy({ elements, low, high, total }: Frame, terms: Float64Array): number {
+  let level = Math.floor(total / elements);
+  while (sumAt(level, low, high) > total) level -= 1;
+  while (level < total && sumAt(level + 1, low, high) <= total) level += 1;
+  let extra = total - sumAt(level, low, high);
+  let sum = 0;
+  for (let at = 0; at < elements; at += 1) {
+    const raised = extra > 0 && level >= low[at]! && level < high[at]!;
+    if (raised) extra -= 1;
+    sum += terms[held(level, low[at]!, high[at]!) + (raised ? 1 : 0)]!;
+  }
+  return sum;
+}
+
+const held = (value: number, low: number, high: number): number => Math.max(low, Math.min(value, high));
+
+function sumAt(level: number, low: Int32Array, high: Int32Array): number {
+  let sum = 0;
+  for (let at = 0; at < low.length; at += 1) sum += held(level, low[at]!, high[at]!);
+  return sum;
+}
+
+/**
+ * The least entropy of a box, exactly as it is computed: it lies where all elements but one are
+ * at a bound, for the entropy is strictly concave.
+ */
+function leastEntropy({ elements, low, high, total }: Frame, terms: Float64Array): number {
+  let least = Number.POSITIVE_INFINITY;
+  const at = (place: number, free: number, rest: number, sum: number): void => {
+    if (place === elements) {
+      const inside = free >= 0 && rest >= low[free]! && rest <= high[free]!;
+      if (inside) least = Math.min(least, sum + terms[rest]!);
+      return;
+    }
+    if (free < 0) at(place + 1, place, rest, sum);
+    if (free < 0 && place === elements - 1) return;
+    at(place + 1, free, rest - low[place]!, sum + terms[low[place]!]!);
+    if (high[place]! > low[place]!) at(place + 1, free, rest - high[place]!, sum + terms[high[place]!]!);
+  };
+  at(0, -1, total, 0);
+  return least;
+}

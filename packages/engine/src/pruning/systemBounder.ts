@@ -1,0 +1,101 @@
+import { evaluator, type Program, type Step } from '@tiegel/screening';
+import { isOperator, stepsBehind } from '../blocks/steps.ts';
+import { type Affine, always, never, newAffine, setFlat } from './affine.ts';
+import type { Box } from './box.ts';
+import { operatorBound } from './operatorBounds.ts';
+import { pairBound } from './pairBound.ts';
+import { entropyBound, linearBound, type StepBound } from './sumBounds.ts';
+
+/** What the outputs of a program may be over boxes of one system after another. */
+export interface SystemBounder {
+  /** Turns to a system: places in the pool, ascending, and the parts that make its whole. */
+  enter(members: readonly number[], total: number): void;
+  /** Bounds every output over a box of that system; valid until the next call. */
+  bound(box: Box): void;
+  /** Ends of output k: every value of it that an evaluator computes in the box lies between them. No value at all: low above high. */
+  low(output: number): number;
+  high(output: number): number;
+  /** Whether it lacks a value at no point (0), perhaps at some (1), at every one (2). */
+  missing(output: number): number;
+}
+
+/** Prepares bounds of these outputs of a program, for systems of up to so many elements. */
+export function systemBounder(
+  program: Program,
+  outputs: readonly number[],
+  mostElements: number,
+): SystemBounder {
+  const { steps } = program;
+  const places = outputs.map((output) => program.outputs[output]!);
+  const needed = stepsBehind(program, places);
+  const affine = newAffine(steps.length, mostElements);
+  const { frame } = affine;
+  const bounds = steps.flatMap((step, number) =>
+    needed.has(number) ? [boundOf(affine, number, step, program)] : [],
+  );
+  const entering = bounds.filter(({ enter }) => enter !== nothing);
+
+  return {
+    enter(members, total) {
+      frame.members = members;
+      frame.elements = members.length;
+      frame.total = total;
+      for (const { enter } of entering) enter();
+    },
+    bound(box) {
+      setFrame(affine, box);
+      for (const { bound } of bounds) bound();
+    },
+    low: (output) => affine.low[places[output]!]!,
+    high: (output) => affine.high[places[output]!]!,
+    missing: (output) => affine.missing[places[output]!]!,
+  };
+}
+
+function setFrame({ frame }: Affine, { low, high }: Box): void {
+  frame.low = low;
+  frame.high = high;
+  let rest = frame.total;
+  let widths = 0;
+  for (let at = 0; at < frame.elements; at += 1) {
+    const width = high[at]! - low[at]!;
+    frame.width[at] = width;
+    widths += width;
+    rest -= low[at]!;
+  }
+  frame.rest = rest;
+  const share = widths === 0 ? 0 : rest / widths;
+  for (let at = 0; at < frame.elements; at += 1) frame.middle[at] = frame.width[at]! * share;
+}
+
+const nothing = () => {};
+
+function boundOf(affine: Affine, number: number, step: Step, program: Program): StepBound {
+  if (isOperator(step)) return { enter: nothing, bound: operatorBound(affine, number, step) };
+  switch (step.kind) {
+    case 'linear':
+      return linearBound(affine, number, step);
+    case 'pairs':
+      return pairBound(affine, number, step);
+    case 'entropy':
+      return entropyBound(affine, number);
+    case 'constant':
+      return { enter: nothing, bound: () => setFlat(affine, number, step.value, step.value, never) };
+    default:
+      return ofSystem(affine, number, step, program);
+  }
+}
+
+/** An extreme over the elements present: one number for each system, which the canonical evaluator computes. */
+function ofSystem(affine: Affine, number: number, step: Step, { symbols }: Program): StepBound {
+  const { frame } = affine;
+  const { evaluate } = evaluator({ symbols, steps: [step], outputs: [0] });
+  const value = new Float64Array(1);
+  return {
+    enter() {
+      const { members } = frame;
+      evaluate(members, members, members.length, value);
+    },
+    bound: () => setFlat(affine, number, value[0]!, value[0]!, Number.isNaN(value[0]!) ? always : never),
+  };
+}
