@@ -26,7 +26,7 @@ export interface BoxSweep {
 /** Prepares the sweep of boxes of a plan's grid, by the canonical operations in the canonical order. */
 export function boxSweep({ program, limits, limited, scoreOutput, grid, ranking }: Prepared): BoxSweep {
   const outputs = limited.map((_, output) => output);
-  const blocks = blockProgram(program, outputs, [scoreOutput], grid.components.max, capacity);
+  const blocks = blockProgram(program, outputs, scoreOutput, grid.components.max, capacity);
   const tests = limitTests(
     limits,
     blocks.limited,
@@ -52,7 +52,7 @@ export function boxSweep({ program, limits, limited, scoreOutput, grid, ranking 
   }
 
   function offer(block: PointBlock, passing: number, kept: KeptPoints): void {
-    const [scores] = blocks.ranked(tests.passing, passing) as [Float64Array];
+    const scores = blocks.scores(tests.passing, passing);
     let worst = kept.worstKey();
     for (let at = 0; at < passing; at += 1) {
       const score = Number.isFinite(scores[at]) ? scores[at]! : Number.NaN;
