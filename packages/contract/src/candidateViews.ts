@@ -62,3 +62,34 @@ export const tradeOffSchema = z
   })
   .meta({ id: 'TradeOff' });
 export type TradeOff = z.infer<typeof tradeOffSchema>;
+
+const spread = z.object({
+  counts: z.array(count).describe('For each bin, one less than there are edges'),
+  below: count,
+  above: count,
+  missing: count.describe('Without a value'),
+});
+
+/** How quantities lie over the grid of a search, over what passed and over what was kept, in the same bins. */
+export const searchDistributionsSchema = z
+  .object({
+    sample: count.describe('Points drawn of the grid, each being equally likely; all of them where `exact`'),
+    exact: z.boolean(),
+    passed: z.number().describe('Share of the sample that meets all limits'),
+    error: z.number().describe('Half-width of the 95 % interval of `passed`; 0 where exact'),
+    quantities: z.array(
+      z.object({
+        quantity: z.string(),
+        edges: z.array(z.number()).describe('Of the bins, rising; the last bin has its upper edge'),
+        grid: spread
+          .nullable()
+          .describe('Of the sample; null where the quantity is worked out for kept ones only'),
+        passing: spread.nullable().describe('Of those of the sample that meet all limits'),
+        kept: spread.describe('Of the kept candidates that meet the filters'),
+      }),
+    ),
+    meeting,
+    among,
+  })
+  .meta({ id: 'SearchDistributions' });
+export type SearchDistributions = z.infer<typeof searchDistributionsSchema>;

@@ -5,6 +5,7 @@ import { inStore } from './candidateAnswers.ts';
 import { candidateSet, checkQuery } from './candidateQueries.ts';
 import { elementUse } from './elementUse.ts';
 import type { Records } from './records.ts';
+import { searchDistributions } from './searchDistributions.ts';
 import type { Searches } from './searches.ts';
 import { systemsOf } from './systemsOf.ts';
 import { tradeOff } from './tradeOff.ts';
@@ -19,7 +20,7 @@ const alwaysThere = 200;
 export function candidateSweeps(
   store: Store,
   { known }: Records,
-): Pick<Searches, 'values' | 'elementUse' | 'tradeOff' | 'keptSystems'> {
+): Pick<Searches, 'values' | 'elementUse' | 'tradeOff' | 'keptSystems' | 'searchDistributions'> {
   function opened(id: string, query: CandidateQuery, quantities: readonly string[]) {
     const record = known(id);
     const { set, names } = candidateSet(record);
@@ -73,6 +74,13 @@ export function candidateSweeps(
         ({ ranks, values: [first, second] }, at) => front.add(first![at]!, second![at]!, ranks[at]!),
       );
       return { quantities: [...quantities], prefer: [...prefer], items: front.points(), meeting, among };
+    },
+
+    async searchDistributions(id, asked, quantities) {
+      const { record, set, query, quantities: stored, among } = opened(id, asked, quantities);
+      const kept = () => apart(store.candidates.values(set, query, { quantities: stored }));
+      const found = await searchDistributions(store, { number: record.number, quantities, kept });
+      return { ...found, among };
     },
 
     async keptSystems(id, asked) {

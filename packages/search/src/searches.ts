@@ -5,6 +5,7 @@ import type {
   CandidateValues,
   Distributions,
   ElementUse,
+  SearchDistributions,
   SearchView,
   Size,
   TradeOff,
@@ -64,6 +65,12 @@ export interface Searches {
     quantities: readonly [string, string],
     prefer: readonly ['low' | 'high', 'low' | 'high'],
   ): Promise<TradeOff>;
+  /** How quantities lie over the search's grid (a sample of it), over what passes and over those candidates. Throws as `candidates` does. */
+  searchDistributions(
+    id: string,
+    query: CandidateQuery,
+    quantities: readonly string[],
+  ): Promise<SearchDistributions>;
   /** The sets of elements of those candidates, in the order of the best of each. Throws as `candidates` does. */
   keptSystems(
     id: string,

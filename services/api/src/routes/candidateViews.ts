@@ -1,10 +1,16 @@
-import { candidateValuesSchema, elementUseSchema, tradeOffSchema } from '@tiegel/contract';
+import {
+  candidateValuesSchema,
+  elementUseSchema,
+  type SearchView,
+  searchDistributionsSchema,
+  tradeOffSchema,
+} from '@tiegel/contract';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { candidateQuery, selectionSchema } from './candidateQuery.ts';
 import { numberInAddress } from './numberInAddress.ts';
-import { quantitiesIn, quantityList } from './quantityList.ts';
+import { mostQuantities, quantitiesIn, quantityList } from './quantityList.ts';
 import { searchParameters } from './searchParameters.ts';
 
 const tags = ['candidates'];
@@ -40,6 +46,33 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
       const { quantities, limit = usualValues, ...selection } = request.query;
       const query = candidateQuery(selection);
       return searches.values(request.params.id, query, quantitiesIn(quantities), limit);
+    },
+  );
+
+  app.get(
+    '/searches/:id/distributions',
+    {
+      schema: {
+        summary: 'How quantities lie over the grid, over what passes, and over what was kept',
+        description:
+          'The grid and what passes are a sample of 20,000 points (all points of a smaller grid), on the data that ' +
+          'the search was planned with; the kept ones are all that meet the filters.',
+        tags,
+        params: searchParameters,
+        querystring: filters.extend({
+          quantities: quantityList
+            .optional()
+            .describe('Write ids with commas between; left out, the first 8 that are ranked and limited.'),
+        }),
+        response: { 200: searchDistributionsSchema, ...problemAnswers(400, 404, 409) },
+      },
+    },
+    (request) => {
+      const { id } = request.params;
+      const { quantities, ...selection } = request.query;
+      const query = candidateQuery(selection);
+      const asked = quantities === undefined ? askedIn(searches.view(id)) : quantitiesIn(quantities);
+      return searches.searchDistributions(id, query, asked);
     },
   );
 
@@ -82,4 +115,9 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
       return searches.tradeOff(request.params.id, query, [first, second], [preferFirst, preferSecond]);
     },
   );
+}
+
+/** What a search ranks and limits, each once. */
+function askedIn({ specification: { rank, limits } }: SearchView): string[] {
+  return [...new Set([...rank, ...limits].map(({ quantity }) => quantity))].slice(0, mostQuantities);
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 
-const mostQuantities = 8;
+/** So many columns at once. */
+export const mostQuantities = 8;
 const longest = 1000;
 
 /** Ids of quantities with commas between, in the address of a request: see quantitiesIn. */

@@ -1,4 +1,4 @@
-import type { Candidate, CandidateValues, ElementUse, TradeOff } from '@tiegel/contract';
+import type { Candidate, CandidateValues, ElementUse, SearchDistributions, TradeOff } from '@tiegel/contract';
 import { factsFor } from '@tiegel/elements';
 import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import { valuesOf } from '@tiegel/screening';
@@ -85,6 +85,45 @@ test('no candidate beats one of the front in a quantity without losing in the ot
   for (const item of items) expect(beaten(item.values)).toBe(false);
   expect(values.filter((one) => !beaten(one))).toHaveLength(items.reduce((sum, { alike }) => sum + alike, 0));
   expect(items[0]!.values[0]).toBe(Math.min(...values.map(([density]) => density!)));
+});
+
+test('distributions of a small grid are exact and agree with the counts of the search', async () => {
+  const { counts, specification: asked } = server.searches.view(id);
+  const { sample, exact, passed, error, quantities, meeting } =
+    await get<SearchDistributions>('distributions');
+  expect(quantities.map(({ quantity }) => quantity)).toEqual([
+    ...new Set([...asked.rank, ...asked.limits].map(({ quantity }) => quantity)),
+  ]);
+  const total = (spread: SearchDistributions['quantities'][number]['kept']) =>
+    spread.counts.reduce((sum, count) => sum + count, 0) + spread.below + spread.above + spread.missing;
+  for (const { grid, passing, kept, edges } of quantities) {
+    expect(total(grid!)).toBe(sample);
+    expect(total(passing!)).toBe(Math.round(passed * sample));
+    expect(total(kept)).toBe(900);
+    expect(edges).toHaveLength(grid!.counts.length + 1);
+  }
+  expect(meeting).toBe(900);
+  expect(exact).toBe(counts.points <= 20_000);
+  const share = counts.passed! / counts.points;
+  if (exact) expect(passed).toBeCloseTo(share, 12);
+  // The interval holds in 19 of 20 draws, and the draw is the same each time.
+  else expect(Math.abs(passed - share)).toBeLessThan(error);
+});
+
+test('the kept ones of a distribution are those that the filters leave, in the right bins', async () => {
+  const { quantities, meeting } = await get<SearchDistributions>(
+    'distributions?quantities=density&without=Al',
+  );
+  const [{ edges, kept }] = quantities as [SearchDistributions['quantities'][number]];
+  const values = all
+    .filter(({ composition }) => !('Al' in composition))
+    .map((one) => one.quantities.density!);
+  expect(meeting).toBe(values.length);
+  for (const [bin, count] of kept.counts.entries()) {
+    const inside = values.filter((value) => value >= edges[bin]! && value < edges[bin + 1]!);
+    // A value on an edge may be told to either side by the last digit.
+    expect(Math.abs(inside.length - count)).toBeLessThanOrEqual(1);
+  }
 });
 
 interface SystemsAnswer {
