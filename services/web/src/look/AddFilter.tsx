@@ -1,13 +1,13 @@
 import { type FormEvent, useState } from 'react';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import { unitText } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import type { Filters } from './filters.ts';
 
 interface AddFilterProps {
   filters: Filters;
   pool: readonly string[];
-  quantities: readonly QuantityView[];
+  quantities: readonly ShownQuantity[];
   currency: string | undefined;
   among: string;
   onChange: (filters: Filters) => void;

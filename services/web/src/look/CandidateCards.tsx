@@ -6,7 +6,7 @@ import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { unitText } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import { Notation } from '../words/Notation.tsx';
 import { candidateAddress } from './candidateAddress.ts';
 
@@ -15,7 +15,7 @@ const quantitiesOnCard = 6;
 interface CandidateCardsProps {
   searchId: string;
   rows: readonly Candidate[];
-  columns: readonly QuantityView[];
+  columns: readonly ShownQuantity[];
   currency: string | undefined;
   shareDecimals: number;
   onEnd: () => void;

@@ -4,7 +4,7 @@ import { Link } from 'wouter';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import { candidateAddress } from './candidateAddress.ts';
 
 interface CandidateRowProps {
@@ -12,7 +12,7 @@ interface CandidateRowProps {
   candidate: Candidate;
   index: number;
   rowNumber: number;
-  columns: readonly QuantityView[];
+  columns: readonly ShownQuantity[];
   shareDecimals: number;
   reachable: boolean;
   selected: boolean;

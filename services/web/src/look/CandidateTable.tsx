@@ -1,7 +1,7 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import type { Candidate } from '@tiegel/contract';
 import { useEffect, useRef } from 'react';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import { CandidateRow } from './CandidateRow.tsx';
 import { ColumnHead } from './ColumnHead.tsx';
 import { useRowKeys } from './useRowKeys.ts';
@@ -17,7 +17,7 @@ interface CandidateTableProps {
   firstRow: number;
   /** rows of the whole selection; null where that is not known */
   total: number | null;
-  columns: readonly QuantityView[];
+  columns: readonly ShownQuantity[];
   currency: string | undefined;
   shareDecimals: number;
   /** greatest number of elements in a composition */

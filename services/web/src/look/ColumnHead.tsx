@@ -1,12 +1,12 @@
 import { unitText } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import { Notation } from '../words/Notation.tsx';
 
 interface ColumnHeadProps {
   /** 'rank' or a quantity */
   id: string;
   name: string;
-  quantity?: QuantityView;
+  quantity?: ShownQuantity;
   currency?: string | undefined;
   order: string;
   direction: 'asc' | 'desc';

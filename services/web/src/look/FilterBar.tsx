@@ -1,7 +1,7 @@
 import { limitInWords } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { lookupIn } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import { asSentence } from '../words/asSentence.ts';
 import { AddFilter } from './AddFilter.tsx';
 import { type Filters, isFiltered, noFilters, writeFilters } from './filters.ts';
@@ -10,7 +10,7 @@ interface FilterBarProps {
   searchId: string;
   filters: Filters;
   pool: readonly string[];
-  quantities: readonly QuantityView[];
+  quantities: readonly ShownQuantity[];
   currency: string | undefined;
   /** 'among the 1000 kept of 108,283 that passed' */
   among: string;
@@ -86,7 +86,7 @@ interface Sentence {
 
 function sentencesOf(
   filters: Filters,
-  quantities: readonly QuantityView[],
+  quantities: readonly ShownQuantity[],
   currency: string | undefined,
 ): Sentence[] {
   const lookup = lookupIn(quantities, currency);

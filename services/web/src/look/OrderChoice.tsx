@@ -1,9 +1,9 @@
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import type { ViewState } from './viewState.ts';
 
 interface OrderChoiceProps {
   view: ViewState;
-  quantities: readonly QuantityView[];
+  quantities: readonly ShownQuantity[];
   onChange: (part: Partial<ViewState>) => void;
 }
 

@@ -1,15 +1,15 @@
 import type { SearchSpecification } from '@tiegel/contract';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 
 /** How many columns are shown to somebody who has chosen none, if the search does not ask for more. */
 const usualColumns = 12;
 
-/** The quantities that a search ranks and limits, then all others. */
-export function askedFirst(
-  { rank, limits }: SearchSpecification,
-  quantities: readonly QuantityView[],
-): { asked: QuantityView[]; others: QuantityView[] } {
-  const ids = [...new Set([...rank, ...limits].map(({ quantity }) => quantity))];
+/** The quantities that a search ranks and limits, then all others; in the order of the specification. */
+export function askedFirst<Quantity extends { id: string }>(
+  { rank, limits, keptOnly = [] }: SearchSpecification,
+  quantities: readonly Quantity[],
+): { asked: Quantity[]; others: Quantity[] } {
+  const ids = [...new Set([...rank, ...limits, ...keptOnly].map(({ quantity }) => quantity))];
   return {
     asked: ids.flatMap((id) => quantities.find((quantity) => quantity.id === id) ?? []),
     others: quantities.filter(({ id }) => !ids.includes(id)),
@@ -20,8 +20,8 @@ export function askedFirst(
 export function columnsOf(
   chosen: readonly string[] | null,
   specification: SearchSpecification,
-  quantities: readonly QuantityView[],
-): QuantityView[] {
+  quantities: readonly ShownQuantity[],
+): ShownQuantity[] {
   if (chosen !== null) return chosen.flatMap((id) => quantities.find((quantity) => quantity.id === id) ?? []);
   const { asked, others } = askedFirst(specification, quantities);
   return [...asked, ...others.slice(0, Math.max(0, usualColumns - asked.length))];

@@ -1,9 +1,9 @@
 import type { Candidate } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 
 /** Rows of a table as CSV with a head that names the units; numbers in full, with a point. */
-export function rowsAsCsv(rows: readonly Candidate[], columns: readonly QuantityView[]): string {
+export function rowsAsCsv(rows: readonly Candidate[], columns: readonly ShownQuantity[]): string {
   const head = [
     'rank',
     'composition (at.%)',

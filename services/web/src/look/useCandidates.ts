@@ -1,14 +1,15 @@
 import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
 import type { CandidatePage } from '@tiegel/contract';
+import { useCallback, useMemo } from 'react';
 import { request } from '../server/request.ts';
 import { selectionOf, type ViewState } from './viewState.ts';
 
 const rowsPerPage = 200;
 
-/** The kept candidates of a view, page after page by key, from row `at` on. */
-export function useCandidates(id: string, view: ViewState) {
+/** The kept candidates of a view, page after page by key, from row `at` on; `onEnd` asks for the next page. */
+export function useCandidates(id: string, view: Pick<ViewState, 'filters' | 'order' | 'direction' | 'at'>) {
   const selection = selectionOf(view).toString();
-  return useInfiniteQuery({
+  const query = useInfiniteQuery({
     queryKey: ['candidates', id, selection, view.at],
     initialPageParam: view.at > 0 ? `at=${view.at}` : '',
     queryFn: ({ pageParam, signal }) =>
@@ -20,4 +21,11 @@ export function useCandidates(id: string, view: ViewState) {
     placeholderData: keepPreviousData,
     staleTime: Number.POSITIVE_INFINITY,
   });
+  const { data, error, refetch, fetchNextPage, hasNextPage, isFetching, isPlaceholderData, isPending } =
+    query;
+  const rows = useMemo(() => data?.pages.flatMap(({ items }) => items) ?? [], [data]);
+  const onEnd = useCallback(() => {
+    if (hasNextPage && !isFetching) void fetchNextPage();
+  }, [hasNextPage, isFetching, fetchNextPage]);
+  return { rows, error, refetch, isPlaceholderData, isPending, onEnd };
 }

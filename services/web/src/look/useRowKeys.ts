@@ -7,14 +7,14 @@ import {
   useRef,
   useState,
 } from 'react';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import { rowsAsCsv } from './rowsAsCsv.ts';
 
 interface RowKeysOptions {
   /** what was walked and selected in one selection of rows holds for no other */
   selection: string;
   rows: readonly Candidate[];
-  columns: readonly QuantityView[];
+  columns: readonly ShownQuantity[];
   /** the first row that is drawn: Tab reaches it where the row walked to is out of sight */
   firstDrawn: number;
   scrollTo: (index: number) => void;

@@ -4,7 +4,7 @@ import { Failed } from '../frame/Failed.tsx';
 import type { Key } from '../frame/KeysDialog.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
-import { CandidatesView } from '../look/CandidatesView.tsx';
+import { ResultView } from '../look/ResultView.tsx';
 import { formatPercent } from '../numbers/formatNumber.ts';
 import { isUnfinished, quantitiesQuery } from '../server/queries.ts';
 import { useSearchView } from '../server/useSearchView.ts';
@@ -58,7 +58,7 @@ export function SearchPage() {
         </div>
         {limited && counts.points > 0 ? <LimitTable search={search} quantities={quantities.data} /> : null}
       </div>
-      {state === 'done' && kept > 0 ? <CandidatesView search={search} quantities={quantities.data} /> : null}
+      {state === 'done' && kept > 0 ? <ResultView search={search} quantities={quantities.data} /> : null}
     </div>
   );
 }

@@ -10,6 +10,8 @@ interface FigureProps {
   fileName: string;
   /** the same numbers as a table */
   table?: ReactNode;
+  /** what that table is called, if it tells something else than all numbers */
+  tableName?: string;
   /** the drawing: one SVG, canvases under it */
   children: ReactNode;
   /** controls of the figure, beside its title */
@@ -17,7 +19,15 @@ interface FigureProps {
 }
 
 /** A figure with title, caption, its numbers as a table, and its files for a talk or a paper. */
-export function Figure({ title, caption, fileName, table, children, tools }: FigureProps) {
+export function Figure({
+  title,
+  caption,
+  fileName,
+  table,
+  tableName = 'The numbers as a table',
+  children,
+  tools,
+}: FigureProps) {
   const frame = useRef<HTMLDivElement>(null);
   const [fault, setFault] = useState('');
   const head = useId();
@@ -67,7 +77,7 @@ export function Figure({ title, caption, fileName, table, children, tools }: Fig
         </button>
         {table ? (
           <details className="figure-table small">
-            <summary>The numbers as a table</summary>
+            <summary>{tableName}</summary>
             <div className="scroll-x">{table}</div>
           </details>
         ) : null}

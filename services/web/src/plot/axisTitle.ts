@@ -1,9 +1,9 @@
 import { unitText } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 
 /** What an axis is called: 'Density ρ (g/cm³)', 'Melting temperature T_m (K)'; Axis sets low what follows an underscore. */
 export function axisTitle(
-  { name, symbol, unit }: Pick<QuantityView, 'name' | 'symbol' | 'unit'>,
+  { name, symbol, unit }: Pick<ShownQuantity, 'name' | 'symbol' | 'unit'>,
   currency: string | undefined,
 ): string {
   const printed = unitText(unit, currency);

@@ -1,9 +1,9 @@
 import { type Named, printedUnit } from '@tiegel/contract';
-import type { QuantityView } from './types.ts';
+import type { ShownQuantity } from './types.ts';
 
 /** Name and unit of a quantity by its id, as sentences need them; the id itself for one that is not known. */
 export function lookupIn(
-  quantities: readonly QuantityView[],
+  quantities: readonly Pick<ShownQuantity, 'id' | 'name' | 'unit'>[],
   currency: string | undefined,
 ): (id: string) => Named {
   const byId = new Map(quantities.map((quantity) => [quantity.id, quantity]));

@@ -1,0 +1,64 @@
+import { effectivePool, type SearchView } from '@tiegel/contract';
+import { lazy, Suspense } from 'react';
+import { Waiting } from '../frame/Waiting.tsx';
+import { formatCount } from '../numbers/formatNumber.ts';
+import type { QuantityView, ShownQuantity } from '../server/types.ts';
+import { askedFirst } from './columns.ts';
+import { FilterBar } from './FilterBar.tsx';
+import './look.css';
+import { TableView } from './TableView.tsx';
+import { useView } from './useView.ts';
+import { ViewLinks } from './ViewLinks.tsx';
+
+// Plots are fetched when somebody looks at one: the first page does without them.
+const ScatterView = lazy(async () => ({ default: (await import('./ScatterView.tsx')).ScatterView }));
+const DistributionsView = lazy(async () => ({
+  default: (await import('./DistributionsView.tsx')).DistributionsView,
+}));
+const ElementsView = lazy(async () => ({ default: (await import('./ElementsView.tsx')).ElementsView }));
+const SystemsView = lazy(async () => ({ default: (await import('./SystemsView.tsx')).SystemsView }));
+
+const views = {
+  table: TableView,
+  scatter: ScatterView,
+  distributions: DistributionsView,
+  elements: ElementsView,
+  systems: SystemsView,
+  unexplored: SystemsView,
+} as const;
+
+/** What a finished search kept: its filters, and the view that the address names. */
+export function ResultView({
+  search,
+  quantities,
+}: {
+  search: SearchView;
+  quantities: readonly QuantityView[];
+}) {
+  const { id, specification, kept, counts, prices, moreQuantities } = search;
+  const { view, change } = useView();
+  const { asked, others } = askedFirst<ShownQuantity>(specification, [...quantities, ...moreQuantities]);
+  const ordered = [...asked, ...others];
+  const View = views[view.show];
+  const passed = counts.passed === null ? '' : ` of ${formatCount(counts.passed)} that passed`;
+  return (
+    <section className="look" aria-labelledby="result-head">
+      <div className="look-head">
+        <h2 id="result-head">What was kept</h2>
+        <ViewLinks view={view} />
+      </div>
+      <FilterBar
+        searchId={id}
+        filters={view.filters}
+        pool={effectivePool(specification.elements)}
+        quantities={ordered}
+        currency={prices?.currency}
+        among={`among the ${formatCount(kept)} kept${passed}`}
+        onChange={(filters) => change({ filters })}
+      />
+      <Suspense fallback={<Waiting what="Fetching the view" />}>
+        <View search={search} quantities={ordered} view={view} change={change} />
+      </Suspense>
+    </section>
+  );
+}

@@ -1,0 +1,118 @@
+import { useQueryClient } from '@tanstack/react-query';
+import type { CandidateValues, TradeOff } from '@tiegel/contract';
+import { useMemo } from 'react';
+import { useLocation } from 'wouter';
+import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
+import { pointsDrawnSingly } from '../plot/drawPoints.ts';
+import { Figure } from '../plot/Figure.tsx';
+import { Scatter } from '../plot/Scatter.tsx';
+import type { ScatterAxis, ScatterPoint } from '../plot/scatterData.ts';
+import { unitText } from '../server/lookup.ts';
+import type { ShownQuantity } from '../server/types.ts';
+import { candidateAddress } from './candidateAddress.ts';
+import { FrontTable } from './FrontTable.tsx';
+import { candidateOfRankQuery, type PublishedView } from './lookQueries.ts';
+import { fileNameOf, type LookProps, originOf } from './lookView.ts';
+import { PointReadout } from './PointReadout.tsx';
+import type { ChosenPlot } from './usualPlot.ts';
+
+interface ScatterFigureProps extends LookProps {
+  chosen: ChosenPlot;
+  axes: { x: ScatterAxis; y: ScatterAxis; colour: ScatterAxis | null };
+  values: CandidateValues;
+  /** undefined while it is not known */
+  front: TradeOff | undefined;
+  layer: readonly { x: number; y: number; alloy: PublishedView }[];
+}
+
+/** The scatter with its title, caption and table. */
+export function ScatterFigure(props: ScatterFigureProps) {
+  const { search, view, change, chosen, axes, values, front, layer } = props;
+  const [, navigate] = useLocation();
+  const client = useQueryClient();
+  const { x, y, colour } = chosen;
+  const frontPoints = useMemo(
+    () => (front?.items ?? []).map(({ values: [px, py] }) => ({ x: px, y: py })),
+    [front],
+  );
+  const layers = useMemo(
+    () => (layer.length > 0 ? [{ name: 'Published alloys', mark: 'diamond' as const, points: layer }] : []),
+    [layer],
+  );
+  const currency = search.prices?.currency;
+  const textOf = ({ name, decimals, unit }: ShownQuantity, value: number | null | undefined) =>
+    `${name.toLowerCase()} ${formatNumber(value, decimals)}${unit === '' ? '' : ` ${unitText(unit, currency)}`}`;
+  const wordsOf = ({ layer: place, index }: ScatterPoint) => {
+    if (place !== null) {
+      const { alloy, x: px, y: py } = layer[index]!;
+      return `published ${alloy.formula}, ${alloy.phases ?? 'no phases reported'}; ${textOf(x, px)}, ${textOf(y, py)}`;
+    }
+    const parts = [textOf(x, axes.x.values[index]), textOf(y, axes.y.values[index])];
+    if (colour && axes.colour) parts.push(textOf(colour, axes.colour.values[index]));
+    return `rank ${values.ranks[index]}: ${parts.join(', ')}`;
+  };
+  const onOpen = async ({ layer: place, index }: ScatterPoint) => {
+    if (place !== null) return;
+    const found = await client.fetchQuery(candidateOfRankQuery(search.id, values.ranks[index]!));
+    if (found) navigate(candidateAddress(search.id, found.composition));
+  };
+
+  return (
+    <Figure
+      title={`${y.name} against ${x.name.toLowerCase()}`}
+      caption={captionOf(props)}
+      fileName={fileNameOf(search, `${y.id}-${x.id}`)}
+      table={<FrontTable search={search} chosen={chosen} front={front} />}
+      tableName="The Pareto front as a table"
+    >
+      <Scatter
+        label={`${axes.y.title} against ${axes.x.title}. Arrow keys walk the points, with Shift they select, Enter opens a candidate.`}
+        x={axes.x}
+        y={axes.y}
+        colour={axes.colour}
+        layers={layers}
+        front={frontPoints}
+        brush={view.plot.brush}
+        onBrush={(brush) => change({ plot: { ...view.plot, brush } })}
+        wordsOf={wordsOf}
+        readoutOf={(point) => (
+          <PointReadout
+            search={search}
+            words={wordsOf(point)}
+            rank={point.layer === null ? values.ranks[point.index]! : null}
+            published={point.layer === null ? null : layer[point.index]!.alloy}
+          />
+        )}
+        onOpen={(point) => void onOpen(point)}
+      />
+    </Figure>
+  );
+}
+
+/** What the figure shows, of how many, and what it leaves out. */
+function captionOf({ search, values, axes, layer, front }: ScatterFigureProps): string[] {
+  const drawn = values.ranks.length;
+  const { kept, passed } = values.among;
+  const of = passed === null ? '' : ` of ${formatCount(passed)} that passed`;
+  const missing = axes.x.values.filter(
+    (value, place) => value === null || axes.y.values[place] === null,
+  ).length;
+  return [
+    values.every === 1
+      ? `${formatCount(drawn)} candidates, of ${formatCount(kept)} kept${of}.`
+      : `${formatCount(drawn)} of ${formatCount(values.meeting)} candidates: every ${formatCount(values.every)}th rank and the 200 best.`,
+    ...(drawn > pointsDrawnSingly
+      ? [axes.colour ? 'Cells show the mean of the colour.' : 'Cells show how many candidates lie there.']
+      : []),
+    ...(missing > 0 ? [`${formatCount(missing)} have no value of one of the axes and are not drawn.`] : []),
+    ...(front
+      ? [`The Pareto front is that of the kept candidates: ${formatCount(front.items.length)} corners.`]
+      : []),
+    ...(layer.length > 0
+      ? [
+          `${formatCount(layer.length)} published alloys, their values computed like those of the candidates; some may lie outside the axes.`,
+        ]
+      : []),
+    originOf(search),
+  ];
+}

@@ -1,0 +1,113 @@
+import { useQuery } from '@tanstack/react-query';
+import { useMemo } from 'react';
+import { Failed } from '../frame/Failed.tsx';
+import { Waiting } from '../frame/Waiting.tsx';
+import { formatCount } from '../numbers/formatNumber.ts';
+import { axisTitle } from '../plot/axisTitle.ts';
+import {
+  type PublishedAnswer,
+  type PublishedView,
+  publishedQuery,
+  tradeOffQuery,
+  valuesQuery,
+} from './lookQueries.ts';
+import type { LookProps } from './lookView.ts';
+import { NothingMeets } from './NothingMeets.tsx';
+import { PlotChoice } from './PlotChoice.tsx';
+import { ScatterFigure } from './ScatterFigure.tsx';
+import { Selected } from './Selected.tsx';
+import { usualPlot } from './usualPlot.ts';
+
+const noPoints: never[] = [];
+
+/** Any two quantities of the candidates against each other, coloured by a third, with the front and published alloys. */
+export function ScatterView(props: LookProps) {
+  const { search, quantities, view, change } = props;
+  const { id, specification, prices } = search;
+  const chosen = usualPlot(view.plot, specification, quantities);
+  const { x, y, colour } = chosen;
+  const asked = [...new Set([x.id, y.id, ...(colour ? [colour.id] : [])])];
+  const values = useQuery(valuesQuery(id, view.filters, asked));
+  const front = useQuery(tradeOffQuery(id, view.filters, [x.id, y.id], chosen.wishes));
+  const published = useQuery({
+    ...publishedQuery(id, asked),
+    enabled: view.plot.published !== 'none',
+  });
+
+  const data = values.data;
+  const axes = useMemo(() => {
+    if (!data) return null;
+    const of = (quantity: typeof x) => ({
+      title: axisTitle(quantity, prices?.currency),
+      values: data.values[data.quantities.indexOf(quantity.id)] ?? noPoints,
+    });
+    // While another axis is fetched, the values are still those of the one before.
+    if (![x, y].every((quantity) => data.quantities.includes(quantity.id))) return null;
+    const withColour = colour && data.quantities.includes(colour.id) ? of(colour) : null;
+    return { x: of(x), y: of(y), colour: withColour };
+  }, [data, x, y, colour, prices?.currency]);
+  const which = view.plot.published;
+  const layer = useMemo(
+    () => (which === 'none' ? noPoints : publishedPoints(published.data, which, x.id, y.id)),
+    [published.data, which, x.id, y.id],
+  );
+
+  if (values.error && !data)
+    return <Failed error={values.error} what="The scatter" onRetry={() => void values.refetch()} />;
+  const partly = front.error ?? (view.plot.published === 'none' ? null : published.error);
+  return (
+    <>
+      <PlotChoice quantities={quantities} view={view} change={change} chosen={chosen} />
+      {partly ? (
+        <Failed
+          error={partly}
+          what={front.error ? 'The Pareto front' : 'The layer of published alloys'}
+          onRetry={() => void (front.error ? front.refetch() : published.refetch())}
+        />
+      ) : null}
+      {data?.meeting === 0 ? <NothingMeets view={view} change={change} /> : null}
+      {!data ? <Waiting what="Fetching the values" /> : null}
+      {data && data.meeting > 0 && !axes ? <Waiting what="Fetching the values of another quantity" /> : null}
+      {data && axes && data.meeting > 0 ? (
+        <div
+          className={values.isPlaceholderData ? 'look-stale' : undefined}
+          aria-busy={values.isPlaceholderData}
+        >
+          {values.error ? (
+            <p className="note" role="status">
+              These are the values of before; newer ones could not be fetched: {values.error.message}
+            </p>
+          ) : null}
+          <ScatterFigure
+            {...props}
+            chosen={chosen}
+            axes={axes}
+            values={data}
+            front={front.isPlaceholderData ? undefined : front.data}
+            layer={layer}
+          />
+          <p className="unseen" role="status">
+            {formatCount(data.meeting)} candidates are drawn
+          </p>
+          <Selected {...props} chosen={chosen} />
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+/** The published alloys that have both values. */
+function publishedPoints(
+  answer: PublishedAnswer | undefined,
+  which: 'pool' | 'all',
+  x: string,
+  y: string,
+): { x: number; y: number; alloy: PublishedView }[] {
+  if (!answer) return [];
+  const [placeX, placeY] = [answer.quantities.indexOf(x), answer.quantities.indexOf(y)];
+  return answer.items.flatMap((alloy) => {
+    const [valueX, valueY] = [alloy.values[placeX] ?? null, alloy.values[placeY] ?? null];
+    if (valueX === null || valueY === null || (which === 'pool' && !alloy.inPool)) return [];
+    return [{ x: valueX, y: valueY, alloy }];
+  });
+}

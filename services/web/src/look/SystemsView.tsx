@@ -1,0 +1,76 @@
+import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
+import { Failed } from '../frame/Failed.tsx';
+import { Waiting } from '../frame/Waiting.tsx';
+import { formatCount } from '../numbers/formatNumber.ts';
+import { writeFilters } from './filters.ts';
+import { systemsPage } from './lookQueries.ts';
+import type { LookProps } from './lookView.ts';
+import { NothingMeets } from './NothingMeets.tsx';
+import { PublishedNotKept } from './PublishedNotKept.tsx';
+import { SystemTable } from './SystemTable.tsx';
+
+/**
+ * The systems of the candidates by the best of each; as the unexplored, those of them that nobody
+ * has published as far as the data know.
+ */
+export function SystemsView(props: LookProps) {
+  const { search, view, change } = props;
+  const unexplored = view.show === 'unexplored';
+  const { data, error, refetch, fetchNextPage, hasNextPage, isFetchingNextPage, isPlaceholderData } =
+    useInfiniteQuery({
+      queryKey: [
+        'systems',
+        search.id,
+        writeFilters(new URLSearchParams(), view.filters).toString(),
+        unexplored,
+      ],
+      initialPageParam: 0,
+      queryFn: ({ pageParam, signal }) =>
+        systemsPage(search.id, view.filters, unexplored ? 'no' : undefined, pageParam, signal),
+      getNextPageParam: ({ next }) => next,
+      placeholderData: keepPreviousData,
+      staleTime: Number.POSITIVE_INFINITY,
+    });
+  if (error && !data) return <Failed error={error} what="The systems" onRetry={() => void refetch()} />;
+  if (!data) return <Waiting what="Gathering systems" />;
+  const [first] = data.pages;
+  if (first!.meeting === 0) return <NothingMeets view={view} change={change} />;
+  const { explored } = first!;
+  const items = data.pages.flatMap((page) => page.items);
+  const shown = unexplored ? explored.kept - explored.keptPublished : explored.kept;
+  return (
+    <div className={isPlaceholderData ? 'look-stale column' : 'column'} aria-busy={isPlaceholderData}>
+      <p className="read">
+        {unexplored ? (
+          <>
+            <b>{formatCount(shown)}</b> of the {formatCount(explored.kept)} systems with kept candidates have
+            no published alloy. {explored.trust}
+          </>
+        ) : (
+          <>
+            The candidates lie in <b>{formatCount(explored.kept)}</b> of the {formatCount(explored.systems)}{' '}
+            systems of this search; {formatCount(explored.keptPublished)} of these have published alloys.
+          </>
+        )}
+      </p>
+      {items.length > 0 ? (
+        <SystemTable {...props} items={items} unexplored={unexplored} />
+      ) : (
+        <p className="note">Every system with a kept candidate has a published alloy.</p>
+      )}
+      {error ? (
+        <Failed error={error} what="The systems that follow" onRetry={() => void fetchNextPage()} />
+      ) : null}
+      {hasNextPage ? (
+        <p>
+          <button type="button" disabled={isFetchingNextPage} onClick={() => void fetchNextPage()}>
+            {isFetchingNextPage
+              ? 'Fetching …'
+              : `Show more: ${formatCount(items.length)} of ${formatCount(shown)} are here`}
+          </button>
+        </p>
+      ) : null}
+      {unexplored ? <PublishedNotKept explored={explored} /> : null}
+    </div>
+  );
+}

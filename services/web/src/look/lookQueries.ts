@@ -1,0 +1,147 @@
+import { keepPreviousData, queryOptions } from '@tanstack/react-query';
+import type {
+  Candidate,
+  CandidatePage,
+  CandidateValues,
+  ElementUse,
+  SearchDistributions,
+  TradeOff,
+} from '@tiegel/contract';
+import { request } from '../server/request.ts';
+import { type Filters, writeFilters } from './filters.ts';
+import type { Wish } from './plotState.ts';
+
+/** More points than these are sampled by the server: they make no other picture. */
+const mostPoints = 100_000;
+
+/** What is kept never changes, so that an answer stays good; while another is fetched the last one is shown. */
+const settled = { staleTime: Number.POSITIVE_INFINITY, placeholderData: keepPreviousData } as const;
+
+function address(id: string, what: string, filters: Filters, more: Record<string, string | undefined> = {}) {
+  const search = writeFilters(new URLSearchParams(), filters);
+  for (const [key, value] of Object.entries(more)) if (value !== undefined) search.set(key, value);
+  return `/searches/${encodeURIComponent(id)}/${what}?${search}`;
+}
+
+export const valuesQuery = (
+  id: string,
+  filters: Filters,
+  quantities: readonly string[],
+  limit = mostPoints,
+) => {
+  const path = address(id, 'values', filters, {
+    ...(quantities.length > 0 ? { quantities: quantities.join(',') } : {}),
+    limit: String(limit),
+  });
+  return queryOptions({
+    queryKey: ['values', path],
+    queryFn: ({ signal }) => request<CandidateValues>(path, { signal }),
+    ...settled,
+  });
+};
+
+export const distributionsQuery = (id: string, filters: Filters, quantities: readonly string[]) => {
+  const path = address(id, 'distributions', filters, { quantities: quantities.join(',') });
+  return queryOptions({
+    queryKey: ['distributions', path],
+    queryFn: ({ signal }) => request<SearchDistributions>(path, { signal }),
+    ...settled,
+  });
+};
+
+export const elementUseQuery = (id: string, filters: Filters) => {
+  const path = address(id, 'element-use', filters);
+  return queryOptions({
+    queryKey: ['element-use', path],
+    queryFn: ({ signal }) => request<ElementUse>(path, { signal }),
+    ...settled,
+  });
+};
+
+export const tradeOffQuery = (
+  id: string,
+  filters: Filters,
+  [first, second]: readonly [string, string],
+  [preferFirst, preferSecond]: readonly [Wish, Wish],
+) => {
+  const path = address(id, 'trade-off', filters, { first, second, preferFirst, preferSecond });
+  return queryOptions({
+    queryKey: ['trade-off', path],
+    queryFn: ({ signal }) => request<TradeOff>(path, { signal }),
+    ...settled,
+  });
+};
+
+/** A published alloy as GET /searches/:id/published tells it. */
+export interface PublishedView {
+  formula: string;
+  composition: Record<string, number>;
+  inPool: boolean;
+  phases: string | null;
+  references: number;
+  doi: string[];
+  values: (number | null)[];
+}
+
+/** The answer of GET /searches/:id/published. */
+export interface PublishedAnswer {
+  /** what the values of each alloy are, in their order */
+  quantities: string[];
+  items: PublishedView[];
+}
+
+export const publishedQuery = (id: string, quantities: readonly string[]) => {
+  const path = `/searches/${encodeURIComponent(id)}/published?quantities=${quantities.join(',')}`;
+  return queryOptions({
+    queryKey: ['published', path],
+    queryFn: ({ signal }) => request<PublishedAnswer>(path, { signal }),
+    ...settled,
+  });
+};
+
+/** What is published of a system, null for nothing. */
+export type PublishedOfSystem = {
+  alloys: number;
+  references: number;
+  phases: { phases: string | null; alloys: number }[];
+} | null;
+
+/** A page of GET /searches/:id/systems. */
+export interface SystemsView {
+  items: { system: string; kept: number; best: Candidate; published: PublishedOfSystem }[];
+  next: number | null;
+  explored: {
+    systems: number;
+    published: number;
+    kept: number;
+    keptPublished: number;
+    publishedNotKept: { system: string; published: PublishedOfSystem }[];
+    trust: string;
+  };
+  meeting: number;
+}
+
+const systemsOnPage = 100;
+
+export function systemsPage(
+  id: string,
+  filters: Filters,
+  published: 'yes' | 'no' | undefined,
+  at: number,
+  signal?: AbortSignal,
+): Promise<SystemsView> {
+  const more = { published, limit: String(systemsOnPage), ...(at > 0 ? { at: String(at) } : {}) };
+  return request(address(id, 'systems', filters, more), { signal });
+}
+
+/** The candidate of a rank, for a point that somebody reads. */
+export const candidateOfRankQuery = (id: string, rank: number) =>
+  queryOptions({
+    queryKey: ['candidate of rank', id, rank],
+    queryFn: async ({ signal }) => {
+      const path = `/searches/${encodeURIComponent(id)}/candidates?at=${rank - 1}&limit=1`;
+      const { items } = await request<CandidatePage>(path, { signal });
+      return items[0] ?? null;
+    },
+    staleTime: Number.POSITIVE_INFINITY,
+  });

@@ -1,0 +1,15 @@
+import { formatCount } from '../numbers/formatNumber.ts';
+import type { PublishedOfSystem } from './lookQueries.ts';
+
+const mostLabels = 3;
+
+/** What is published of a system: '12 alloys: FCC 7, FCC+BCC 3, not reported 2'. */
+export function phasesInWords(published: PublishedOfSystem): string {
+  if (published === null) return 'none known';
+  const { alloys, phases } = published;
+  const labels = phases
+    .slice(0, mostLabels)
+    .map(({ phases: label, alloys: count }) => `${label ?? 'not reported'} ${formatCount(count)}`);
+  const more = phases.length > mostLabels ? ', …' : '';
+  return `${formatCount(alloys)} ${alloys === 1 ? 'alloy' : 'alloys'}: ${labels.join(', ')}${more}`;
+}
