@@ -1,37 +1,54 @@
 /**
- * `npm run bench [-- --json] [-- --rounds N] [-- --only NAME]`: points a second of every scorer,
- * beside a plain C loop. The report goes to stdout, progress to stderr. Exit 2 when two disagree.
+ * `npm run bench [-- --json] [-- --rounds N] [-- --only NAME] [-- --seconds S]`: points a second of
+ * every scorer beside a plain C loop on each workload, then whole searches on one and two workers
+ * ('scaling') that last about S seconds on two. The report goes to stdout, progress to stderr.
+ * Exit 2 when two scorers disagree.
  */
 import { parseArgs } from 'node:util';
 import { bench } from '../packages/engine/bench/bench.ts';
 import { Disagreement } from '../packages/engine/bench/compare.ts';
 import { tableOf } from '../packages/engine/bench/table.ts';
 import { workloads } from '../packages/engine/bench/workloads.ts';
+import { scaling } from '../packages/search/bench/scaling.ts';
+import { scalingTableOf } from '../packages/search/bench/scalingTable.ts';
 
 const { values } = parseArgs({
   options: {
     json: { type: 'boolean', default: false },
     rounds: { type: 'string', default: '5' },
+    seconds: { type: 'string', default: '2' },
     only: { type: 'string', multiple: true },
   },
 });
 const rounds = Number(values.rounds);
-const names = workloads.map(({ name }) => name);
-const chosen = workloads.filter(({ name }) => values.only?.includes(name) ?? true);
+const seconds = Number(values.seconds);
+const names = [...workloads.map(({ name }) => name), 'scaling'];
+const chosen = values.only ?? names;
 
-if (!Number.isInteger(rounds) || rounds < 1) {
-  console.error('--rounds takes a whole number of at least 1.');
-  process.exitCode = 1;
-} else if (values.only && chosen.length < new Set(values.only).size) {
-  console.error(`--only takes the name of a workload: ${names.join(', ')}.`);
+function fault(): string | null {
+  if (!Number.isInteger(rounds) || rounds < 1) return '--rounds takes a whole number of at least 1.';
+  if (!(seconds > 0 && seconds <= 3600)) return '--seconds takes a number above 0 and at most 3600.';
+  if (chosen.every((name) => names.includes(name))) return null;
+  return `--only takes the name of a workload: ${names.join(', ')}.`;
+}
+
+async function measure(): Promise<void> {
+  const log = (line: string) => console.error(line);
+  const of = workloads.filter(({ name }) => chosen.includes(name));
+  const scorers = of.length > 0 ? bench(rounds, log, of) : null;
+  const workers = chosen.includes('scaling') ? await scaling(seconds, rounds, log) : null;
+  const tables = [...(scorers ? [tableOf(scorers)] : []), ...(workers ? [scalingTableOf(workers)] : [])];
+  console.log(values.json ? JSON.stringify({ scorers, workers }, null, 2) : tables.join('\n\n'));
+}
+
+const wrong = fault();
+if (wrong !== null) {
+  console.error(wrong);
   process.exitCode = 1;
 } else {
-  try {
-    const report = bench(rounds, (line) => console.error(line), chosen);
-    console.log(values.json ? JSON.stringify(report, null, 2) : tableOf(report));
-  } catch (error) {
+  await measure().catch((error) => {
     if (!(error instanceof Disagreement)) throw error;
     console.error(error.message);
     process.exitCode = 2;
-  }
+  });
 }
