@@ -6,6 +6,7 @@ import { type CandidateTable, candidateTable } from './candidateTable.ts';
 import { type ChargeSheetTable, chargeSheetTable } from './chargeSheets.ts';
 import { type ConnectionOptions, openConnections } from './connections.ts';
 import { type Ledger, ledger } from './ledger.ts';
+import { type MeltTable, meltTable } from './melts.ts';
 import { type OwnColumns, ownColumns } from './ownColumns.ts';
 import { ownership } from './ownership.ts';
 import { type PriceLists, priceLists } from './priceLists.ts';
@@ -31,6 +32,7 @@ export interface Store {
   priceLists: PriceLists;
   ownColumns: OwnColumns;
   chargeSheets: ChargeSheetTable;
+  melts: MeltTable;
   close(): void;
 }
 
@@ -64,6 +66,7 @@ function opened(file: string, options: StoreOptions, afterwards: (() => void)[])
     priceLists: withStoreProblems(priceLists(durable), file),
     ownColumns: withStoreProblems(ownColumns(durable), file),
     chargeSheets: withStoreProblems(chargeSheetTable(durable), file),
+    melts: withStoreProblems(meltTable(durable), file),
     close() {
       connections.close();
       for (const act of afterwards) act();

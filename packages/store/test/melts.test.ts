@@ -1,0 +1,68 @@
+import { expect, test } from 'vitest';
+import { openStore } from '../src/index.ts';
+import { columns, freshFile, openTestStore } from './fixtures/files.ts';
+
+const at = '2027-01-14T08:00:00Z';
+const later = '2027-01-15T08:00:00Z';
+
+test('a melt is changed version by version, and every version is kept', () => {
+  const file = freshFile();
+  const first = openStore({ file, columns });
+  const made = first.melts.create({ hardness: null }, at);
+  expect(made).toMatchObject({ version: 1, createdAt: at, deletedAt: null, entry: { hardness: null } });
+  expect(first.melts.change(made.id, 1, { hardness: 200 }, later)).toMatchObject({
+    version: 2,
+    changedAt: later,
+  });
+  first.close();
+  const { melts } = openTestStore(file);
+  expect(melts.history(made.id)).toEqual([
+    { version: 2, at: later, entry: { hardness: 200 } },
+    { version: 1, at, entry: { hardness: null } },
+  ]);
+  expect(melts.find(made.id)?.entry).toEqual({ hardness: 200 });
+});
+
+test('a change of an older version changes nothing', () => {
+  const { melts } = openTestStore();
+  const { id } = melts.create({ hardness: null }, at);
+  melts.change(id, 1, { hardness: 200 }, later);
+  expect(melts.change(id, 1, { hardness: 300 }, later)).toBeNull();
+  expect(melts.find(id)).toMatchObject({ version: 2, entry: { hardness: 200 } });
+  expect(melts.history(id)).toHaveLength(2);
+  expect(melts.change('nobody', 1, {}, at)).toBeNull();
+});
+
+test('a deleted melt leaves the list, is still found, and comes back', () => {
+  const { melts } = openTestStore();
+  const one = melts.create({ name: 'one' }, at);
+  const two = melts.create({ name: 'two' }, at);
+  expect(melts.list().map(({ id }) => id)).toEqual([two.id, one.id]);
+  melts.setDeleted(two.id, later);
+  expect(melts.list().map(({ id }) => id)).toEqual([one.id]);
+  expect(melts.find(two.id)?.deletedAt).toBe(later);
+  melts.setDeleted(two.id, null);
+  expect(melts.list()).toHaveLength(2);
+});
+
+test('the same key records once', () => {
+  const { melts } = openTestStore();
+  const made = melts.create({ name: 'one' }, at, 'a key');
+  expect(melts.create({ name: 'one' }, later, 'a key')).toEqual(made);
+});
+
+test('attachments belong to their melt, and one that was taken away comes back', () => {
+  const { melts } = openTestStore();
+  const { id } = melts.create({}, at);
+  melts.attach(id, { id: 'f1', name: 'etched.png', type: 'image/png', size: 10 }, at);
+  melts.attach(id, { id: 'f2', name: 'scan.xy', type: 'text/plain', size: 20 }, later);
+  expect(melts.attachments(id)).toEqual([
+    { id: 'f1', name: 'etched.png', type: 'image/png', size: 10, addedAt: at },
+    { id: 'f2', name: 'scan.xy', type: 'text/plain', size: 20, addedAt: later },
+  ]);
+  melts.setRemoved('f1', later);
+  expect(melts.attachments(id).map((one) => one.id)).toEqual(['f2']);
+  melts.setRemoved('f1', null);
+  expect(melts.attachments(id)).toHaveLength(2);
+  expect(() => melts.attach('nobody', { id: 'f3', name: 'x', type: 'text/plain', size: 1 }, at)).toThrow();
+});
