@@ -23,7 +23,7 @@ export function LimitFields({ row, index, quantities, currency, onChange, onRemo
   const unit = unitText(quantity?.unit ?? '', currency);
   return (
     <>
-      <div className="ask-line">
+      <div className="ask-line limit-line">
         <QuantitySelect
           pointer={`${pointer}/quantity`}
           label={`Limit ${index + 1}: quantity`}

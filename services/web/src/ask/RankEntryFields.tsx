@@ -14,6 +14,9 @@ interface RankEntryFieldsProps {
   combined: boolean;
   quantities: readonly QuantityView[];
   currency: string | undefined;
+  /** its anchors may be proposed: nobody has emptied them */
+  unanchored: boolean;
+  onAnchored: () => void;
   onChange: (part: Partial<RankRow>) => void;
   onRemove: () => void;
 }
@@ -23,6 +26,7 @@ const preferences = { high: 'as high as possible', low: 'as low as possible', ta
 /** One wish: a quantity, which way is better, and, where several are combined, from where to where. */
 export function RankEntryFields(props: RankEntryFieldsProps) {
   const { row, pointer, number, combined, quantities, currency, onChange, onRemove } = props;
+  const { unanchored, onAnchored } = props;
   const quantity = quantities.find(({ id }) => id === row.quantity);
   const unit = unitText(quantity?.unit ?? '', currency);
   const field = (key: keyof RankRow & string, label: string, place: string, more: object = {}) => (
@@ -78,7 +82,14 @@ export function RankEntryFields(props: RankEntryFieldsProps) {
         </div>
       ) : null}
       {combined && quantity ? (
-        <WishPlot row={row} quantity={quantity} unit={unit} onChange={onChange} />
+        <WishPlot
+          row={row}
+          quantity={quantity}
+          unit={unit}
+          unanchored={unanchored}
+          onAnchored={onAnchored}
+          onChange={onChange}
+        />
       ) : null}
       <FaultText pointer={pointer} />
       {quantity?.caution ? (

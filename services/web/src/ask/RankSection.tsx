@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { QuantityView } from '../server/types.ts';
 import { type Draft, letRow, type RankRow, rankRow } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
@@ -17,18 +18,26 @@ interface RankSectionProps {
 /** What is best: one quantity, or several combined. */
 export function RankSection({ draft, change, quantities, currency }: RankSectionProps) {
   const combined = draft.rank.length > 1;
+  // Where several are combined, their anchors are proposed from the sample; whoever empties one means it.
+  const [unanchored, setUnanchored] = useState<ReadonlySet<string>>(new Set());
   const setRow = (key: string, part: Partial<RankRow>) =>
     change(({ rank }) => ({ rank: rank.map((row) => (row.key === key ? { ...row, ...part } : row)) }));
+  const propose = (...keys: string[]) => setUnanchored((before) => new Set([...before, ...keys]));
   const add = () => {
     const next = nextQuantity(quantities, draft.rank);
-    if (next) change(({ rank }) => ({ rank: [...rank, rankRow(next)] }));
+    if (!next) return;
+    const row = rankRow(next);
+    propose(row.key, ...draft.rank.map(({ key }) => key));
+    change(({ rank }) => ({ rank: [...rank, row] }));
   };
   // In place of a single quantity, beside several; the formula is what is written next.
   const addOwn = () => {
     const name = newLetName(quantities.map(({ id }) => id));
+    const row = rankRow(name, { prefer: 'high' });
+    propose(row.key);
     change(({ rank, lets }) => ({
       lets: [...lets, letRow(name)],
-      rank: [...(rank.length > 1 ? rank : []), rankRow(name, { prefer: 'high' })],
+      rank: [...(rank.length > 1 ? rank : []), row],
     }));
     requestAnimationFrame(() => focusField(`/lets/${draft.lets.length}`));
   };
@@ -54,7 +63,14 @@ export function RankSection({ draft, change, quantities, currency }: RankSection
               combined={combined}
               quantities={quantities}
               currency={currency}
-              onChange={(part) => setRow(row.key, part)}
+              unanchored={unanchored.has(row.key)}
+              onAnchored={() =>
+                setUnanchored((before) => new Set([...before].filter((key) => key !== row.key)))
+              }
+              onChange={(part) => {
+                if (part.prefer !== undefined || part.quantity !== undefined) propose(row.key);
+                setRow(row.key, part);
+              }}
               onRemove={() => change(({ rank }) => ({ rank: rank.filter(({ key }) => key !== row.key) }))}
             />
           </li>

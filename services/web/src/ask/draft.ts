@@ -40,8 +40,7 @@ export interface LetRow {
 export interface FrontRow {
   key: string;
   quantity: string;
-  prefer: RankRow['prefer'];
-  target: string;
+  prefer: 'high' | 'low';
 }
 
 /** The form of a search as it stands while a person writes it. */
@@ -90,7 +89,7 @@ export function letRow(name: string, text = ''): LetRow {
 }
 
 export function frontRow(quantity: string, entry: Partial<FrontRow> = {}): FrontRow {
-  return { key: newKey(), quantity, prefer: 'low', target: '', ...entry };
+  return { key: newKey(), quantity, prefer: 'low', ...entry };
 }
 
 /** A new form: five elements on a grid of 5 at.%, ranked by how well the atoms fit. */

@@ -4,7 +4,6 @@ import {
   type Bounds,
   type Draft,
   emptyDraft,
-  type FrontRow,
   frontRow,
   letRow,
   limitRow,
@@ -22,7 +21,6 @@ export type AcceptedSpecification = Partial<
   fractions:
     | 'equimolar'
     | { step: number; min?: number; max?: number; each?: Record<string, { min?: number; max?: number }> };
-  front?: { quantity: string; prefer: Preference }[];
 };
 
 /** The form filled in from a specification. What it has no field for goes along as it is. */
@@ -61,7 +59,7 @@ export function draftOf(specification: AcceptedSpecification): Draft {
     keptOnly: keptOnly.map((limit) => limitRow(limit.quantity, boundsOf(limit))),
     conditions: Object.fromEntries(Object.entries(conditions).map(([id, value]) => [id, entryText(value)])),
     tally,
-    front: front.map(frontRowOf),
+    front: front.map(({ quantity, prefer }) => frontRow(quantity, { prefer })),
     keep: entryText(keep),
     keepPerSystem: entryText(keepPerSystem),
     others,
@@ -94,10 +92,6 @@ function rankRowOf({ quantity, prefer, from, to, within, weight, shape }: RankEn
     shape: entryText(shape),
   };
   return rankRow(quantity, { ...preferenceOf(prefer), ...anchors });
-}
-
-function frontRowOf({ quantity, prefer }: { quantity: string; prefer: Preference }): FrontRow {
-  return frontRow(quantity, preferenceOf(prefer));
 }
 
 function preferenceOf(prefer: Preference): Partial<Pick<RankRow, 'prefer' | 'target'>> {

@@ -78,11 +78,7 @@ function fieldsOf(draft: Draft): string[] {
     '/conditions',
     '/tally',
     '/front',
-    ...draft.front.flatMap(({ prefer }, index) =>
-      ['', '/quantity', ...(prefer === 'target' ? ['/prefer/target'] : [])].map(
-        (key) => `/front/${index}${key}`,
-      ),
-    ),
+    ...draft.front.flatMap((_, index) => [`/front/${index}`, `/front/${index}/quantity`]),
     '/keep',
     '/keepPerSystem',
   ];

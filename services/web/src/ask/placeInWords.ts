@@ -15,11 +15,11 @@ export function placeInWords(pointer: string, draft: Draft, nameOf: (quantity: s
     case 'limits':
       return key === undefined
         ? 'Limits'
-        : `Limit on ${nameOf(draft.limits[Number(key)]?.quantity ?? '').toLowerCase()}`;
+        : `Limit on ${inSentence(nameOf(draft.limits[Number(key)]?.quantity ?? ''))}`;
     case 'rank':
       return key === undefined
         ? 'Ranking'
-        : `Ranking by ${nameOf(draft.rank[Number(key)]?.quantity ?? '').toLowerCase()}`;
+        : `Ranking by ${inSentence(nameOf(draft.rank[Number(key)]?.quantity ?? ''))}`;
     case 'lets':
       return key === undefined
         ? 'Own expressions'
@@ -27,7 +27,7 @@ export function placeInWords(pointer: string, draft: Draft, nameOf: (quantity: s
     case 'keptOnly':
       return key === undefined
         ? 'Applied to the kept ones only'
-        : `Of the kept ones, ${nameOf(draft.keptOnly[Number(key)]?.quantity ?? '').toLowerCase()}`;
+        : `Of the kept ones, ${inSentence(nameOf(draft.keptOnly[Number(key)]?.quantity ?? ''))}`;
     case 'conditions':
       return conditionNames.includes(key as ConditionName)
         ? conditions[key as ConditionName].label
@@ -44,4 +44,9 @@ export function placeInWords(pointer: string, draft: Draft, nameOf: (quantity: s
     default:
       return '';
   }
+}
+
+/** The name of a quantity inside a sentence; that of an expression of one's own stays as it is written. */
+function inSentence(name: string): string {
+  return /[a-z][A-Z]/.test(name) ? name : name.toLowerCase();
 }

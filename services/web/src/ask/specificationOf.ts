@@ -68,10 +68,7 @@ export function specificationOf(draft: Draft): Written {
       lets,
       keptOnly: keptOnly.entries,
       conditions: conditionsOf(draft, number),
-      front: draft.front.map((row, index) => ({
-        quantity: row.quantity,
-        prefer: preferenceOf(row, `/front/${index}`, number),
-      })),
+      front: draft.front.map(({ quantity, prefer }) => ({ quantity, prefer })),
     }),
     ...(draft.tally === 'each' ? {} : { tally: draft.tally }),
     ...given({

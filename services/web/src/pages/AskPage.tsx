@@ -143,7 +143,7 @@ export function AskPage() {
           />
           <ConditionsSection draft={draft} change={change} quantities={quantities} />
           <KeepSection draft={draft} change={change} />
-          <FurtherSection draft={draft} change={change} />
+          <FurtherSection draft={draft} change={change} quantities={quantities} />
         </div>
         <aside className="ask-beside" aria-label="The question">
           <SizePanel

@@ -153,7 +153,7 @@ test('a part of a specification that the form has no field for goes through it a
 test('a front goes through the form unchanged', () => {
   const front = [
     { quantity: 'density', prefer: 'low' as const },
-    { quantity: 'valenceElectronConcentration', prefer: { target: 8.25 } },
+    { quantity: 'valenceElectronConcentration', prefer: 'high' as const },
   ];
   expect(specificationOf(draftOf({ ...impeller, front })).specification).toEqual({ ...impeller, front });
 });

@@ -1,12 +1,20 @@
 import { type ReactNode, useId } from 'react';
+import type { QuantityView } from '../../server/types.ts';
 import type { Draft } from '../draft.ts';
 import type { ChangeDraft } from '../useDraft.ts';
+import { FrontFields } from './FrontFields.tsx';
 import './further.css';
 import { KeptOnlyFields } from './KeptOnlyFields.tsx';
 import { TallyFields } from './TallyFields.tsx';
 
+interface FurtherSectionProps {
+  draft: Draft;
+  change: ChangeDraft;
+  quantities: readonly QuantityView[];
+}
+
 /** What most searches do not need: folded away until it is used. */
-export function FurtherSection({ draft, change }: { draft: Draft; change: ChangeDraft }) {
+export function FurtherSection({ draft, change, quantities }: FurtherSectionProps) {
   return (
     <section aria-labelledby="further-head" className="ask-section">
       <h2 id="further-head">Further</h2>
@@ -15,6 +23,9 @@ export function FurtherSection({ draft, change }: { draft: Draft; change: Change
       </Folded>
       <Folded name="What is counted" used={draft.tally !== 'each'}>
         <TallyFields draft={draft} change={change} />
+      </Folded>
+      <Folded name="Best compromises between several aims" used={draft.front.length > 0}>
+        <FrontFields draft={draft} change={change} quantities={quantities} />
       </Folded>
     </section>
   );

@@ -34,7 +34,7 @@ export function KeptOnlyFields({ draft, change }: { draft: Draft; change: Change
           const place = `${pointer}/${index}`;
           return (
             <li key={row.key} id={fieldId(place)} tabIndex={-1}>
-              <div className="ask-line">
+              <div className="ask-line limit-line">
                 <QuantitySelect
                   pointer={`${place}/quantity`}
                   label={`Of the kept ones ${index + 1}: quantity`}

@@ -29,43 +29,45 @@ export function LetsSection({ draft, change, quantities, own, elements, currency
       <summary>
         <h2>Expressions of one’s own</h2>
       </summary>
-      <p className="quiet read-small">
-        A figure of merit made of quantities, by a name: limits and ranking then offer it. Signs: + - * / ^
-        and brackets; functions: min, max, abs, sqrt, exp, ln; decimals with a point. What is added or
-        compared must have one unit; a typed number may carry any.
-      </p>
-      <div id={fieldId('/lets')} tabIndex={-1}>
-        <FaultText pointer="/lets" />
+      <div className="own-content">
+        <p className="quiet read-small">
+          A figure of merit made of quantities, by a name: limits and ranking then offer it. Signs: + - * / ^
+          and brackets; functions: min, max, abs, sqrt, exp, ln; decimals with a point. What is added or
+          compared must have one unit; a typed number may carry any.
+        </p>
+        <div id={fieldId('/lets')} tabIndex={-1}>
+          <FaultText pointer="/lets" />
+        </div>
+        <ol className="ask-rows">
+          {draft.lets.map((row, index) => (
+            <li key={row.key}>
+              <LetFields
+                row={row}
+                index={index}
+                read={own.read[index]}
+                reader={own.reader}
+                offered={[...quantities, ...own.views.filter(({ id }) => before(draft.lets, index).has(id))]}
+                elements={elements}
+                conditions={draft.conditions}
+                currency={currency}
+                onName={(name) => change((now) => renamed(now, now.lets[index]!, name, ids))}
+                onText={(text) => setText(row, text)}
+                onRemove={() => change(({ lets }) => ({ lets: lets.filter(({ key }) => key !== row.key) }))}
+              />
+            </li>
+          ))}
+        </ol>
+        <button
+          type="button"
+          onClick={() =>
+            change(({ lets }) => ({
+              lets: [...lets, letRow(newLetName([...ids, ...lets.map(({ name }) => name)]))],
+            }))
+          }
+        >
+          Write an expression
+        </button>
       </div>
-      <ol className="ask-rows">
-        {draft.lets.map((row, index) => (
-          <li key={row.key}>
-            <LetFields
-              row={row}
-              index={index}
-              read={own.read[index]}
-              reader={own.reader}
-              offered={[...quantities, ...own.views.filter(({ id }) => before(draft.lets, index).has(id))]}
-              elements={elements}
-              conditions={draft.conditions}
-              currency={currency}
-              onName={(name) => change((now) => renamed(now, now.lets[index]!, name, ids))}
-              onText={(text) => setText(row, text)}
-              onRemove={() => change(({ lets }) => ({ lets: lets.filter(({ key }) => key !== row.key) }))}
-            />
-          </li>
-        ))}
-      </ol>
-      <button
-        type="button"
-        onClick={() =>
-          change(({ lets }) => ({
-            lets: [...lets, letRow(newLetName([...ids, ...lets.map(({ name }) => name)]))],
-          }))
-        }
-      >
-        Write an expression
-      </button>
     </details>
   );
 }

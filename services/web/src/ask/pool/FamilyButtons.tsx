@@ -39,9 +39,8 @@ export function FamilyButtons({ elements, marks, does, onChoose }: FamilyButtons
             {family}
             {count > 0 ? (
               <span>
-                <span className="unseen">, </span>
-                {count}
-                <span className="unseen"> marked</span>
+                ({count}
+                <span className="unseen"> marked</span>)
               </span>
             ) : null}
           </button>

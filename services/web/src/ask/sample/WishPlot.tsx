@@ -1,4 +1,4 @@
-import { lazy, Suspense, useContext } from 'react';
+import { lazy, Suspense, useContext, useEffect, useRef } from 'react';
 import { entryText } from '../../numbers/parseNumber.ts';
 import type { QuantityView } from '../../server/types.ts';
 import type { RankRow } from '../draft.ts';
@@ -16,11 +16,14 @@ interface WishPlotProps {
   row: RankRow;
   quantity: QuantityView;
   unit: string;
+  /** what is not set may be taken from the sample at once */
+  unanchored: boolean;
+  onAnchored: () => void;
   onChange: (part: Partial<RankRow>) => void;
 }
 
 /** What each value of a quantity is worth, drawn over its distribution; the anchors are dragged. */
-export function WishPlot({ row, quantity, unit, onChange }: WishPlotProps) {
+export function WishPlot({ row, quantity, unit, unanchored, onAnchored, onChange }: WishPlotProps) {
   const { sample, passes, stale } = useContext(SampleContext);
   const values = sample?.values.get(row.quantity);
   const wish = wishOf(row);
@@ -29,11 +32,21 @@ export function WishPlot({ row, quantity, unit, onChange }: WishPlotProps) {
   const bounds = row.prefer === 'target' ? [target, ...reach] : [from, to];
   const range = values ? dragRange(values, bounds, quantity.decimals) : null;
   const drawn = values && range ? withAnchors(wish, values, range.step) : null;
-  if (!values || !range || !drawn) return stale ? <p className="small quiet">Drawing a sample …</p> : null;
   const set = (part: Partial<Record<keyof Wish, number>>) =>
     onChange(Object.fromEntries(Object.entries(part).map(([key, value]) => [key, entryText(value)])));
-  const named = (words: string) => `${quantity.name} ${words}${unit ? `, ${unit}` : ''}`;
   const unset = row.prefer === 'target' ? target === null || within === null : from === null || to === null;
+  const proposal = unanchored && drawn && !stale ? anchorsOf(drawn) : null;
+  const take = useRef({ set, onAnchored, unset });
+  take.current = { set, onAnchored, unset };
+  const proposed = proposal === null ? null : JSON.stringify(proposal);
+  useEffect(() => {
+    if (proposed === null) return;
+    if (take.current.unset) take.current.set(JSON.parse(proposed));
+    take.current.onAnchored();
+  }, [proposed]);
+
+  if (!values || !range || !drawn) return stale ? <p className="small quiet">Drawing a sample …</p> : null;
+  const named = (words: string) => `${quantity.name} ${words}${unit ? `, ${unit}` : ''}`;
 
   return (
     <div className={stale ? 'sample-stale' : undefined}>
