@@ -1,9 +1,10 @@
 import { faultsOf, ProblemError } from '@tiegel/contract';
-import { type Composition, factsFor } from '@tiegel/elements';
+import type { Composition } from '@tiegel/elements';
 import { explain } from '@tiegel/insight';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { dossierFields } from '../alloys/dossierSchema.ts';
+import { keptFacts } from '../alloys/keptFacts.ts';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -65,7 +66,7 @@ export function explainRoute(app: Server, { searches }: Parts): void {
     },
     (request) => {
       const { composition, conditions } = read(request.body);
-      const facts = factsFor(Object.keys(composition), { prices: searches.prices() });
+      const facts = keptFacts(Object.keys(composition), searches.prices());
       return explain(composition, facts, conditions) as z.input<typeof explanationSchema>;
     },
   );

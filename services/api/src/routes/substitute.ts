@@ -1,10 +1,11 @@
 import { faultsOf, limitsOn, ProblemError } from '@tiegel/contract';
-import { factsFor, symbols } from '@tiegel/elements';
+import { symbols } from '@tiegel/elements';
 import { phaseOf, substitutes } from '@tiegel/insight';
 import { quantities } from '@tiegel/screening';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { demixingSchema, phaseSchema } from '../alloys/dossierSchema.ts';
+import { keptFacts } from '../alloys/keptFacts.ts';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -65,7 +66,7 @@ export function substituteRoute(app: Server, { searches }: Parts): void {
     },
     (request) => {
       const { composition, ...asked } = read(request.body);
-      const facts = factsFor(symbols, { prices: searches.prices() });
+      const facts = keptFacts(symbols, searches.prices());
       const items = substitutes(composition, { ...asked, facts, phase: (one) => phaseOf(one, facts) });
       return { items } as z.input<typeof answerSchema>;
     },

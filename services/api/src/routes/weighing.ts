@@ -1,9 +1,9 @@
 import { fault, faultsOf, limitsOn, ProblemError } from '@tiegel/contract';
-import { factsFor } from '@tiegel/elements';
 import { criterionVerdicts, mostWeighed, weighingError } from '@tiegel/insight';
 import { quantities } from '@tiegel/screening';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
+import { keptFacts } from '../alloys/keptFacts.ts';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -55,7 +55,7 @@ export function weighingRoute(app: Server, { searches }: Parts): void {
     },
     (request) => {
       const { composition, mass, resolution, limits, conditions = {} } = read(request.body);
-      const facts = factsFor(Object.keys(composition), { prices: searches.prices() });
+      const facts = keptFacts(Object.keys(composition), searches.prices());
       const { verdicts, ...rest } = weighingError(composition, {
         ...{ mass, resolution, facts, conditions },
         ...(limits === undefined ? {} : { limits }),

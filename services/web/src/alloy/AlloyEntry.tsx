@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
+import './alloy.css';
 import { readAlloyText } from './readAlloyText.ts';
 
 interface AlloyEntryProps {

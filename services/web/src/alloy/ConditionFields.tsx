@@ -1,5 +1,6 @@
 import { type ConditionName, conditionNames, conditions as known } from '@tiegel/screening';
 import { useState } from 'react';
+import './alloy.css';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { entryText, parseNumber } from '../numbers/parseNumber.ts';
 import { isAllowed } from './conditionState.ts';

@@ -1,6 +1,5 @@
 import type { Fault } from '@tiegel/contract';
 import { AlloyEntry } from './AlloyEntry.tsx';
-import './alloy.css';
 
 /** An address that names no alloy: what is wrong with it, and a field to write it anew. */
 export function Unreadable({ text, faults }: { text: string; faults: readonly Fault[] }) {

@@ -22,6 +22,7 @@ const differs: Readonly<Record<Difference, string>> = {
   little: '≈ little',
   some: '≠ some',
   much: '≠≠ much',
+  unlike: '≠ differs',
 };
 
 /** Alloys as columns, what is compared as lines; what differs is marked by words and signs. */
@@ -29,7 +30,7 @@ export function CompareTable({ alloys, groups, conditions, search, onRemove }: C
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys
     <section className="scroll-x" aria-label="Side by side" tabIndex={0}>
-      <table className="plain-table compare-table">
+      <table className="plain-table compare-table" style={{ ['--alloys' as string]: alloys.length }}>
         <thead>
           <tr>
             <th scope="col">What</th>
@@ -79,7 +80,13 @@ function Row({ row, letters }: { row: CompareRow; letters: readonly string[] }) 
   return (
     <tr className={`differs-${difference ?? 'unknown'}`}>
       <th scope="row" className="plain">
-        {name} <Notation text={symbol} />
+        {name}
+        {symbol === '' ? null : (
+          <>
+            {' '}
+            <Notation text={symbol} />
+          </>
+        )}
         {unit === '' ? '' : <span className="quiet">, {unit}</span>}
       </th>
       {cells.map(({ text, value }, at) => {

@@ -1,7 +1,10 @@
 import type { TypicalRange } from '../server/alloyTypes.ts';
 
-/** How much alloys differ in a quantity: against how much published alloys differ (their middle half). */
-export type Difference = 'none' | 'little' | 'some' | 'much';
+/**
+ * How much alloys differ in a quantity: against how much published alloys differ (their middle
+ * half). What is no number is alike or 'unlike'.
+ */
+export type Difference = 'none' | 'little' | 'some' | 'much' | 'unlike';
 
 /** Below this part of the middle half a difference is little, above all of it much. */
 const some = 0.25;

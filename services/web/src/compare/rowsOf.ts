@@ -25,6 +25,9 @@ export interface RowGroup {
   rows: CompareRow[];
 }
 
+/** What stands where the server has not answered yet. */
+const waiting = '…';
+
 interface Told {
   alloys: readonly Compared[];
   quantities: readonly QuantityView[];
@@ -55,7 +58,7 @@ function shares({ alloys }: Told): CompareRow[] {
         value,
         text: value === 0 ? noValue : formatNumber(value, Number.isInteger(Number(value.toFixed(6))) ? 0 : 2),
       })),
-      difference: alike ? 'none' : 'much',
+      difference: alike ? 'none' : 'unlike',
     };
   });
 }
@@ -65,40 +68,48 @@ function words(id: string, name: string, texts: readonly string[]): CompareRow {
   return {
     ...{ id, name, symbol: '', unit: '', numeric: false },
     cells: texts.map((text) => ({ text, value: null })),
-    difference: new Set(texts).size > 1 ? 'much' : 'none',
+    difference: texts.includes(waiting) ? null : new Set(texts).size > 1 ? 'unlike' : 'none',
   };
 }
 
-/** A line of numbers on a scale of its own: `scale` is what counts as much. */
+/** A line of numbers on a scale of its own: `scale` is what counts as much. A value that is not known yet is undefined. */
 function numbers(
   row: Pick<CompareRow, 'id' | 'name' | 'unit'>,
-  values: readonly (number | null)[],
-  decimals: number,
-  scale: number,
-  none: string = noValue,
+  values: readonly (number | null | undefined)[],
+  { decimals, scale, none = noValue }: { decimals: number; scale: number; none?: string },
 ): CompareRow {
+  const text = (value: number | null | undefined) =>
+    value === undefined ? waiting : value === null ? none : formatNumber(value, decimals);
   return {
     ...row,
     ...{ symbol: '', numeric: true },
-    cells: values.map((value) => ({ value, text: value === null ? none : formatNumber(value, decimals) })),
-    difference: differenceOf(values, { low: 0, middle: scale / 2, high: scale }),
+    cells: values.map((value) => ({ value: value ?? null, text: text(value) })),
+    difference: values.includes(undefined)
+      ? null
+      : differenceOf(
+          values.map((value) => value ?? null),
+          { low: 0, middle: scale / 2, high: scale },
+        ),
   };
 }
 
-const waiting = '…';
-
 function phases({ alloys }: Told): CompareRow[] {
-  const told = alloys.map(({ explanation }) => explanation);
-  const percent = told.map((one) =>
-    one?.phase.singleSolution == null ? null : 100 * one.phase.singleSolution,
-  );
+  const told = alloys.map(({ explanation }) => explanation ?? undefined);
+  const percent = told.map((one) => {
+    const probability = one?.phase.singleSolution;
+    return typeof probability === 'number' ? 100 * probability : probability;
+  });
   return [
     words(
       'likely',
       'Likely',
       told.map((one) => (one ? likelyInWords(one.phase) : waiting)),
     ),
-    numbers({ id: 'one-phase', name: 'One uniform phase', unit: '%' }, percent, 0, 25, 'no basis'),
+    numbers({ id: 'one-phase', name: 'One uniform phase', unit: '%' }, percent, {
+      decimals: 0,
+      scale: 25,
+      none: 'no basis',
+    }),
     words(
       'basis',
       'Basis of the estimate',
@@ -116,28 +127,25 @@ function phases({ alloys }: Told): CompareRow[] {
   ];
 }
 
+const never = 'never, or no data';
+
 function competitors({ alloys }: Told): CompareRow[] {
-  const told = alloys.map(({ explanation }) => explanation);
+  const told = alloys.map(({ explanation }) => explanation ?? undefined);
   return [
     numbers(
       { id: 'hull', name: 'Solution above its competitor, ± 10', unit: 'kJ/mol' },
-      told.map((one) => one?.compounds?.hullDistance ?? null),
-      1,
-      10,
+      told.map((one) => one && (one.compounds?.hullDistance ?? null)),
+      { decimals: 1, scale: 10 },
     ),
     numbers(
       { id: 'demixing', name: 'Demixes below', unit: 'K' },
-      told.map((one) => one?.demixing?.temperature ?? null),
-      0,
-      500,
-      'never, or no data',
+      told.map((one) => one && (one.demixing?.temperature ?? null)),
+      { decimals: 0, scale: 500, none: never },
     ),
     numbers(
       { id: 'ordering', name: 'Orders below', unit: 'K' },
-      told.map((one) => one?.ordering?.temperature ?? null),
-      0,
-      500,
-      'never, or no data',
+      told.map((one) => one && (one.ordering?.temperature ?? null)),
+      { decimals: 0, scale: 500, none: never },
     ),
   ];
 }
