@@ -43,7 +43,7 @@ export async function searchDistributions(
       const limits = plan.specification.limits.filter((limit) => limit.quantity === quantity);
       const named = limits.flatMap(({ min, max }) => [min, max].filter((edge) => edge !== undefined));
       const grid = draw.values.get(quantity);
-      const edges = edgesFor(both(grid, values[place]!), named);
+      const edges = edgesFor([finiteOf(grid), values[place]!], named);
       const spreads = { grid: spreadOver(edges), passing: spreadOver(edges), keptOnes: spreadOver(edges) };
       grid?.forEach((value, at) => {
         spreads.grid.add(value);
@@ -63,7 +63,6 @@ export async function searchDistributions(
   };
 }
 
-function* both(grid: Float64Array | undefined, kept: readonly number[]): Generator<number> {
-  for (const value of grid ?? []) if (Number.isFinite(value)) yield value;
-  yield* kept;
+function* finiteOf(values: Iterable<number> = []): Generator<number> {
+  for (const value of values) if (Number.isFinite(value)) yield value;
 }

@@ -3,18 +3,22 @@ import type { SearchDistributions } from '@tiegel/contract';
 type Spread = SearchDistributions['quantities'][number]['kept'];
 
 const bins = 60;
-/** Of the values at either end, this share may lie outside the bins: few far ones would press all others into one bin. */
+/** At either end, this share of a set may lie outside the bins: few far ones would press all others into one bin. */
 const tail = 0.002;
 
 /**
- * Edges of equal bins that hold nearly all of the values and every place that is named (the edges
- * of limits). Values alike get bins around them.
+ * Edges of equal bins that hold nearly all of each set of values and every place that is named
+ * (the edges of limits). Values alike get bins around them.
  */
-export function edgesFor(values: Iterable<number>, named: readonly number[]): number[] {
-  const sorted = Float64Array.from(values).sort();
-  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] ?? 0;
-  const low = Math.min(at(tail), ...named);
-  const high = Math.max(at(1 - tail), ...named);
+export function edgesFor(sets: readonly Iterable<number>[], named: readonly number[]): number[] {
+  const ends = sets.flatMap((values) => {
+    const sorted = Float64Array.from(values).sort();
+    const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))]!;
+    return sorted.length === 0 ? [] : [at(tail), at(1 - tail)];
+  });
+  const low = Math.min(...ends, ...named);
+  const high = Math.max(...ends, ...named);
+  if (low > high) return edgesFor([[0]], []);
   const room = high > low ? (high - low) * 0.01 : Math.max(Math.abs(low) * 0.05, 0.5);
   const [from, to] = [low - room, high + room];
   return Array.from({ length: bins + 1 }, (_, edge) => from + ((to - from) * edge) / bins);

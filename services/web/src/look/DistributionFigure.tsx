@@ -30,7 +30,8 @@ export function DistributionFigure({ search, quantity, spread, answer }: Distrib
   return (
     <Figure
       title={quantity.name}
-      caption={[...outsideInWords(spread, rows), originOf(search)]}
+      caption={outsideInWords(spread)}
+      origin={['Each row is as high as its own fullest bar.', originOf(search)]}
       fileName={fileNameOf(search, `${quantity.id}-distribution`)}
       table={<BinTable quantity={quantity} unit={unit} edges={spread.edges} rows={rows} />}
     >
@@ -75,18 +76,17 @@ function markAt(value: number, keeps: 'above' | 'below', unit: string): Histogra
 }
 
 /** What the bins leave out. */
-function outsideInWords({ grid, kept }: Of, rows: readonly HistogramRow[]): string[] {
+function outsideInWords({ grid, kept }: Of): string[] {
   const parts = [
     ...(grid && grid.below + grid.above > 0
-      ? [`${formatCount(grid.below + grid.above)} of the first row lie outside the axis`]
+      ? [`${formatCount(grid.below + grid.above)} compositions lie outside the axis`]
       : []),
     ...(grid && grid.missing > 0 ? [`${formatCount(grid.missing)} have no value`] : []),
     ...(kept.below + kept.above > 0
       ? [`${formatCount(kept.below + kept.above)} kept ones lie outside the axis`]
       : []),
   ];
-  const first = rows.length > 1 ? 'Each row is as high as its own fullest bar.' : '';
-  return [first, parts.length > 0 ? `${parts.join('; ')}.` : ''].filter((line) => line !== '');
+  return parts.length > 0 ? [`${parts.join('; ')}.`] : [];
 }
 
 function BinTable({

@@ -55,7 +55,7 @@ export function DistributionsView(props: LookProps) {
           These are the distributions of before; they could not be fetched anew: {error.message}
         </p>
       ) : null}
-      <p className="read">{sampleInWords(data)}</p>
+      <p className="read">{sampleInWords(data)} Each row of a figure is as high as its own fullest bar.</p>
       {data.meeting === 0 ? <NothingMeets view={view} change={change} /> : null}
       <div className="distributions">{figures(data)}</div>
       <p className="row">

@@ -130,13 +130,15 @@ function Row({ symbol, percent, label, counts, bins, share, amount, foot, lit }:
       <text x={4} y={foot - 8} className="bars-name">
         {symbol}
       </text>
-      <rect
-        x={share.start}
-        y={foot - barHeight + 6}
-        width={Math.max(percent > 0 ? 1 : 0, end - share.start)}
-        height={barHeight - 10}
-        className={lit === null ? 'bar bar-lit' : 'bar'}
-      />
+      <g className="bars-part">
+        <rect
+          x={share.start}
+          y={foot - barHeight + 6}
+          width={Math.max(percent > 0 ? 1 : 0, end - share.start)}
+          height={barHeight - 10}
+          className={lit === null ? 'bar bar-lit' : 'bar'}
+        />
+      </g>
       <text
         x={inside ? end - 5 : end + 5}
         y={foot - 9}

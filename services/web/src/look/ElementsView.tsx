@@ -28,8 +28,8 @@ export function ElementsView({ search, view, change }: LookProps) {
         title="Elements in the candidates"
         caption={[
           `In how many of ${formatCount(data.meeting)} candidates each element is, and how many have which amount of it.`,
-          originOf(search),
         ]}
+        origin={[originOf(search)]}
         fileName={fileNameOf(search, 'elements')}
         table={<AmountTable use={data} search={search} />}
       >

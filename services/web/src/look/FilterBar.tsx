@@ -1,5 +1,6 @@
 import { limitInWords } from '@tiegel/contract';
 import { Link } from 'wouter';
+import { useNarrow } from '../frame/useNarrow.ts';
 import { lookupIn } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import { asSentence } from '../words/asSentence.ts';
@@ -28,6 +29,17 @@ export function FilterBar({
   onChange,
 }: FilterBarProps) {
   const sentences = sentencesOf(filters, quantities, currency);
+  const narrow = useNarrow();
+  const form = (
+    <AddFilter
+      filters={filters}
+      pool={pool}
+      quantities={quantities}
+      currency={currency}
+      among={among}
+      onChange={onChange}
+    />
+  );
   return (
     <div className="filters">
       {isFiltered(filters) ? (
@@ -60,14 +72,14 @@ export function FilterBar({
           ) : null}
         </>
       ) : null}
-      <AddFilter
-        filters={filters}
-        pool={pool}
-        quantities={quantities}
-        currency={currency}
-        among={among}
-        onChange={onChange}
-      />
+      {narrow ? (
+        <details className="filter-more">
+          <summary>Filter the candidates</summary>
+          {form}
+        </details>
+      ) : (
+        form
+      )}
     </div>
   );
 }

@@ -1,6 +1,9 @@
+import type { ScatterAxis } from '../plot/scatterData.ts';
 import type { ShownQuantity } from '../server/types.ts';
+import { AxisChoice } from './AxisChoice.tsx';
 import type { LookProps } from './lookView.ts';
-import { type PublishedLayer, publishedLayers, type Wish } from './plotState.ts';
+import { type PlotState, type PublishedLayer, publishedLayers } from './plotState.ts';
+import { QuantityChoice } from './QuantityChoice.tsx';
 import type { ChosenPlot } from './usualPlot.ts';
 
 const layerWords: Record<PublishedLayer, string> = {
@@ -9,41 +12,38 @@ const layerWords: Record<PublishedLayer, string> = {
   none: 'none',
 };
 
-type PlotChoiceProps = Pick<LookProps, 'quantities' | 'view' | 'change'> & { chosen: ChosenPlot };
+type PlotChoiceProps = Pick<LookProps, 'view' | 'change'> & {
+  quantities: readonly ShownQuantity[];
+  chosen: ChosenPlot;
+  /** null while they are not known */
+  axes: { x: ScatterAxis; y: ScatterAxis } | null;
+};
 
-/** Axes, colour, what is better on each axis, and the layer of published alloys. */
-export function PlotChoice({ quantities, view, change, chosen }: PlotChoiceProps) {
+/** Axes, colour, and the layer of published alloys. */
+export function PlotChoice({ quantities, view, change, chosen, axes }: PlotChoiceProps) {
   const { plot } = view;
-  const set = (part: Partial<typeof plot>) => change({ plot: { ...plot, ...part } });
-  const wish = (axis: 0 | 1, value: Wish) => {
-    const wishes: [Wish, Wish] = [...chosen.wishes];
-    wishes[axis] = value;
-    set({ wishes });
-  };
+  const set = (part: Partial<PlotState>) => change({ plot: { ...plot, ...part } });
+  const axis = (place: 0 | 1) => ({
+    quantities,
+    quantity: place === 0 ? chosen.x : chosen.y,
+    wish: chosen.wishes[place],
+    axis: (place === 0 ? axes?.x : axes?.y) ?? null,
+    // Another quantity is looked at afresh: what was chosen for the one before says nothing of it.
+    onQuantity: (id: string) =>
+      set({
+        [place === 0 ? 'x' : 'y']: id,
+        wishes: put(plot.wishes, place, null),
+        scales: put(plot.scales, place, null),
+        brush: null,
+      }),
+    onWish: (wish: 'low' | 'high') => set({ wishes: put(chosen.wishes, place, wish) }),
+    onLogarithmic: (logarithmic: boolean) =>
+      set({ scales: put(plot.scales, place, logarithmic ? 'log' : 'linear') }),
+  });
   return (
     <div className="look-tools plot-choice">
-      <QuantityChoice
-        label="Across"
-        value={chosen.x.id}
-        quantities={quantities}
-        onChange={(x) => set({ x, brush: null })}
-      />
-      <WishChoice
-        label={`Better values of ${chosen.x.name}`}
-        value={chosen.wishes[0]}
-        onChange={(one) => wish(0, one)}
-      />
-      <QuantityChoice
-        label="Up"
-        value={chosen.y.id}
-        quantities={quantities}
-        onChange={(y) => set({ y, brush: null })}
-      />
-      <WishChoice
-        label={`Better values of ${chosen.y.name}`}
-        value={chosen.wishes[1]}
-        onChange={(one) => wish(1, one)}
-      />
+      <AxisChoice label="Across" {...axis(0)} />
+      <AxisChoice label="Up" {...axis(1)} />
       <QuantityChoice
         label="Colour"
         value={chosen.colour?.id ?? 'none'}
@@ -68,44 +68,7 @@ export function PlotChoice({ quantities, view, change, chosen }: PlotChoiceProps
   );
 }
 
-interface QuantityChoiceProps {
-  label: string;
-  value: string;
-  quantities: readonly ShownQuantity[];
-  /** what the choice of no quantity is called, where there is one */
-  none?: string;
-  onChange: (id: string) => void;
-}
-
-function QuantityChoice({ label, value, quantities, none, onChange }: QuantityChoiceProps) {
-  return (
-    <label className="row">
-      {label}
-      <select value={value} onChange={(event) => onChange(event.target.value)}>
-        {none === undefined ? null : <option value="none">{none}</option>}
-        {quantities.map(({ id, name, symbol }) => (
-          <option key={id} value={id}>
-            {name} {symbol.replace('_', '')}
-          </option>
-        ))}
-      </select>
-    </label>
-  );
-}
-
-function WishChoice({
-  label,
-  value,
-  onChange,
-}: {
-  label: string;
-  value: Wish;
-  onChange: (wish: Wish) => void;
-}) {
-  return (
-    <select aria-label={label} value={value} onChange={(event) => onChange(event.target.value as Wish)}>
-      <option value="low">low is better</option>
-      <option value="high">high is better</option>
-    </select>
-  );
+/** A pair with one of its two exchanged. */
+function put<Value>(pair: readonly [Value, Value], place: 0 | 1, value: Value): [Value, Value] {
+  return place === 0 ? [value, pair[1]] : [pair[0], value];
 }

@@ -61,6 +61,7 @@ export function ScatterFigure(props: ScatterFigureProps) {
     <Figure
       title={`${y.name} against ${x.name.toLowerCase()}`}
       caption={captionOf(props)}
+      origin={[originOf(search)]}
       fileName={fileNameOf(search, `${y.id}-${x.id}`)}
       table={<FrontTable search={search} chosen={chosen} front={front} />}
       tableName="The Pareto front as a table"
@@ -90,7 +91,7 @@ export function ScatterFigure(props: ScatterFigureProps) {
 }
 
 /** What the figure shows, of how many, and what it leaves out. */
-function captionOf({ search, values, axes, layer, front }: ScatterFigureProps): string[] {
+function captionOf({ values, axes, layer, front }: ScatterFigureProps): string[] {
   const drawn = values.ranks.length;
   const { kept, passed } = values.among;
   const of = passed === null ? '' : ` of ${formatCount(passed)} that passed`;
@@ -100,19 +101,22 @@ function captionOf({ search, values, axes, layer, front }: ScatterFigureProps): 
   return [
     values.every === 1
       ? `${formatCount(drawn)} candidates, of ${formatCount(kept)} kept${of}.`
-      : `${formatCount(drawn)} of ${formatCount(values.meeting)} candidates: every ${formatCount(values.every)}th rank and the 200 best.`,
+      : `${formatCount(drawn)} of ${formatCount(values.meeting)} candidates: every ${formatCount(values.every)}th rank, and the 200 best.`,
     ...(drawn > pointsDrawnSingly
       ? [axes.colour ? 'Cells show the mean of the colour.' : 'Cells show how many candidates lie there.']
       : []),
     ...(missing > 0 ? [`${formatCount(missing)} have no value of one of the axes and are not drawn.`] : []),
     ...(front
-      ? [`The Pareto front is that of the kept candidates: ${formatCount(front.items.length)} corners.`]
+      ? [`The Pareto front is that of the kept candidates: ${countOf(front.items.length, 'corner')}.`]
       : []),
     ...(layer.length > 0
       ? [
           `${formatCount(layer.length)} published alloys, their values computed like those of the candidates; some may lie outside the axes.`,
         ]
       : []),
-    originOf(search),
   ];
+}
+
+function countOf(count: number, what: string): string {
+  return `${formatCount(count)} ${what}${count === 1 ? '' : 's'}`;
 }

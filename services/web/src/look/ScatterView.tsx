@@ -4,6 +4,7 @@ import { Failed } from '../frame/Failed.tsx';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
 import { axisTitle } from '../plot/axisTitle.ts';
+import { asksForLogarithm } from './asksForLogarithm.ts';
 import {
   type PublishedAnswer,
   type PublishedView,
@@ -14,6 +15,7 @@ import {
 import type { LookProps } from './lookView.ts';
 import { NothingMeets } from './NothingMeets.tsx';
 import { PlotChoice } from './PlotChoice.tsx';
+import type { PlotScale } from './plotState.ts';
 import { ScatterFigure } from './ScatterFigure.tsx';
 import { Selected } from './Selected.tsx';
 import { usualPlot } from './usualPlot.ts';
@@ -23,9 +25,11 @@ const noPoints: never[] = [];
 /** Any two quantities of the candidates against each other, coloured by a third, with the front and published alloys. */
 export function ScatterView(props: LookProps) {
   const { search, quantities, view, change } = props;
-  const { id, specification, prices } = search;
+  const { id, specification } = search;
+  const currency = search.prices?.currency;
   const chosen = usualPlot(view.plot, specification, quantities);
   const { x, y, colour } = chosen;
+  const [scaleX, scaleY] = chosen.scales;
   const asked = [...new Set([x.id, y.id, ...(colour ? [colour.id] : [])])];
   const values = useQuery(valuesQuery(id, view.filters, asked));
   const front = useQuery(tradeOffQuery(id, view.filters, [x.id, y.id], chosen.wishes));
@@ -37,15 +41,19 @@ export function ScatterView(props: LookProps) {
   const data = values.data;
   const axes = useMemo(() => {
     if (!data) return null;
-    const of = (quantity: typeof x) => ({
-      title: axisTitle(quantity, prices?.currency),
-      values: data.values[data.quantities.indexOf(quantity.id)] ?? noPoints,
-    });
+    const of = (quantity: typeof x, scale: PlotScale | null) => {
+      const found = data.values[data.quantities.indexOf(quantity.id)] ?? noPoints;
+      return {
+        title: axisTitle(quantity, currency),
+        values: found,
+        logarithmic: scale === null ? asksForLogarithm(found) : scale === 'log',
+      };
+    };
     // While another axis is fetched, the values are still those of the one before.
     if (![x, y].every((quantity) => data.quantities.includes(quantity.id))) return null;
-    const withColour = colour && data.quantities.includes(colour.id) ? of(colour) : null;
-    return { x: of(x), y: of(y), colour: withColour };
-  }, [data, x, y, colour, prices?.currency]);
+    const withColour = colour && data.quantities.includes(colour.id) ? of(colour, 'linear') : null;
+    return { x: of(x, scaleX), y: of(y, scaleY), colour: withColour };
+  }, [data, x, y, colour, scaleX, scaleY, currency]);
   const which = view.plot.published;
   const layer = useMemo(
     () => (which === 'none' ? noPoints : publishedPoints(published.data, which, x.id, y.id)),
@@ -57,7 +65,7 @@ export function ScatterView(props: LookProps) {
   const partly = front.error ?? (view.plot.published === 'none' ? null : published.error);
   return (
     <>
-      <PlotChoice quantities={quantities} view={view} change={change} chosen={chosen} />
+      <PlotChoice quantities={quantities} view={view} change={change} chosen={chosen} axes={axes} />
       {partly ? (
         <Failed
           error={partly}

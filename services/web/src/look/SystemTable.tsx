@@ -1,27 +1,28 @@
+import type { SearchView } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { shareDecimals } from '../composition/shareDecimals.ts';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { unitText } from '../server/lookup.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import { Notation } from '../words/Notation.tsx';
 import { candidateAddress } from './candidateAddress.ts';
-import { askedFirst } from './columns.ts';
 import type { SystemsView } from './lookQueries.ts';
-import type { LookProps } from './lookView.ts';
 import { phasesInWords } from './phasesInWords.ts';
 
-const mostColumns = 4;
+export interface SystemTableProps {
+  search: SearchView;
+  /** what is told of each best candidate */
+  columns: readonly ShownQuantity[];
+  items: SystemsView['items'];
+  /** nothing of them is published, so that no column says so */
+  unexplored: boolean;
+}
 
 /** Systems in the order of their best candidates, with what the search asks for of each best. */
-export function SystemTable({
-  search,
-  quantities,
-  items,
-  unexplored,
-}: LookProps & { items: SystemsView['items']; unexplored: boolean }) {
+export function SystemTable({ search, columns, items, unexplored }: SystemTableProps) {
   const { specification, prices } = search;
-  const columns = askedFirst(specification, quantities).asked.slice(0, mostColumns);
   return (
     <div className="scroll-x">
       <table className="plain-table systems">

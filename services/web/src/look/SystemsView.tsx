@@ -1,13 +1,18 @@
 import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
 import { Failed } from '../frame/Failed.tsx';
+import { useNarrow } from '../frame/useNarrow.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
+import { askedFirst } from './columns.ts';
 import { writeFilters } from './filters.ts';
 import { systemsPage } from './lookQueries.ts';
 import type { LookProps } from './lookView.ts';
 import { NothingMeets } from './NothingMeets.tsx';
 import { PublishedNotKept } from './PublishedNotKept.tsx';
+import { SystemCards } from './SystemCards.tsx';
 import { SystemTable } from './SystemTable.tsx';
+
+const mostColumns = 4;
 
 /**
  * The systems of the candidates by the best of each; as the unexplored, those of them that nobody
@@ -16,6 +21,7 @@ import { SystemTable } from './SystemTable.tsx';
 export function SystemsView(props: LookProps) {
   const { search, view, change } = props;
   const unexplored = view.show === 'unexplored';
+  const narrow = useNarrow();
   const { data, error, refetch, fetchNextPage, hasNextPage, isFetchingNextPage, isPlaceholderData } =
     useInfiniteQuery({
       queryKey: [
@@ -37,6 +43,8 @@ export function SystemsView(props: LookProps) {
   if (first!.meeting === 0) return <NothingMeets view={view} change={change} />;
   const { explored } = first!;
   const items = data.pages.flatMap((page) => page.items);
+  const columns = askedFirst(search.specification, props.quantities).asked.slice(0, mostColumns);
+  const Shown = narrow ? SystemCards : SystemTable;
   const shown = unexplored ? explored.kept - explored.keptPublished : explored.kept;
   return (
     <div className={isPlaceholderData ? 'look-stale column' : 'column'} aria-busy={isPlaceholderData}>
@@ -54,7 +62,7 @@ export function SystemsView(props: LookProps) {
         )}
       </p>
       {items.length > 0 ? (
-        <SystemTable {...props} items={items} unexplored={unexplored} />
+        <Shown search={search} columns={columns} items={items} unexplored={unexplored} />
       ) : (
         <p className="note">Every system with a kept candidate has a published alloy.</p>
       )}

@@ -1,6 +1,6 @@
 import type { SearchSpecification } from '@tiegel/contract';
 import type { ShownQuantity } from '../server/types.ts';
-import type { PlotState, Wish } from './plotState.ts';
+import type { PlotScale, PlotState, Wish } from './plotState.ts';
 
 /** A plot with everything chosen that was not: quantities that the candidates have, and which values are better. */
 export interface ChosenPlot {
@@ -8,6 +8,8 @@ export interface ChosenPlot {
   y: ShownQuantity;
   colour: ShownQuantity | null;
   wishes: [Wish, Wish];
+  /** null: as the values ask for it */
+  scales: [PlotScale | null, PlotScale | null];
 }
 
 /**
@@ -15,7 +17,7 @@ export interface ChosenPlot {
  * ranks and limits, coloured by the third. `quantities`: those first, then all others.
  */
 export function usualPlot(
-  { x, y, colour, wishes }: PlotState,
+  { x, y, colour, wishes, scales }: PlotState,
   specification: SearchSpecification,
   quantities: readonly ShownQuantity[],
 ): ChosenPlot {
@@ -29,6 +31,7 @@ export function usualPlot(
     y: chosenY,
     colour: colour === 'none' ? null : (named(colour) ?? free(chosenX, chosenY)),
     wishes: [wishes[0] ?? wishOf(chosenX.id, specification), wishes[1] ?? wishOf(chosenY.id, specification)],
+    scales,
   };
 }
 

@@ -1,5 +1,6 @@
 import { formatNumber } from '../numbers/formatNumber.ts';
 import type { Scale } from './linearScale.ts';
+import { logarithmicTicks } from './logarithmicScale.ts';
 import { niceTicks } from './niceTicks.ts';
 import './plot.css';
 import { SvgNotation } from './SvgNotation.tsx';
@@ -26,12 +27,10 @@ export const axisRoom = { left: 56, right: 14, top: 30, bottom: 46 } as const;
  */
 export function Axis({ side, scale, at, title, grid = 0, most }: AxisProps) {
   const length = Math.abs(scale.end - scale.start);
-  const { values, decimals } = niceTicks(
-    Math.min(scale.from, scale.to),
-    Math.max(scale.from, scale.to),
+  const { values, text } = marksOf(
+    scale,
     most ?? Math.max(2, Math.round(length / (side === 'bottom' ? 80 : 48))),
   );
-  const text = (value: number) => formatNumber(value, decimals);
   if (side === 'bottom') {
     return (
       <g className="axis" transform={`translate(0 ${at})`}>
@@ -68,4 +67,18 @@ export function Axis({ side, scale, at, title, grid = 0, most }: AxisProps) {
       </text>
     </g>
   );
+}
+
+/** Where the marks are, and what stands at them. */
+function marksOf(scale: Scale, most: number): { values: number[]; text: (value: number) => string } {
+  const [from, to] = [Math.min(scale.from, scale.to), Math.max(scale.from, scale.to)];
+  if (scale.kind === 'logarithmic') {
+    const decimals = (value: number) => Math.max(0, -Math.floor(Math.log10(value) + 1e-9));
+    return {
+      values: logarithmicTicks(from, to, most),
+      text: (value) => formatNumber(value, decimals(value)),
+    };
+  }
+  const { values, decimals } = niceTicks(from, to, most);
+  return { values, text: (value) => formatNumber(value, decimals) };
 }

@@ -4,8 +4,10 @@ import './plot.css';
 
 interface FigureProps {
   title: string;
-  /** what is shown, of how many, from which data: stands under the figure and in its files */
+  /** what is shown, of how many: stands under the figure and in its files */
   caption: readonly string[];
+  /** what the page says elsewhere, as the data that it comes from: stands in the files alone */
+  origin?: readonly string[];
   /** what a file of the figure is called, without its ending */
   fileName: string;
   /** the same numbers as a table */
@@ -22,6 +24,7 @@ interface FigureProps {
 export function Figure({
   title,
   caption,
+  origin = [],
   fileName,
   table,
   tableName = 'The numbers as a table',
@@ -34,7 +37,7 @@ export function Figure({
   const save = async (format: 'svg' | 'png') => {
     setFault('');
     try {
-      const svg = figureExport(frame.current!, { title, caption });
+      const svg = figureExport(frame.current!, { title, caption: [...caption, ...origin] });
       const content = format === 'svg' ? new Blob([svg], { type: 'image/svg+xml' }) : await figureImage(svg);
       saveFile(content, `${fileName}.${format}`);
     } catch (error) {

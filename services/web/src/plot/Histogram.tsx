@@ -40,7 +40,8 @@ interface HistogramProps {
 }
 
 const room = { ...axisRoom, left: 8, top: 8, bottom: 44 };
-const nameHeight = 18;
+const nameHeight = 24;
+const markHeight = 16;
 
 /**
  * Histograms of the same quantity, one under another on one axis, each as high as its own fullest
@@ -61,7 +62,8 @@ export function Histogram({
   const last = edges.length - 2;
   const scale = linearScale(edges[0]!, edges.at(-1)!, room.left, Math.max(room.left + 1, width - room.right));
   const pitch = rowHeight + nameHeight;
-  const height = room.top + rows.length * pitch;
+  const top = room.top + marks.length * markHeight;
+  const height = top + rows.length * pitch;
 
   const onKeyDown = (event: KeyboardEvent) => {
     const at = bin ?? -1;
@@ -108,13 +110,25 @@ export function Histogram({
                 row={row}
                 edges={edges}
                 scale={scale}
-                top={room.top + place * pitch}
+                top={top + place * pitch}
                 height={rowHeight}
                 lit={bin}
               />
             ))}
-            {marks.map((mark) => (
-              <Mark key={mark.label} mark={mark} scale={scale} top={room.top} bottom={height} />
+            {marks.map((mark, place) => (
+              <Mark
+                key={mark.label}
+                mark={mark}
+                scale={scale}
+                labelTop={room.top + place * markHeight}
+                top={top}
+                bottom={height}
+              />
+            ))}
+            {rows.map(({ name, total }, place) => (
+              <text key={name} x={scale.start} y={top + place * pitch + 16} className="bars-name">
+                {name} <tspan className="bars-count">{formatCount(total)}</tspan>
+              </text>
             ))}
             <Axis side="bottom" scale={scale} at={height} title={title} />
           </svg>
@@ -137,14 +151,11 @@ interface BarsProps {
   lit: number | null;
 }
 
-function Bars({ row: { name, counts, total, tone }, edges, scale, top, height, lit }: BarsProps) {
+function Bars({ row: { counts, tone }, edges, scale, top, height, lit }: BarsProps) {
   const most = Math.max(1, ...counts);
   const foot = top + nameHeight + height;
   return (
     <g className={`bars bars-${tone}`}>
-      <text x={scale.start} y={top + 11} className="bars-name">
-        {name} <tspan className="bars-count">{formatCount(total)}</tspan>
-      </text>
       {counts.map((count, bin) => {
         const [left, right] = [scale.at(edges[bin]!), scale.at(edges[bin + 1]!)];
         // Something is never drawn as nothing.
@@ -165,17 +176,16 @@ function Bars({ row: { name, counts, total, tone }, edges, scale, top, height, l
   );
 }
 
-function Mark({
-  mark,
-  scale,
-  top,
-  bottom,
-}: {
+interface MarkProps {
   mark: HistogramMark;
   scale: Scale;
+  /** where the label stands, above the rows */
+  labelTop: number;
   top: number;
   bottom: number;
-}) {
+}
+
+function Mark({ mark, scale, labelTop, top, bottom }: MarkProps) {
   const { value, label, keeps } = mark;
   if (value < scale.from || value > scale.to) return null;
   const x = scale.at(value);
@@ -186,10 +196,10 @@ function Mark({
       {keeps ? (
         <rect x={start} y={top} width={end - start} height={bottom - top} className="mark-outside" />
       ) : null}
-      <line x1={x} x2={x} y1={top} y2={bottom} className="mark-line" />
+      <line x1={x} x2={x} y1={labelTop} y2={bottom} className="mark-line" />
       <text
         x={x + (rightHalf ? -5 : 5)}
-        y={top + 11}
+        y={labelTop + 11}
         textAnchor={rightHalf ? 'end' : 'start'}
         className="mark-label"
       >

@@ -4,6 +4,7 @@ import { colourSequence, tokenColour } from './colourSequence.ts';
 import { drawPoints } from './drawPoints.ts';
 import { extentOf } from './extentOf.ts';
 import { linearScale, type Scale } from './linearScale.ts';
+import { logarithmicExtent, logarithmicScale } from './logarithmicScale.ts';
 import type { Places } from './nearestPoint.ts';
 import { niceExtent } from './niceTicks.ts';
 import './plot.css';
@@ -132,13 +133,15 @@ function useScales(x: ScatterAxis, y: ScatterAxis, width: number, top: number, h
   return useMemo(() => {
     const left = axisRoom.left + 4;
     const right = Math.max(left + 1, width - axisRoom.right);
-    const [fromX, toX] = niceExtent(...(extentOf(x.values) ?? [0, 1]));
-    const [fromY, toY] = niceExtent(...(extentOf(y.values) ?? [0, 1]));
-    return {
-      x: linearScale(fromX, toX, left, right),
-      y: linearScale(fromY, toY, top + height, top),
-    };
+    return { x: scaleOf(x, left, right), y: scaleOf(y, top + height, top) };
   }, [x, y, width, top, height]);
+}
+
+function scaleOf({ values, logarithmic }: ScatterAxis, start: number, end: number): Scale {
+  const extent = extentOf(values) ?? [0, 1];
+  return logarithmic && extent[0] > 0
+    ? logarithmicScale(...logarithmicExtent(...extent), start, end)
+    : linearScale(...niceExtent(...extent), start, end);
 }
 
 /** Every point that can be walked to: the main ones, then those of the layers that lie on the axes. */

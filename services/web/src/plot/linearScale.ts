@@ -1,5 +1,6 @@
 /** From values to places on the screen (px) and back; `from` lies at `start`, `to` at `end`. */
 export interface Scale {
+  kind: 'linear' | 'logarithmic';
   from: number;
   to: number;
   start: number;
@@ -11,10 +12,8 @@ export interface Scale {
 export function linearScale(from: number, to: number, start: number, end: number): Scale {
   const pixelsPerValue = (end - start) / (to - from);
   return {
-    from,
-    to,
-    start,
-    end,
+    kind: 'linear',
+    ...{ from, to, start, end },
     at: (value) => start + (value - from) * pixelsPerValue,
     valueAt: (place) => from + (place - start) / pixelsPerValue,
   };

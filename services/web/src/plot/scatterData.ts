@@ -3,6 +3,8 @@ export interface ScatterAxis {
   /** with unit: see axisTitle */
   title: string;
   values: readonly (number | null)[];
+  /** equal factors at equal distances; only where every value is above 0 */
+  logarithmic?: boolean;
 }
 
 /** Points of another kind over the main ones, with a mark of their own. */

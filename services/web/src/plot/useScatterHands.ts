@@ -117,7 +117,9 @@ function firstThere(places: Places): number | null {
 function rounded(scale: Scale, one: number, other: number): [number, number] {
   const hold = (place: number) => Math.max(scale.from, Math.min(scale.to, scale.valueAt(place)));
   const [low, high] = [hold(one), hold(other)].sort((a, b) => a - b) as [number, number];
-  const decimals = Math.max(0, Math.min(12, Math.ceil(-Math.log10((scale.to - scale.from) / 1000))));
+  // On a logarithmic axis what lies low needs finer steps than the axis is long.
+  const length = scale.kind === 'logarithmic' ? Math.max(low, scale.from) : scale.to - scale.from;
+  const decimals = Math.max(0, Math.min(12, Math.ceil(-Math.log10(length / 1000))));
   const unit = 10 ** -decimals;
   return [
     Number((Math.floor(low / unit) * unit).toFixed(decimals)),

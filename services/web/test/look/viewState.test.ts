@@ -10,11 +10,12 @@ const usual: ViewState = {
   direction: 'asc',
   columns: null,
   at: 0,
-  plot: { ...plot, wishes: [null, null] },
+  plot: { ...plot, wishes: [null, null], scales: [null, null] },
 };
 const finite = fc.double({ noNaN: true, noDefaultInfinity: true }).filter((value) => !Object.is(value, -0));
 const range = fc.record({ quantity: fc.constantFrom('density', 'omega', 'cost'), min: finite, max: finite });
 const wish = fc.option(fc.constantFrom('low' as const, 'high' as const));
+const scale = fc.option(fc.constantFrom('log' as const, 'linear' as const));
 const ends = fc.tuple(finite, finite).map(([a, b]): [number, number] => (a <= b ? [a, b] : [b, a]));
 const view = fc.record({
   filters: fc.record({
@@ -33,6 +34,7 @@ const view = fc.record({
     colour: fc.option(fc.constantFrom('cost', 'none')),
     published: fc.constantFrom('pool' as const, 'all' as const, 'none' as const),
     wishes: fc.tuple(wish, wish),
+    scales: fc.tuple(scale, scale),
     brush: fc.option(fc.record({ x: ends, y: ends })),
   }),
 });

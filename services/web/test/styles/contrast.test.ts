@@ -54,6 +54,7 @@ const textPairs: [string, string][] = [
       ] as [string, string][],
   ),
   ...pairTints.map((tint) => ['ink', tint] as [string, string]),
+  ['paper', 'plot-part'],
   ['ink', 'tint-strong'],
   ['accent-strong', 'tint-strong'],
   ['on-accent', 'accent'],
