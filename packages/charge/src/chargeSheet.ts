@@ -2,7 +2,8 @@ import { type Composition, elementNumber } from '@tiegel/elements';
 import { type Caution, cautionsFor } from './cautions.ts';
 import { type ChargeRequest, checkRequest } from './chargeRequest.ts';
 import { cheapestMaterials } from './cheapestMaterials.ts';
-import { elementOnlyIn, fractionOf, type Material, meltingOf } from './material.ts';
+import { compositionOfMasses, metalIn } from './compositionOfMasses.ts';
+import { elementOnlyIn, type Material, meltingOf } from './material.ts';
 import { type MeltingWindow, meltingWindow } from './meltingWindow.ts';
 import { notesOn } from './notesOn.ts';
 import { massOf, stepsOf } from './onBalance.ts';
@@ -93,9 +94,9 @@ export function chargeSheet(request: ChargeRequest): ChargeSheet {
   );
   const materials = weighed.map(({ material }) => material);
   const grams = lines.map((line) => line.mass);
-  const metal = metalIn(materials, grams);
+  const masses = materials.map((material, at) => ({ material, mass: grams[at]! }));
+  const metal = metalIn(masses);
   const lost = mapped(loss, (percent, symbol) => ((metal[symbol] ?? 0) * percent) / 100);
-  const left = mapped(metal, (gram, symbol) => gram - (lost[symbol] ?? 0));
   const total = massOf(
     weighed.reduce((steps, one) => steps + one.steps, 0),
     resolution,
@@ -107,7 +108,7 @@ export function chargeSheet(request: ChargeRequest): ChargeSheet {
   const ordered = lines.toSorted((a, b) => a.melting.temperature - b.melting.temperature);
   const sheet = {
     ...{ composition, mass, resolution, lines, total, loss: { ...loss } },
-    resulting: atomicShares(left),
+    resulting: compositionOfMasses(masses, loss),
     rounding: roundingBounds(materials, grams, { resolution, loss, composition }),
     cost: costOf(lines),
     currency,
@@ -142,25 +143,6 @@ function lineOf(material: Material, exact: number, mass: number): ChargeLine {
     ...{ material: name, element: elementOnlyIn(material), mass, exact, contains, purity, price, cost },
     melting: meltingOf(material),
   };
-}
-
-/** g of each element in masses of materials. */
-function metalIn(materials: readonly Material[], grams: readonly number[]): Record<string, number> {
-  const metal: Record<string, number> = {};
-  materials.forEach((material, at) => {
-    for (const symbol of Object.keys(material.contains)) {
-      metal[symbol] = (metal[symbol] ?? 0) + fractionOf(material, symbol) * grams[at]!;
-    }
-  });
-  return metal;
-}
-
-function atomicShares(grams: Readonly<Record<string, number>>): Composition {
-  const moles = Object.entries(grams)
-    .map(([symbol, gram]) => [symbol, gram / atomicMass(symbol)] as const)
-    .sort(([a], [b]) => (a < b ? -1 : 1));
-  const sum = moles.reduce((total, [, amount]) => total + amount, 0);
-  return Object.fromEntries(moles.map(([symbol, amount]) => [symbol, (100 * amount) / sum]));
 }
 
 function costOf(lines: readonly ChargeLine[]): number | null {

@@ -17,5 +17,6 @@ export {
   materialOf,
   repeatedNames,
 } from './materialEntry.ts';
+export { type Melt, meltOf } from './meltOf.ts';
 export { decimalsOf } from './onBalance.ts';
 export { mostMaterials, readMaterials } from './readMaterials.ts';

@@ -3,6 +3,7 @@ export * from './distributions.ts';
 export * from './facts.ts';
 export { faultsOf } from './faultsOf.ts';
 export { limitTolerance } from './limitTolerance.ts';
+export * from './melt.ts';
 export { nearest } from './nearest.ts';
 export * from './outcome.ts';
 export * from './outcomeCodec.ts';

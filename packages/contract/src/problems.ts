@@ -269,6 +269,62 @@ export const problems = {
     remedy: ({ material, least }: { material: string; needed: string; resolution: number; least: string }) =>
       `Charge at least ${least} g for one step of ${material}, weigh on a finer balance, or bring it in by a master alloy.`,
   },
+  'melt/not-found': {
+    status: 404,
+    exit: 1,
+    text: ({ id }: { id: string }) => `There is no melt with the id ${id}.`,
+    remedy: 'GET /api/v1/melts lists those that were recorded.',
+  },
+  'melt/changed-meanwhile': {
+    status: 409,
+    exit: 1,
+    text: ({ version, current }: { version: number; current: number }) =>
+      `The melt was changed since: you have version ${version}, the newest is ${current}.`,
+    remedy: 'Read it again, see what was changed, and change the newest version.',
+  },
+  'melt/phase-twice': {
+    status: 400,
+    exit: 1,
+    text: ({ phase }: { phase: string }) => `The phase ${phase} is named twice.`,
+    remedy: 'Name each phase once.',
+  },
+  'melt/method-missing': {
+    status: 400,
+    exit: 1,
+    text: () => 'Phases are named, but not how they were observed.',
+    remedy: 'Name at least one method, or leave the phases out until somebody has looked.',
+  },
+  'melt/weighed-twice': {
+    status: 400,
+    exit: 1,
+    text: ({ name }: { name: string }) => `"${name}" was weighed twice.`,
+    remedy: 'Add the two masses up, or give the second lot a name of its own.',
+  },
+  'attachment/type': {
+    status: 415,
+    exit: 1,
+    text: ({ name }: { name: string }) =>
+      `"${name}" is none of the files that are kept here, by what is in it.`,
+    remedy: 'Attach a PNG, JPEG, WebP or TIFF picture, a PDF, or a text file of a measurement.',
+  },
+  'attachment/name': {
+    status: 400,
+    exit: 1,
+    text: () => 'The file has no name, or one that cannot be shown.',
+    remedy: 'Name it in at most 120 characters on one line, without slashes.',
+  },
+  'attachment/too-many': {
+    status: 409,
+    exit: 1,
+    text: ({ limit }: { limit: number }) => `The melt has ${limit} attachments already.`,
+    remedy: 'Remove one that is not needed.',
+  },
+  'attachment/not-found': {
+    status: 404,
+    exit: 1,
+    text: ({ id }: { id: string }) => `There is no attachment with the id ${id}.`,
+    remedy: 'GET /api/v1/melts/ID lists the attachments of a melt.',
+  },
   'materials/too-large': {
     status: 413,
     exit: 1,

@@ -46,7 +46,8 @@ export interface MeltTable {
   attach(id: string, attachment: Omit<StoredAttachment, 'addedAt'>, at: string): void;
   /** Those that were not taken away, in the order of adding. */
   attachments(id: string): StoredAttachment[];
-  setRemoved(attachment: string, at: string | null): void;
+  /** Takes a file of a melt away, or with null brings it back. */
+  setRemoved(id: string, attachment: string, at: string | null): void;
 }
 
 /** A new id of a melt or an attachment. */
@@ -77,7 +78,7 @@ export function meltTable(durable: Connection): MeltTable {
     `select id, name, type, size, added_at as addedAt from melt_attachment
      where melt = ? and removed_at is null order by number`,
   );
-  const remove = durable.prepare('update melt_attachment set removed_at = ? where id = ?');
+  const remove = durable.prepare('update melt_attachment set removed_at = ? where melt = ? and id = ?');
   const find = (id: string) => read(byId.get(id));
 
   const create = durable.transaction((entry: unknown, at: string, key: string | null) => {
@@ -104,7 +105,7 @@ export function meltTable(durable: Connection): MeltTable {
     history: (id) => (versions.all(id) as (MeltVersion & { entry: string })[]).map(parsed),
     attach: (melt, { id, name, type, size }, at) => void add.run(id, melt, name, type, size, at),
     attachments: (id) => attached.all(id) as StoredAttachment[],
-    setRemoved: (attachment, at) => void remove.run(at, attachment),
+    setRemoved: (id, attachment, at) => void remove.run(at, id, attachment),
   };
 }
 

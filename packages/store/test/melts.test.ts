@@ -60,9 +60,11 @@ test('attachments belong to their melt, and one that was taken away comes back',
     { id: 'f1', name: 'etched.png', type: 'image/png', size: 10, addedAt: at },
     { id: 'f2', name: 'scan.xy', type: 'text/plain', size: 20, addedAt: later },
   ]);
-  melts.setRemoved('f1', later);
+  melts.setRemoved('another', 'f1', later);
+  expect(melts.attachments(id)).toHaveLength(2);
+  melts.setRemoved(id, 'f1', later);
   expect(melts.attachments(id).map((one) => one.id)).toEqual(['f2']);
-  melts.setRemoved('f1', null);
+  melts.setRemoved(id, 'f1', null);
   expect(melts.attachments(id)).toHaveLength(2);
   expect(() => melts.attach('nobody', { id: 'f3', name: 'x', type: 'text/plain', size: 1 }, at)).toThrow();
 });

@@ -4,6 +4,7 @@ import { candidateColumns, openSearches } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import type { Logger } from 'pino';
 import type { Configuration } from './configuration.ts';
+import { attachmentFiles } from './melts/attachmentFiles.ts';
 import type { Parts } from './parts.ts';
 
 const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
@@ -29,7 +30,15 @@ export async function openParts(
       : redisWorker({ url: redisUrl, threadFile, threads: workers, log });
   const searches = await openSearches({ store, queue, maxPoints });
   return {
-    parts: { searches, chargeSheets: store.chargeSheets, workers: () => queue.workers(), openNetwork, pages },
+    parts: {
+      searches,
+      chargeSheets: store.chargeSheets,
+      melts: store.melts,
+      attachments: attachmentFiles(join(dataFolder, 'attachments')),
+      workers: () => queue.workers(),
+      openNetwork,
+      pages,
+    },
     async close() {
       await searches.close();
       await worker?.close(finishMs);

@@ -1,13 +1,16 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { ZodTypeProvider } from '@fastify/type-provider-zod';
 import type { Searches } from '@tiegel/search';
-import type { ChargeSheetTable } from '@tiegel/store';
+import type { ChargeSheetTable, MeltTable } from '@tiegel/store';
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fastify';
+import type { AttachmentFiles } from './melts/attachmentFiles.ts';
 
 /** What the service is made of; whoever opened a part closes it. */
 export interface Parts {
   searches: Searches;
   chargeSheets: ChargeSheetTable;
+  melts: MeltTable;
+  attachments: AttachmentFiles;
   /** Scoring threads present now; rejects when the carrier of work is out of reach. */
   workers: () => Promise<number>;
   /** Anyone who reaches the address may use it: told by /health, so that the page can warn. */

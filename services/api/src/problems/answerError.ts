@@ -23,7 +23,7 @@ function faultOfFramework(error: FastifyError, request: FastifyRequest): Fault |
         accepted: acceptedBy(request),
       });
     case 'FST_ERR_CTP_BODY_TOO_LARGE':
-      return fault('request/too-large', { limit: bodyLimitBytes });
+      return fault('request/too-large', { limit: request.routeOptions.bodyLimit ?? bodyLimitBytes });
     default:
       return error.statusCode !== undefined && error.statusCode >= 400 && error.statusCode < 500
         ? fault('request/unreadable', { what: error.message })

@@ -1,4 +1,5 @@
 import type { Parts, Server } from '../parts.ts';
+import { attachmentRoutes } from './attachments.ts';
 import { candidateRoutes } from './candidates.ts';
 import { candidateViewRoutes } from './candidateViews.ts';
 import { chargeRoute } from './charge.ts';
@@ -14,6 +15,7 @@ import { explainRoute } from './explain.ts';
 import { exportRoute } from './exports.ts';
 import { healthRoutes } from './health.ts';
 import { lateQuantityRoute } from './lateQuantities.ts';
+import { meltRoutes } from './melts.ts';
 import { openapiRoute } from './openapi.ts';
 import { pairRoute } from './pairs.ts';
 import { priceRoutes } from './prices.ts';
@@ -42,6 +44,8 @@ export function routes(app: Server, parts: Parts): void {
   weighingRoute(app, parts);
   chargeRoute(app, parts);
   chargeSheetRoutes(app, parts);
+  meltRoutes(app, parts);
+  attachmentRoutes(app, parts);
   evidenceRoute(app);
   elementRoute(app, parts);
   pairRoute(app);

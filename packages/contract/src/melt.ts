@@ -1,0 +1,113 @@
+import { z } from 'zod';
+
+/** How a melt is made, in the words of the trade. */
+export const meltProcesses = [
+  'arc melting',
+  'induction melting',
+  'levitation melting',
+  'electron-beam melting',
+  'laser melting',
+  'powder metallurgy',
+  'other',
+] as const;
+
+/** Phases as they are reported; 'other' is one that nobody named. */
+export const observablePhases = [
+  'FCC',
+  'BCC',
+  'HCP',
+  'B2',
+  'L12',
+  'Laves',
+  'sigma',
+  'mu',
+  'carbide',
+  'other',
+] as const;
+export type ObservablePhase = (typeof observablePhases)[number];
+
+/** How phases were observed. */
+export const observationMethods = [
+  'X-ray diffraction',
+  'electron backscatter diffraction',
+  'transmission electron microscopy',
+  'scanning electron microscopy',
+  'light microscopy',
+  'neutron diffraction',
+  'other',
+] as const;
+
+/** How an anneal ended. */
+export const coolings = ['furnace', 'air', 'oil quench', 'water quench', 'other'] as const;
+
+const longestText = 5000;
+const longestName = 200;
+const mostWeighed = 30;
+const line = (what: string) =>
+  z.string().max(longestName).describe(`Write ${what} in at most ${longestName} characters.`);
+const measured = (what: string, greatest: number) =>
+  z.number().gt(0).max(greatest).nullable().describe(`Write ${what}, or null where it was not measured.`);
+
+const weighedSchema = z
+  .strictObject({
+    material: line('the material as the charge sheet names it, or a name that begins with a symbol'),
+    mass: z.number().gt(0).max(1e7).describe('Write what the balance showed, in grams.'),
+    contains: z
+      .union([z.string(), z.record(z.string(), z.number())])
+      .nullable()
+      .describe('Write a master alloy such as "Fe34Nb66", where no charge sheet says what is in it.')
+      .exactOptional(),
+    amounts: z
+      .enum(['at.%', 'wt.%'])
+      .nullable()
+      .describe('Write "at.%" or "wt.%": what the amounts of a master alloy are.')
+      .exactOptional(),
+    purity: z.number().nullable().describe('Write wt.% of metal; left out: 100.').exactOptional(),
+  })
+  .meta({ id: 'Weighed' });
+
+const annealSchema = z
+  .strictObject({
+    temperature: z.number().gt(0).max(5000).describe('Write kelvin.'),
+    hours: z.number().gt(0).max(1e5).describe('Write hours.'),
+    cooling: z.enum(coolings).describe(`Write one of ${coolings.join(', ')}.`),
+  })
+  .meta({ id: 'Anneal' });
+
+/**
+ * A melt as a person writes it down: what was weighed, how it was melted and annealed, what was seen.
+ * Grams, kelvin, HV, g/cm3; null where something was not measured or looked at.
+ */
+export const meltEntrySchema = z
+  .strictObject({
+    name: line('what the melt is called'),
+    date: z.iso.date().describe('Write the day of the melt as 2026-11-25.'),
+    charge: line('the number of its charge sheet, such as C-0007').nullable(),
+    weighed: z
+      .array(weighedSchema)
+      .min(1)
+      .max(mostWeighed)
+      .describe('Write each material with its mass, such as [{"material": "Ni", "mass": 10.428}].'),
+    loss: z
+      .record(z.string(), z.number())
+      .describe('Write by symbol the wt.% that evaporated; left out: what the charge sheet expects.')
+      .exactOptional(),
+    ingot: measured('the mass of the ingot in grams', 1e7),
+    process: z.enum(meltProcesses).describe(`Write one of ${meltProcesses.join(', ')}.`),
+    anneal: annealSchema.nullable(),
+    phases: z
+      .array(z.enum(observablePhases).describe(`Write one of ${observablePhases.join(', ')}.`))
+      .min(1)
+      .max(observablePhases.length)
+      .nullable()
+      .describe('Write the phases that were observed, or null where nobody has looked yet.'),
+    methods: z
+      .array(z.enum(observationMethods).describe(`Write one of ${observationMethods.join(', ')}.`))
+      .max(observationMethods.length)
+      .describe('Write how the phases were observed.'),
+    hardness: measured('the hardness in HV', 1e4),
+    density: measured('the density in g/cm3', 30),
+    notes: z.string().max(longestText).describe(`Write at most ${longestText} characters.`),
+  })
+  .describe('Write a melt, such as {"name": "First trial", "date": "2026-11-25", ...}.');
+export type MeltEntry = z.infer<typeof meltEntrySchema>;

@@ -1,0 +1,145 @@
+import { problem } from '@tiegel/contract';
+import { meltId, type StoredAttachment } from '@tiegel/store';
+import { z } from 'zod';
+import { attachmentType } from '../melts/attachmentType.ts';
+import { attachmentSchema, foundMelt } from '../melts/meltViews.ts';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+
+const tags = ['melts'];
+const mostAttachments = 50;
+const largestBytes = 20_000_000;
+const longestName = 120;
+const content = 'application/octet-stream';
+const melt = z.object({ id: z.string().describe('Id of the melt.') });
+const one = melt.extend({ attachment: z.string().describe('Id of the attachment.') });
+
+/** What a browser may show in the page; all else it saves. */
+const shown = new Set(['image/png', 'image/jpeg', 'image/webp']);
+
+/**
+ * POST /melts/:id/attachments, GET and DELETE /melts/:id/attachments/:attachment: pictures and
+ * measurements of a melt. A body is the file itself; its type is told by what is in it, and it is
+ * served as that type alone, sandboxed, never run.
+ */
+export function attachmentRoutes(app: Server, { melts, attachments }: Parts): void {
+  const found = (id: string, attachment: string): StoredAttachment => {
+    foundMelt(id, melts);
+    const stored = melts.attachments(id).find((file) => file.id === attachment);
+    if (stored === undefined) throw problem('attachment/not-found', { id: attachment.slice(0, 20) });
+    return stored;
+  };
+
+  app.register(async (files) => {
+    files.removeAllContentTypeParsers();
+    files.addContentTypeParser(content, { parseAs: 'buffer' }, (_request, body, done) => done(null, body));
+    (files as Server).post(
+      '/melts/:id/attachments',
+      {
+        bodyLimit: largestBytes,
+        schema: {
+          summary: 'Attaches a file to a melt: a picture, a PDF or the text of a measurement',
+          description: 'The body is the file itself, of at most 20 MB: curl --data-binary @scan.xy.',
+          tags,
+          consumes: [content],
+          params: melt,
+          querystring: z.object({ name: z.string().describe('Write the name of the file.') }),
+          body: z.any().describe('The file'),
+          response: { 201: attachmentSchema, ...problemAnswers(400, 404, 409, 413, 415) },
+        },
+      },
+      async (request, reply) => {
+        const { id } = request.params;
+        foundMelt(id, melts);
+        const name = nameOf(request.query.name);
+        const file = request.body as Buffer | undefined;
+        const type = file === undefined ? null : attachmentType(file);
+        if (file === undefined || type === null) throw problem('attachment/type', { name });
+        if (melts.attachments(id).length >= mostAttachments) {
+          throw problem('attachment/too-many', { limit: mostAttachments });
+        }
+        const attachment = { id: meltId(), name, type, size: file.length };
+        await attachments.write(attachment.id, file);
+        melts.attach(id, attachment, new Date().toISOString());
+        return reply
+          .code(201)
+          .header('location', `/api/v1/melts/${id}/attachments/${attachment.id}`)
+          .send(found(id, attachment.id));
+      },
+    );
+  });
+
+  app.get(
+    '/melts/:id/attachments/:attachment',
+    {
+      exposeHeadRoute: false,
+      schema: {
+        summary: 'An attachment as it was given',
+        tags,
+        params: one,
+        response: { 200: z.any().describe('The file'), ...problemAnswers(404) },
+      },
+    },
+    (request, reply) => {
+      const { id, name, type, size } = found(request.params.id, request.params.attachment);
+      const disposition = shown.has(type) ? 'inline' : 'attachment';
+      return reply
+        .type(type === 'text/plain' ? 'text/plain; charset=utf-8' : type)
+        .header('content-length', size)
+        .header('content-disposition', `${disposition}; filename*=UTF-8''${encoded(name)}`)
+        .header('content-security-policy', "default-src 'none'; sandbox")
+        .header('cache-control', 'private, max-age=31536000, immutable')
+        .serializer((stream: unknown) => stream as never)
+        .send(attachments.read(id) as never);
+    },
+  );
+
+  for (const { method, path, summary, removedAt } of [
+    {
+      method: 'DELETE',
+      path: '/melts/:id/attachments/:attachment',
+      summary: 'Takes an attachment away; it can be brought back',
+      removedAt: () => new Date().toISOString(),
+    },
+    {
+      method: 'POST',
+      path: '/melts/:id/attachments/:attachment/restore',
+      summary: 'Brings back an attachment that was taken away',
+      removedAt: () => null,
+    },
+  ] as const) {
+    app.route({
+      method,
+      url: path,
+      schema: {
+        summary,
+        tags,
+        params: one,
+        response: { 200: z.array(attachmentSchema), ...problemAnswers(404) },
+      },
+      handler: (request) => {
+        const { id, attachment } = request.params;
+        foundMelt(id, melts);
+        if (method === 'DELETE') found(id, attachment);
+        melts.setRemoved(id, attachment, removedAt());
+        return melts.attachments(id);
+      },
+    });
+  }
+}
+
+/** The name to show; never a path. */
+function nameOf(name: string): string {
+  const shownName = name.trim();
+  if (shownName === '' || shownName.length > longestName || /[\p{Cc}/\\]/u.test(shownName)) {
+    throw problem('attachment/name', {}, '/name');
+  }
+  return shownName;
+}
+
+/** For a header: RFC 5987. */
+const encoded = (name: string): string =>
+  encodeURIComponent(name).replaceAll(
+    /['()*]/g,
+    (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`,
+  );

@@ -1,0 +1,126 @@
+import { meltEntrySchema, problem } from '@tiegel/contract';
+import { z } from 'zod';
+import { checkedEntry, foundMelt, type MeltView, meltView, meltViewSchema } from '../melts/meltViews.ts';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+
+const tags = ['melts'];
+const params = z.object({ id: z.string().describe('Id of the melt.') });
+const historySchema = z
+  .array(z.object({ version: z.number().int(), at: z.string(), entry: meltEntrySchema }))
+  .describe('How it stood from then on, the newest first');
+
+/** GET and POST /melts, GET, PUT and DELETE /melts/:id, POST /melts/:id/restore: what was melted, and what was seen. */
+export function meltRoutes(app: Server, parts: Parts): void {
+  const { melts, chargeSheets } = parts;
+  const view = (id: string): MeltView => meltView(foundMelt(id, melts), parts);
+  const now = () => new Date().toISOString();
+
+  app.get(
+    '/melts',
+    {
+      schema: {
+        summary: 'Every melt that was recorded and not deleted, the newest first',
+        tags,
+        response: { 200: z.object({ items: z.array(meltViewSchema) }), ...problemAnswers() },
+      },
+    },
+    () => ({ items: melts.list().map((stored) => meltView(stored, parts)) }),
+  );
+
+  app.post(
+    '/melts',
+    {
+      schema: {
+        summary: 'Records a melt',
+        description:
+          'Masses as the balance showed them. A material that the charge sheet names needs no more than its name; ' +
+          'the composition as weighed takes the place of the nominal one.',
+        tags,
+        headers: z.object({
+          'idempotency-key': z
+            .string()
+            .min(1)
+            .max(255)
+            .optional()
+            .describe(
+              'The same key answers with the melt that it recorded first, and records no second one.',
+            ),
+        }),
+        body: meltEntrySchema,
+        response: { 201: meltViewSchema, ...problemAnswers(400, 404, 413, 415) },
+      },
+    },
+    async (request, reply) => {
+      const entry = checkedEntry(request.body, chargeSheets);
+      const { id } = melts.create(entry, now(), request.headers['idempotency-key'] ?? null);
+      return reply.code(201).header('location', `/api/v1/melts/${id}`).send(view(id));
+    },
+  );
+
+  app.get(
+    '/melts/:id',
+    {
+      schema: {
+        summary: 'A melt with its history',
+        tags,
+        params,
+        response: { 200: meltViewSchema.extend({ history: historySchema }), ...problemAnswers(404) },
+      },
+    },
+    (request) => ({
+      ...view(request.params.id),
+      history: melts.history(request.params.id) as z.input<typeof historySchema>,
+    }),
+  );
+
+  app.put(
+    '/melts/:id',
+    {
+      schema: {
+        summary: 'Changes a melt; every earlier version is kept',
+        tags,
+        params,
+        body: meltEntrySchema.extend({
+          version: z.number().int().describe('Write the version that you change, as it was answered.'),
+        }),
+        response: { 200: meltViewSchema, ...problemAnswers(400, 404, 409, 413, 415) },
+      },
+    },
+    (request) => {
+      const { id } = request.params;
+      const { version, ...entry } = request.body;
+      foundMelt(id, melts);
+      const changed = melts.change(id, version, checkedEntry(entry, chargeSheets), now());
+      if (changed === null) {
+        throw problem(
+          'melt/changed-meanwhile',
+          { version, current: foundMelt(id, melts).version },
+          '/version',
+        );
+      }
+      return meltView(changed, parts);
+    },
+  );
+
+  for (const { method, path, summary, at } of [
+    { method: 'DELETE', path: '/melts/:id', summary: 'Deletes a melt; it can be brought back', at: now },
+    {
+      method: 'POST',
+      path: '/melts/:id/restore',
+      summary: 'Brings back a melt that was deleted',
+      at: () => null,
+    },
+  ] as const) {
+    app.route({
+      method,
+      url: path,
+      schema: { summary, tags, params, response: { 200: meltViewSchema, ...problemAnswers(404) } },
+      handler: (request) => {
+        foundMelt(request.params.id, melts);
+        melts.setDeleted(request.params.id, at());
+        return view(request.params.id);
+      },
+    });
+  }
+}
