@@ -1,4 +1,6 @@
-import { type Score, scoreChunk, scoreReference } from '../src/index.ts';
+import { type Score, scoreReference } from '../src/index.ts';
+import { scorePruned } from '../src/pruning/scorePruned.ts';
+import { scoreBlocks } from '../src/scoreBlocks.ts';
 
 /** A scorer that is measured. */
 export interface Side {
@@ -24,7 +26,13 @@ export const sides: readonly Side[] = [
   },
   {
     name: 'blocks',
-    score: scoreChunk,
+    score: scoreBlocks,
     forms: 'every limited quantity at every point; the score of points that pass',
+  },
+  {
+    name: 'pruned',
+    score: scorePruned,
+    forms: 'bounds of regions; limited quantities and score only at points of regions that bounds leave open',
+    prunes: true,
   },
 ];

@@ -90,15 +90,19 @@ function openSystems(
   for (let number = firstSystem; number < endSystem; number += 1, systems.advance(system)) {
     if ((number & 255) === 0 && options.stopped?.()) return null;
     tests.enter(system, wholeOf(grid, system.length));
+    let bestKey: number | null = null;
+    let decided = 0;
     for (const box of rangeBoxes(grid, system, firstPoint, endPoint)) {
       const here = pointsIn(box);
       points += here;
       const standing = tests.standing(box);
       if (standing === 'none') continue;
-      if (standing === 'all' && counting && nothingKept) passed += here;
-      else if (open.at(-1)?.number !== number) open.push({ number, bestKey: tests.bestKey() });
-      else open.at(-1)!.bestKey = Math.min(open.at(-1)!.bestKey, tests.bestKey());
+      if (standing === 'all' && counting && nothingKept) decided += here;
+      else bestKey = Math.min(bestKey ?? Number.POSITIVE_INFINITY, tests.bestKey());
     }
+    // A system with a box left open is searched whole, its decided boxes once more.
+    if (bestKey === null) passed += decided;
+    else open.push({ number, bestKey });
   }
   open.sort((one, other) =>
     one.bestKey === other.bestKey ? one.number - other.number : one.bestKey < other.bestKey ? -1 : 1,
