@@ -28,7 +28,8 @@ export { compareStrengths, type StrengthComparison } from './records/compareStre
 export { type CriterionRecord, criterionRecords } from './records/criterionRecords.ts';
 export { type Evidence, evidence } from './records/evidence.ts';
 export { evidenceText } from './records/evidenceText.ts';
-export { measureCriteria } from './records/measureCriteria.ts';
+export { measureCriteria, type ObservedAlloy } from './records/measureCriteria.ts';
+export * from './records/ownEvidence.ts';
 export * from './regularSolution/demixing.ts';
 export * from './regularSolution/ordering.ts';
 export * from './regularSolution/pairAffinity.ts';

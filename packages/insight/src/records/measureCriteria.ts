@@ -35,9 +35,20 @@ interface Case {
   positive: boolean;
 }
 
-/** Compares every criterion that published labels can test with the published alloys. By id; some seconds. */
-export function measureCriteria(): Record<string, Measured> {
-  const valued = publishedAlloys
+/** What a record needs to know of an alloy whose phases were observed: a published one or a melt of one's own. */
+export type ObservedAlloy = Pick<
+  PublishedAlloy,
+  'composition' | 'system' | 'phases' | 'phaseClass' | 'singlePhase'
+>;
+
+/**
+ * Compares every criterion that observed labels can test with alloys, the published ones by default
+ * (some seconds). By id. Without a positive or without a negative the balanced accuracy is NaN.
+ */
+export function measureCriteria(
+  alloys: readonly ObservedAlloy[] = publishedAlloys,
+): Record<string, Measured> {
+  const valued = alloys
     .filter(({ phases }) => phases !== null)
     .map((alloy) => ({ alloy, values: criterionValues(alloy) }));
   return Object.fromEntries(
@@ -58,14 +69,14 @@ const closedValues = screening(
 );
 const late = lateQuantities.map(({ id }) => id).filter((id) => named.includes(id));
 
-function criterionValues({ composition }: PublishedAlloy): QuantityValues {
+function criterionValues({ composition }: ObservedAlloy): QuantityValues {
   return { ...closedValues(composition), ...lateValuesOf(composition, facts, late) };
 }
 
 function casesOf(
   criterion: Criterion,
   observed: NonNullable<PositiveClass['observed']>,
-  valued: readonly { alloy: PublishedAlloy; values: QuantityValues }[],
+  valued: readonly { alloy: ObservedAlloy; values: QuantityValues }[],
 ): Case[] {
   return valued.flatMap(({ alloy, values }) => {
     const verdict = verdictOf(criterion, alloy.composition, values);
@@ -76,7 +87,7 @@ function casesOf(
 
 /** Whether a class was observed; null for an alloy that the class is not about. */
 const isObserved: Readonly<
-  Record<NonNullable<PositiveClass['observed']>, (alloy: PublishedAlloy) => boolean | null>
+  Record<NonNullable<PositiveClass['observed']>, (alloy: ObservedAlloy) => boolean | null>
 > = {
   'one solution': ({ singlePhase }) => singlePhase,
   'fcc of one solution': ({ singlePhase, phaseClass }) => (singlePhase ? phaseClass === 'fcc' : null),

@@ -1,14 +1,43 @@
-import { evidence } from '@tiegel/insight';
+import { evidence, ownEvidence } from '@tiegel/insight';
 import { z } from 'zod';
-import type { Server } from '../parts.ts';
+import { meltView } from '../melts/meltViews.ts';
+import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
 const number = z.number();
 const interval = z.tuple([number, number]);
 const count = z.number().int().nullable();
 
+const score = number.nullable();
+
+const ownSchema = z
+  .object({
+    melts: z.number().int().describe('Melts of your own whose phases were observed'),
+    systems: z.number().int(),
+    criteria: z.array(
+      z.object({
+        id: z.string(),
+        ...{ n: z.number().int(), tp: z.number().int(), fp: z.number().int() },
+        ...{ fn: z.number().int(), tn: z.number().int() },
+        balancedAccuracy: score.describe('null: not both a melt of the class and one that is not'),
+        interval: interval.nullable().describe('null: too few melts'),
+      }),
+    ),
+    phaseEstimate: z.object({
+      n: z.number().int(),
+      withoutBasis: z.number().int(),
+      ...{ baseRate: score, auc: score, interval: interval.nullable() },
+      ...{ brier: score, logLoss: score, fourClassAccuracy: score },
+    }),
+    trust: z.string(),
+  })
+  .meta({ id: 'OwnEvidence' });
+
 const evidenceSchema = z
   .looseObject({
+    own: ownSchema
+      .nullable()
+      .describe('The same on the melts of your own; null where none has observed phases'),
     criteria: z.array(
       z
         .looseObject({
@@ -56,17 +85,30 @@ const evidenceSchema = z
   })
   .meta({ id: 'Evidence' });
 
-/** GET /evidence: how often criteria, phase estimate and strengths were right on the published alloys. */
-export function evidenceRoute(app: Server): void {
+/** GET /evidence: how often criteria, phase estimate and strengths were right on the published alloys, and on the melts of one's own. */
+export function evidenceRoute(app: Server, parts: Parts): void {
   app.get(
     '/evidence',
     {
       schema: {
-        summary: 'How often rules, phase estimate and strengths were right on published alloys',
+        summary: 'How often rules, phase estimate and strengths were right on published alloys and own melts',
         tags: ['data'],
         response: { 200: evidenceSchema, ...problemAnswers() },
       },
     },
-    () => evidence() as unknown as z.input<typeof evidenceSchema>,
+    () => ({ ...evidence(), own: own(parts) }) as unknown as z.input<typeof evidenceSchema>,
+  );
+}
+
+function own(parts: Parts) {
+  const observed = parts.melts
+    .list()
+    .map((stored) => meltView(stored, parts))
+    .filter(({ label }) => label !== null);
+  if (observed.length === 0) return null;
+  return ownEvidence(
+    observed.map(({ composition, system, label, phaseClass, singlePhase }) => ({
+      ...{ composition, system, phases: label, phaseClass, singlePhase },
+    })),
   );
 }

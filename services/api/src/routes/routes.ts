@@ -46,7 +46,7 @@ export function routes(app: Server, parts: Parts): void {
   chargeSheetRoutes(app, parts);
   meltRoutes(app, parts);
   attachmentRoutes(app, parts);
-  evidenceRoute(app);
+  evidenceRoute(app, parts);
   elementRoute(app, parts);
   pairRoute(app);
   quantityRoute(app);

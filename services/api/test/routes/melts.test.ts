@@ -134,6 +134,34 @@ describe('what is wrong is told with its place', () => {
   });
 });
 
+test('melts with observed phases enter the evidence beside the published alloys', async () => {
+  const another = await testServer();
+  const ask = (method: 'GET' | 'POST', url: string, payload?: object) =>
+    another.ask({ method, url: `/api/v1/${url}`, ...(payload === undefined ? {} : { payload }) });
+  const own = async () => (await ask('GET', 'evidence')).json().own;
+  const melted = (symbols: string[], phases: string[] | null) =>
+    ask('POST', 'melts', {
+      ...entry({ charge: null, phases, weighed: symbols.map((material) => ({ material, mass: 10 })) }),
+    });
+  expect(await own()).toBeNull();
+  await melted(['Fe', 'Ni'], null);
+  expect(await own()).toBeNull();
+  // 10 g of each: nickel 10, iron 8, so VEC is between 8 and 10; niobium 5 and tantalum 5 have 5.
+  await melted(['Fe', 'Ni'], ['FCC']);
+  await melted(['Nb', 'Ta'], ['BCC']);
+  const { melts, criteria, phaseEstimate, trust } = await own();
+  expect(melts).toBe(2);
+  expect(criteria.find(({ id }: { id: string }) => id === 'guo2011Fcc')).toMatchObject({
+    n: 2,
+    tp: 1,
+    tn: 1,
+    interval: null,
+  });
+  expect(phaseEstimate.n + phaseEstimate.withoutBasis).toBe(2);
+  expect(trust).toMatch(/nothing can be concluded/);
+  await another.close();
+});
+
 describe('changing and deleting lose nothing', () => {
   test('a change keeps what stood before; a change of an old version is refused', async () => {
     const { id } = await recorded();
