@@ -21,10 +21,10 @@ export function FrontFields({ draft, change, quantities }: FrontFieldsProps) {
     change(({ front }) => ({ front: front.map((row) => (row.key === key ? { ...row, ...part } : row)) }));
   // One aim alone is no compromise: the first two come together.
   const add = () =>
-    change(({ front }) => {
+    change(({ front, rank, limits }) => {
       const rows = [...front];
       for (let more = front.length === 0 ? 2 : 1; more > 0; more -= 1) {
-        const next = nextQuantity(quantities, rows);
+        const next = nextQuantity(quantities, rows, [...rank, ...limits]);
         if (next) rows.push(frontRow(next));
       }
       return { front: rows };

@@ -1,12 +1,21 @@
 import { useContext } from 'react';
 import { formatCount } from '../../numbers/formatNumber.ts';
+import { NoAnswer } from '../../server/request.ts';
 import { SampleContext } from './sampleContext.ts';
 import { countInWords, shareInWords } from './shareInWords.ts';
 import { largest } from './useSample.ts';
 
 /** What all limits leave together, and how far the sample that says so is to be trusted. */
 export function SampleSummary() {
-  const { sample, passes, stale, drawMore } = useContext(SampleContext);
+  const { sample, passes, stale, error, drawMore } = useContext(SampleContext);
+  if (error instanceof NoAnswer) {
+    return (
+      <p className="small quiet">
+        No sample could be drawn: the server does not answer. The limits hold as they are typed; the page asks
+        again by itself.
+      </p>
+    );
+  }
   if (!sample || !passes || passes.each.length === 0) return null;
   const { size, points, whole } = sample;
   const more = !whole && size < Math.min(largest, points);
