@@ -23,6 +23,8 @@ export function bind(
   conditions: Readonly<Record<string, number>> = {},
 ): Program {
   const steps: Step[] = [];
+  const folded = new Map<Expression, Expression>();
+  const visited = new Map<Expression, number>();
   const numbers = new Map<string, number>();
 
   /** The number of the step with this key, which is made if it is new. */
@@ -34,7 +36,16 @@ export function bind(
     return steps.length - 1;
   }
 
+  /** Parts that formulas share are walked once. */
   function stepOf(expression: Expression): number {
+    const known = visited.get(expression);
+    if (known !== undefined) return known;
+    const number = newStepOf(expression);
+    visited.set(expression, number);
+    return number;
+  }
+
+  function newStepOf(expression: Expression): number {
     if (isBinary(expression)) {
       const { kind } = expression;
       const [left, right] = [stepOf(expression.left), stepOf(expression.right)];
@@ -72,7 +83,7 @@ export function bind(
     }
   }
 
-  const outputs = expressions.map((expression) => stepOf(fold(expression, conditions)));
+  const outputs = expressions.map((expression) => stepOf(fold(expression, conditions, folded)));
   return { symbols: facts.symbols, steps, outputs };
 }
 

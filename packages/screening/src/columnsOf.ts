@@ -25,7 +25,12 @@ export function columnsOf(quantity: Quantity): Columns {
     if ('of' in term) readElementTerm(term.of);
   }
 
+  const seen = new Set<Expression>();
+
   function read(expression: Expression): void {
+    // Formulas share parts: without this the walk of a formula of formulas multiplies.
+    if (seen.has(expression)) return;
+    seen.add(expression);
     switch (expression.kind) {
       case 'linear':
       case 'least':

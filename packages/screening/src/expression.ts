@@ -43,7 +43,7 @@ export type PairTerm =
   | { kind: 'pairColumn'; column: string }
   | { kind: 'squaredDifference' | 'sum' | 'product'; of: ElementTerm }
   | { kind: 'constant'; value: number; unit: string }
-  | { kind: 'multiply'; left: PairTerm; right: PairTerm };
+  | { kind: 'add' | 'multiply'; left: PairTerm; right: PairTerm };
 
 /** A number where an expression is meant, of the unit given; a plain number has no unit. */
 export type Operand = Expression | number;
@@ -99,10 +99,11 @@ export function pairColumn(id: string): PairTerm {
   return { kind: 'pairColumn', column: id };
 }
 
-/** (aᵢ − aⱼ)², aᵢ + aⱼ and aᵢ aⱼ of an element term, and the product of two pair terms. */
+/** (aᵢ − aⱼ)², aᵢ + aⱼ and aᵢ aⱼ of an element term, and sum and product of two pair terms. */
 export const squaredDifference = (of: ElementTerm): PairTerm => ({ kind: 'squaredDifference', of });
 export const sumOfTwo = (of: ElementTerm): PairTerm => ({ kind: 'sum', of });
 export const productOfTwo = (of: ElementTerm): PairTerm => ({ kind: 'product', of });
+export const pairSum = (left: PairTerm, right: PairTerm): PairTerm => ({ kind: 'add', left, right });
 export const pairProduct = (left: PairTerm, right: PairTerm): PairTerm => ({ kind: 'multiply', left, right });
 
 /** Σ cᵢ aᵢ, the mean of an element term over the atoms. */

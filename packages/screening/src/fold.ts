@@ -6,9 +6,27 @@ import { isBinary, isUnary } from './nodeKinds.ts';
 /**
  * The same formula with the conditions' numbers in place and all arithmetic on fixed numbers
  * done: what is left depends on the composition. Units are dropped; they were checked before.
+ *
+ * @param done parts that were folded before with the same conditions. Formulas share parts, and
+ *   formulas of formulas share them many times over: each is folded once, and stays shared.
  */
-export function fold(expression: Expression, conditions: Readonly<Record<string, number>>): Expression {
-  const of = (inner: Expression) => fold(inner, conditions);
+export function fold(
+  expression: Expression,
+  conditions: Readonly<Record<string, number>>,
+  done = new Map<Expression, Expression>(),
+): Expression {
+  const known = done.get(expression);
+  if (known !== undefined) return known;
+  const folded = foldedPart(expression, conditions, (inner) => fold(inner, conditions, done));
+  done.set(expression, folded);
+  return folded;
+}
+
+function foldedPart(
+  expression: Expression,
+  conditions: Readonly<Record<string, number>>,
+  of: (inner: Expression) => Expression,
+): Expression {
   if (isBinary(expression)) {
     const { kind } = expression;
     const [left, right] = [of(expression.left), of(expression.right)];

@@ -52,6 +52,8 @@ export function pairCoefficients(term: PairTerm, facts: Facts): Coefficients {
     }
     case 'constant':
       return coefficientsOf(new Float64Array(size * size).fill(term.value));
+    case 'add':
+      return addCoefficients(pairCoefficients(term.left, facts), pairCoefficients(term.right, facts));
     case 'multiply':
       return multiplyCoefficients(pairCoefficients(term.left, facts), pairCoefficients(term.right, facts));
     case 'sum':

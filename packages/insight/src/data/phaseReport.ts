@@ -7,115 +7,115 @@ export const trainedPhaseReport: PhaseReport = {
  "draws": 20,
  "baseRate": 0.374194,
  "scores": {
-  "auc": 0.755575,
-  "logLoss": 0.586283,
-  "brier": 0.194647,
-  "brierSkill": 0.16879,
-  "calibrationError": 0.0674007,
-  "balancedAccuracy": 0.6741,
-  "fourClassAccuracy": 0.632419,
-  "fccAgainstBcc": 0.940086,
-  "conformalCoverage": 0.804032,
-  "conformalSize": 1.49032
+  "auc": 0.756028,
+  "logLoss": 0.573236,
+  "brier": 0.194386,
+  "brierSkill": 0.169905,
+  "calibrationError": 0.0634603,
+  "balancedAccuracy": 0.664077,
+  "fourClassAccuracy": 0.618065,
+  "fccAgainstBcc": 0.944828,
+  "conformalCoverage": 0.803226,
+  "conformalSize": 1.48919
  },
  "firstDraw": {
-  "auc": 0.768797,
-  "logLoss": 0.562656,
-  "brier": 0.188648,
-  "brierSkill": 0.194406,
-  "calibrationError": 0.0461879,
-  "balancedAccuracy": 0.677035,
-  "fourClassAccuracy": 0.635484,
-  "fccAgainstBcc": 0.939655,
-  "conformalCoverage": 0.803226,
-  "conformalSize": 1.52581
+  "auc": 0.75982,
+  "logLoss": 0.573065,
+  "brier": 0.194048,
+  "brierSkill": 0.171346,
+  "calibrationError": 0.0668367,
+  "balancedAccuracy": 0.66326,
+  "fourClassAccuracy": 0.606452,
+  "fccAgainstBcc": 0.931034,
+  "conformalCoverage": 0.809677,
+  "conformalSize": 1.5
  },
- "likelyFrom": 0.265154,
- "aucSpread": 0.020557,
+ "likelyFrom": 0.287389,
+ "aucSpread": 0.0140033,
  "intervals": {
   "auc": [
-   0.69151,
-   0.832979
+   0.697213,
+   0.825227
   ],
   "brierSkill": [
-   0.0739392,
-   0.289573
+   0.0771287,
+   0.26791
   ],
   "balancedAccuracy": [
-   0.632715,
-   0.75624
+   0.607554,
+   0.742644
   ]
  },
  "reliability": [
   {
    "from": 0,
    "to": 0.1,
-   "count": 21.7,
-   "said": 0.0494086,
-   "happened": 0.0967742
+   "count": 15.7,
+   "said": 0.0508632,
+   "happened": 0.0636943
   },
   {
    "from": 0.1,
    "to": 0.2,
-   "count": 41.9,
-   "said": 0.15154,
-   "happened": 0.0811456
+   "count": 19.85,
+   "said": 0.155033,
+   "happened": 0.093199
   },
   {
    "from": 0.2,
    "to": 0.3,
-   "count": 54.8,
-   "said": 0.255183,
-   "happened": 0.267336
+   "count": 83.25,
+   "said": 0.254433,
+   "happened": 0.18018
   },
   {
    "from": 0.3,
    "to": 0.4,
-   "count": 56.9,
-   "said": 0.345987,
-   "happened": 0.288225
+   "count": 56.65,
+   "said": 0.348179,
+   "happened": 0.358341
   },
   {
    "from": 0.4,
    "to": 0.5,
-   "count": 39.1,
-   "said": 0.445306,
-   "happened": 0.470588
+   "count": 45.35,
+   "said": 0.448106,
+   "happened": 0.455347
   },
   {
    "from": 0.5,
    "to": 0.6,
-   "count": 32.95,
-   "said": 0.549955,
-   "happened": 0.588771
+   "count": 29.5,
+   "said": 0.547294,
+   "happened": 0.571186
   },
   {
    "from": 0.6,
    "to": 0.7,
-   "count": 27.7,
-   "said": 0.646694,
-   "happened": 0.640794
+   "count": 27.9,
+   "said": 0.650556,
+   "happened": 0.639785
   },
   {
    "from": 0.7,
    "to": 0.8,
-   "count": 17.45,
-   "said": 0.744106,
-   "happened": 0.704871
+   "count": 19.75,
+   "said": 0.745133,
+   "happened": 0.75443
   },
   {
    "from": 0.8,
    "to": 0.9,
-   "count": 11.5,
-   "said": 0.848531,
-   "happened": 0.734783
+   "count": 10.55,
+   "said": 0.843246,
+   "happened": 0.668246
   },
   {
    "from": 0.9,
    "to": 1,
-   "count": 6,
-   "said": 0.947919,
-   "happened": 0.525
+   "count": 1.5,
+   "said": 0.922906,
+   "happened": 0.366667
   }
  ],
  "byDistance": [
@@ -123,29 +123,29 @@ export const trainedPhaseReport: PhaseReport = {
    "from": 0,
    "to": 0.1,
    "alloys": 136,
-   "auc": 0.733684,
-   "brierSkill": 0.159125
+   "auc": 0.708104,
+   "brierSkill": 0.0903269
   },
   {
    "from": 0.1,
    "to": 0.15,
    "alloys": 48,
-   "auc": 0.814141,
-   "brierSkill": 0.242251
+   "auc": 0.812121,
+   "brierSkill": 0.180106
   },
   {
    "from": 0.15,
    "to": 0.22,
    "alloys": 86,
-   "auc": 0.831169,
-   "brierSkill": 0.25177
+   "auc": 0.832251,
+   "brierSkill": 0.291197
   },
   {
    "from": 0.22,
    "to": 1,
    "alloys": 40,
-   "auc": 0.714286,
-   "brierSkill": -0.0210622
+   "auc": 0.729167,
+   "brierSkill": 0.0902179
   }
  ]
 };

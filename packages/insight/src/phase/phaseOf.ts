@@ -42,7 +42,7 @@ export interface Phase {
 
 /** Up to here the basis is good, and weak up to the next, as shares of atoms that differ. */
 const NEAR = 0.15;
-/** Farther from every alloy of the training data the estimate had no skill left (byDistance of the report). */
+/** Farther from every alloy of the training data too few were known to say what the estimate is worth (byDistance of the report). */
 const FARTHEST = 0.22;
 /** A distance that lies on a border up to rounding counts as within it. */
 const ROUNDING = 1e-9;
@@ -136,7 +136,7 @@ function thinly(distance: number): string {
 
 function withoutBasis(distance: number): string {
   return distance > FARTHEST + ROUNDING
-    ? `No basis for an estimate: ${differing(distance)}, and beyond ${percentInWords(FARTHEST)} it had no skill.`
+    ? `No basis for an estimate: ${differing(distance)}, and beyond ${percentInWords(FARTHEST)} too few are known to say what it is worth.`
     : 'No estimate for a pure element, and none where data of an element lack.';
 }
 

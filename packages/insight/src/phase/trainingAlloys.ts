@@ -1,6 +1,13 @@
 import { factsFor, symbols } from '@tiegel/elements';
 import { type PublishedAlloy, publishedAlloys } from '@tiegel/elements/publishedAlloys';
-import { amountsOf, bind, type Composition, evaluator, phaseFeatures } from '@tiegel/screening';
+import {
+  amountsOf,
+  bind,
+  type Composition,
+  evaluator,
+  featureFormula,
+  phaseFeatures,
+} from '@tiegel/screening';
 
 /** The classes of the phase estimate, in the order of its coefficients. */
 export const phaseClasses = ['fcc', 'bcc', 'both', 'other'] as const;
@@ -33,12 +40,7 @@ export function trainingAlloys(): TrainingAlloy[] {
 /** Prepares the features of the phase estimate for many compositions. */
 function phaseFeatureValues(): (composition: Composition) => number[] {
   const facts = factsFor(symbols);
-  const { evaluate } = evaluator(
-    bind(
-      phaseFeatures.map(({ formula }) => formula),
-      facts,
-    ),
-  );
+  const { evaluate } = evaluator(bind(phaseFeatures.map(featureFormula), facts));
   const into = new Float64Array(phaseFeatures.length);
   return (composition) => {
     const { members, amounts, total } = amountsOf(composition, facts);

@@ -1,35 +1,16 @@
-import {
-  constant,
-  divide,
-  type Expression,
-  exponential,
-  greater,
-  lesser,
-  plus,
-  times,
-} from '../expression.ts';
+import { constant, divide, type Expression, exponential, greater, lesser, plus } from '../expression.ts';
 import { phaseModel } from './data/phaseModel.ts';
 import { weightedFeatures } from './phaseFeatures.ts';
 
 /** Far outside the data the log odds grow without bound; beyond this no digit of a probability changes. */
 const LARGEST_LOG_ODDS = 60;
 
-const components = phaseModel.direction.map((weights, j) => weightedFeatures(weights, phaseModel.shift[j]!));
-
 /** Log odds of a class against 'other'. */
 function logOdds(k: number): Expression {
-  const { offset, linear, quadratic } = phaseModel;
+  const { offset, weights } = phaseModel;
   const other = phaseModel.classes.indexOf('other');
-  const difference = (row: readonly (readonly number[])[]) =>
-    row[k]!.map((value, at) => value - row[other]![at]!);
-  let sum = weightedFeatures(difference(linear), offset[k]! - offset[other]!);
-  let at = 0;
-  const curvature = difference(quadratic);
-  for (let i = 0; i < components.length; i++) {
-    for (let j = i; j < components.length; j++) {
-      sum = plus(sum, times(curvature[at++]!, times(components[i]!, components[j]!)));
-    }
-  }
+  const difference = weights[k]!.map((weight, at) => weight - weights[other]![at]!);
+  const sum = weightedFeatures(difference, offset[k]! - offset[other]!);
   return lesser(LARGEST_LOG_ODDS, greater(-LARGEST_LOG_ODDS, sum));
 }
 

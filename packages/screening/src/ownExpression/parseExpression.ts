@@ -5,7 +5,6 @@ import { namesIn } from './formulaNode.ts';
 import { lookUpFaults } from './lookUpFaults.ts';
 import { meaningOf } from './meaningOf.ts';
 import { readFormula } from './readFormula.ts';
-import { sizeOf } from './sizeOf.ts';
 
 /** What a typed formula means. */
 export interface ParsedExpression {
@@ -15,9 +14,6 @@ export interface ParsedExpression {
   /** The ids of the quantities that it names, each once, in order of first use. */
   names: readonly string[];
 }
-
-/** Nodes of the whole formula with the quantities that it names written out. */
-const MOST_STEPS = 20_000;
 
 /**
  * Reads a figure of merit of somebody's own: an expression over quantities in the usual notation,
@@ -40,10 +36,5 @@ export function parseExpression(text: string, known: readonly Quantity[], pointe
   const names = namesIn(formula);
   const { expression, unit } = meaningOf(formula, { text, quantities, pointer });
   if (names.length === 0) throw problem('expression/no-quantity', {}, pointer);
-  const size = sizeOf(expression);
-  if (size > MOST_STEPS) {
-    const of = 'parts, counting those of the quantities that it names';
-    throw problem('expression/too-complex', { size, limit: MOST_STEPS, of }, pointer);
-  }
   return { expression, unit: unit === 'any' ? '' : unit.text, names };
 }

@@ -86,6 +86,8 @@ function pairTermUnit(term: PairTerm): Unit {
     case 'squaredDifference':
     case 'product':
       return raiseUnit(elementTermUnit(term.of), 2);
+    case 'add':
+      return common(pairTermUnit(term.left), pairTermUnit(term.right), term.kind);
     case 'multiply':
       return multiplyUnits(pairTermUnit(term.left), pairTermUnit(term.right));
   }

@@ -33,10 +33,6 @@ test('order and measure of writing do not matter', () => {
   expect(valueFor('singlePhaseEstimate', 'NiMnFeCrCo')).toBe(valueFor('singlePhaseEstimate', 'CoCrFeMnNi'));
 });
 
-test('a pure element has no pair and no estimate', () => {
-  expect(valueFor('singlePhaseEstimate', 'Ni')).toBeNull();
-});
-
 test('an element without a pair enthalpy gives null', () => {
   const facts = factsFor(['Cr', 'Ni']);
   facts.pairs.mixingEnthalpy = [

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { quantities, quantityGroups } from '../../src/index.ts';
+import { quantities, quantityGroups } from '../src/index.ts';
 
 test('every quantity is in exactly one group, and every group holds quantities alone', () => {
   const grouped = quantityGroups.flatMap(({ ids }) => ids).sort();
