@@ -1,7 +1,7 @@
 /**
  * `npm run bench [-- --json] [-- --rounds N] [-- --only NAME] [-- --seconds S]`: points a second of
  * every scorer beside a plain C loop on each workload, then whole searches on one and two workers
- * ('scaling') that last about S seconds on two. The report goes to stdout, progress to stderr.
+ * ('scaling') that last about S seconds on two, and what a chunk costs. The report goes to stdout, progress to stderr.
  * Exit 2 when two scorers disagree.
  */
 import { parseArgs } from 'node:util';
@@ -9,8 +9,9 @@ import { bench } from '../packages/engine/bench/bench.ts';
 import { Disagreement } from '../packages/engine/bench/compare.ts';
 import { tableOf } from '../packages/engine/bench/table.ts';
 import { workloads } from '../packages/engine/bench/workloads.ts';
+import { chunkCosts } from '../packages/search/bench/chunkCost.ts';
 import { scaling } from '../packages/search/bench/scaling.ts';
-import { scalingTableOf } from '../packages/search/bench/scalingTable.ts';
+import { chunkCostTableOf, scalingTableOf } from '../packages/search/bench/scalingTable.ts';
 
 const { values } = parseArgs({
   options: {
@@ -37,8 +38,17 @@ async function measure(): Promise<void> {
   const of = workloads.filter(({ name }) => chosen.includes(name));
   const scorers = of.length > 0 ? bench(rounds, log, of) : null;
   const workers = chosen.includes('scaling') ? await scaling(seconds, rounds, log) : null;
-  const tables = [...(scorers ? [tableOf(scorers)] : []), ...(workers ? [scalingTableOf(workers)] : [])];
-  console.log(values.json ? JSON.stringify({ scorers, workers }, null, 2) : tables.join('\n\n'));
+  const costs = chosen.includes('scaling') ? await chunkCosts() : null;
+  if (values.json) {
+    console.log(JSON.stringify({ scorers, workers, costs }, null, 2));
+    return;
+  }
+  const tables = [
+    scorers && tableOf(scorers),
+    workers && scalingTableOf(workers),
+    costs && chunkCostTableOf(costs),
+  ];
+  console.log(tables.filter((table) => table !== null).join('\n\n'));
 }
 
 const wrong = fault();

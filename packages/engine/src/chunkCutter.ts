@@ -12,10 +12,13 @@ export interface PlanOptions {
 /** A plan has about so many chunks at most. */
 const mostChunks = 200_000;
 /**
- * The last chunks shrink to this share of the full size, so that no worker waits long for another:
- * of chunks of a second to 16 ms, some times what handing one over costs (packages/queue).
+ * The last chunks shrink to a share of the full size, so that no worker waits long for another: of
+ * chunks of a second to 16 ms, some times what handing one over costs (packages/queue). With many
+ * workers they stay larger, for one process hands out all of them.
  */
-const smallestShare = 1 / 64;
+function smallestShare(workers: number): number {
+  return Math.min(1 / 4, Math.max(1 / 64, workers / 400));
+}
 /** A system of up to so many times the size of a chunk is not cut. */
 const tolerance = 1.5;
 
@@ -36,6 +39,7 @@ export interface ChunkCutter {
 /** A cutter for a grid of so many points. */
 export function chunkCutter(grid: Grid, allPoints: number, options: PlanOptions): ChunkCutter {
   const fullSize = Math.max(1, options.pointsPerChunk, allPoints / mostChunks);
+  const smallest = fullSize * smallestShare(options.workers);
   const chunks: Chunk[] = [];
   let pointsLeft = allPoints;
   let firstSystem = 0;
@@ -45,7 +49,7 @@ export function chunkCutter(grid: Grid, allPoints: number, options: PlanOptions)
   /** How many points the chunk that is being filled should hold: for one worker as many as are left, for many half of its share of them. */
   function size(): number {
     const share = pointsLeft / (2 * options.workers - 1);
-    return Math.ceil(Math.min(fullSize, Math.max(fullSize * smallestShare, share)));
+    return Math.ceil(Math.min(fullSize, Math.max(smallest, share)));
   }
 
   function add(chunk: Omit<Chunk, 'ordinal'>): void {

@@ -54,6 +54,19 @@ test('chunks hold about what was asked for, and less towards the end', () => {
   expect(sizes.slice(-4).every((size) => size < 25_000)).toBe(true);
 });
 
+test('one worker waits for nobody; of two the last chunks are tiny, of very many a quarter', () => {
+  const grid = gridOf(
+    specificationWith({ components: { min: 5, max: 5 }, fractions: { step: 1, min: 1, max: 100, each: {} } }),
+  );
+  const smallest = (workers: number) => {
+    const chunks = planChunks(grid, { pointsPerChunk: 100_000, workers });
+    return Math.min(...chunks.slice(0, -1).map(({ points }) => points));
+  };
+  expect(smallest(1)).toBeGreaterThan(90_000);
+  expect(smallest(2)).toBeLessThan(2000);
+  expect(smallest(512)).toBeGreaterThan(24_000);
+});
+
 test('systems stay whole where the grid says so', () => {
   const grid = {
     ...gridOf(specificationWith({ fractions: { step: 2, min: 2, max: 100, each: {} } })),

@@ -9,6 +9,9 @@ export interface Carrier {
   /** scoring threads, over all processes */
   workers: number;
   queue: ChunkQueue;
+  /** Ids of the processes beside this one. */
+  workerPids: number[];
+  redisPid: number | null;
   close(): Promise<void>;
 }
 
@@ -21,6 +24,8 @@ export function threads(workers: number): Carrier {
     name: `${workers} ${workers === 1 ? 'thread' : 'threads'}`,
     workers,
     queue,
+    workerPids: [],
+    redisPid: null,
     close: () => queue.close(),
   };
 }
@@ -36,6 +41,8 @@ export async function processes(workers: number): Promise<Carrier | null> {
     name: `BullMQ, ${workers} ${workers === 1 ? 'process' : 'processes'}`,
     workers,
     queue,
+    workerPids: running.map(({ pid }) => pid),
+    redisPid: redis.pid,
     async close() {
       await queue.close();
       await Promise.all(running.map((worker) => worker.stop()));

@@ -1,10 +1,10 @@
 import { loadavg } from 'node:os';
 import { demoPrices } from '@tiegel/elements';
 import { calibrate } from '@tiegel/engine';
-import { openStore } from '@tiegel/store';
 import { checkSearch } from '../src/check.ts';
-import { candidateColumns, DEFAULT_MAX_POINTS, openSearches } from '../src/index.ts';
+import { DEFAULT_MAX_POINTS } from '../src/index.ts';
 import { type Carrier, processes, threads } from './carriers.ts';
+import { largestPool, type Ran, runSearch, systemsOf } from './runSearch.ts';
 
 /** What searches took on one kind of workers. */
 export interface Scaling {
@@ -28,31 +28,6 @@ export interface ScalingReport {
   carriers: Scaling[];
 }
 
-/** More than an acceptable pool ever needs, in an order of no meaning. */
-const elements = [
-  ...['Al', 'Co', 'Cr', 'Cu', 'Fe', 'Hf', 'Mn', 'Mo', 'Nb', 'Ni', 'Pd', 'Re', 'Si', 'Ta', 'Ti'],
-  ...['V', 'W', 'Y', 'Zn', 'Zr', 'Ag', 'Au', 'Ir', 'Mg', 'Pt', 'Rh', 'Ru', 'Sn'],
-];
-
-/** All five-component systems of so many elements at 1 %, six limits, each counted. */
-function request(poolSize: number): object {
-  return {
-    name: `scaling over ${poolSize} elements`,
-    elements: { pool: elements.slice(0, poolSize) },
-    components: 5,
-    fractions: { step: 1, min: 5, max: 35 },
-    limits: [
-      { quantity: 'sizeMismatch', max: 9.5 },
-      { quantity: 'omega', min: 0.8 },
-      { quantity: 'valenceElectronConcentration', min: 4, max: 8.6 },
-      { quantity: 'mixingEnthalpy', min: -30, max: 8 },
-      { quantity: 'density', max: 13 },
-      { quantity: 'cost', max: 400 },
-    ],
-    rank: [{ quantity: 'density', prefer: 'low' }],
-  };
-}
-
 /**
  * Whole searches on one and two threads, and on one and two worker processes where there is a
  * Redis, in turns. The pool is as large as keeps two threads busy for about so many seconds.
@@ -67,11 +42,11 @@ export async function scaling(
   const opened = [threads(1), threads(2), await processes(1), await processes(2)];
   const carriers = opened.filter((one) => one !== null);
   try {
-    const runs = carriers.map((): Run[] => []);
-    for (const carrier of carriers) await run(carrier, request(7));
+    const runs = carriers.map((): Ran[] => []);
+    for (const carrier of carriers) await runSearch(carrier, systemsOf(7));
     for (let round = 0; round < rounds; round += 1) {
       for (const [index, carrier] of carriers.entries()) {
-        const one = await run(carrier, request(poolSize));
+        const one = await runSearch(carrier, systemsOf(poolSize));
         log(`${carrier.name}: ${one.seconds.toFixed(2)} s, estimated ${one.estimate.toFixed(2)} s`);
         runs[index]!.push(one);
       }
@@ -85,37 +60,16 @@ export async function scaling(
   }
 }
 
-interface Run {
-  seconds: number;
-  estimate: number;
-}
-
-/** One search from its request to its end, in a database of its own. */
-async function run({ queue }: Carrier, what: object): Promise<Run> {
-  const store = openStore({ file: null, columns: candidateColumns });
-  const searches = await openSearches({ store, queue });
-  try {
-    const { seconds: estimate } = await searches.size(what);
-    const { id } = await searches.submit(what);
-    const { seconds, state, reason } = await searches.finished(id);
-    if (state !== 'done') throw new Error(`${state}: ${reason}`);
-    return { seconds: seconds!, estimate: estimate! };
-  } finally {
-    await searches.close();
-    store.close();
-  }
-}
-
 /** The smallest pool that keeps two threads busy for so long, by a short calibration. */
 function poolFor(seconds: number): { poolSize: number; points: number } {
   for (let poolSize = 7; ; poolSize += 1) {
-    const { points, prepared } = checkSearch(request(poolSize), { prices: demoPrices }, DEFAULT_MAX_POINTS);
+    const { points, prepared } = checkSearch(systemsOf(poolSize), { prices: demoPrices }, DEFAULT_MAX_POINTS);
     const rate = calibrate(prepared)!;
-    if (points / (2 * rate) >= seconds || poolSize === elements.length) return { poolSize, points };
+    if (points / (2 * rate) >= seconds || poolSize === largestPool) return { poolSize, points };
   }
 }
 
-function scalingOf({ name, workers }: Carrier, runs: readonly Run[], first: readonly Run[]): Scaling {
+function scalingOf({ name, workers }: Carrier, runs: readonly Ran[], first: readonly Ran[]): Scaling {
   const seconds = sorted(runs.map((one) => one.seconds));
   const median = middle(seconds);
   return {

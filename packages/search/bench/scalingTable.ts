@@ -1,3 +1,4 @@
+import type { ChunkCost } from './chunkCost.ts';
 import type { ScalingReport } from './scaling.ts';
 
 /** A report as a table in Markdown. */
@@ -12,4 +13,14 @@ export function scalingTableOf({ points, rounds, load, carriers }: ScalingReport
     '',
     ...[head, head.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`),
   ].join('\n');
+}
+
+/** What chunks cost as a table in Markdown. */
+export function chunkCostTableOf(costs: readonly ChunkCost[]): string {
+  const head = ['a chunk costs, ms of processor time', 'collector', 'worker', 'Redis', 'on the clock'];
+  const rows = costs.map(({ carrier, collector, worker, redis, elapsed }) => [
+    carrier,
+    ...[collector, worker, redis, elapsed].map((ms) => (ms === null ? '' : ms.toPrecision(2))),
+  ]);
+  return [head, head.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
 }

@@ -43,7 +43,8 @@ export async function accept(
   const before = madeBefore(request, idempotencyKey, data, parts.store);
   if (before !== null) return { record: before, created: false };
   const checked = checkSearch(request, data, parts.maxPoints);
-  const pointsPerChunk = parts.pointsPerChunk ?? parts.rates.pointsPerSecond(checked) * secondsPerChunk;
+  const pointsPerChunk =
+    parts.pointsPerChunk ?? parts.rates.pointsPerSecond(checked) * secondsPerChunk(workers);
   const record = start(checked, parts.store, {
     prices: data.prices,
     idempotencyKey,

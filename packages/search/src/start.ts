@@ -4,8 +4,15 @@ import type { SearchRecord, Store } from '@tiegel/store';
 import { columnsOf } from './candidateColumns.ts';
 import type { CheckedSearch } from './check.ts';
 
-/** How long a worker should take for a chunk, s: far above what handing it over costs, and progress shows. */
-export const secondsPerChunk = 1;
+/**
+ * How long a worker should take for a chunk, s: far above what handing it over costs, and so that
+ * progress shows. With many workers longer: one process hands out and collects, in 2 ms of its time
+ * for each chunk of worker processes (README of packages/queue), and must not be busy with a
+ * hundred a second.
+ */
+export function secondsPerChunk(workers: number): number {
+  return Math.max(1, workers / 100);
+}
 
 interface Start {
   prices: PriceList | null;
