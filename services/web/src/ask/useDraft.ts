@@ -13,10 +13,11 @@ function stored(): Draft | null {
   }
 }
 
-/** The form's draft, kept in this browser tab across reloads; what a replacement threw away can be brought back. */
+/** The form's draft, kept in this browser tab across reloads; what a replacement threw away can be brought back. `fillings` counts replacements. */
 export function useDraft() {
   const [draft, setDraft] = useState<Draft>(() => stored() ?? emptyDraft);
   const [replaced, setReplaced] = useState<Draft | null>(null);
+  const [fillings, setFillings] = useState(0);
 
   useEffect(() => {
     try {
@@ -33,6 +34,7 @@ export function useDraft() {
     (next: Draft) => {
       setReplaced(Object.keys(draft.marks).length > 0 ? draft : null);
       setDraft(next);
+      setFillings((before) => before + 1);
     },
     [draft],
   );
@@ -41,7 +43,7 @@ export function useDraft() {
     setReplaced(null);
   }, [replaced]);
 
-  return { draft, change, replace, replaced, bringBack };
+  return { draft, change, replace, fillings, replaced, bringBack };
 }
 
 export type ChangeDraft = ReturnType<typeof useDraft>['change'];

@@ -53,7 +53,7 @@ function hintFor(picked: number, countError: unknown): string {
 export function AskPage() {
   useTitle('Describe a search');
   const { data, error, again } = useAskData();
-  const { draft, change, replace, replaced, bringBack } = useDraft();
+  const { draft, change, replace, fillings, replaced, bringBack } = useDraft();
   const start = useStartingPoint(replace);
   const {
     written,
@@ -116,7 +116,7 @@ export function AskPage() {
               </button>
             </p>
           ) : null}
-          <BeginSection draft={draft} blank={picked === 0} replace={replace} />
+          <BeginSection draft={draft} blank={picked === 0} fillings={fillings} replace={replace} />
           <NameField name={draft.name} change={change} />
         </div>
         <div className="ask-form">
