@@ -1,0 +1,445 @@
+import { EPSILON, type Form, greatestOf, roundingOf } from './form.ts';
+import { bare, type Condition, fixedValue, type Node, type Nodes } from './node.ts';
+import { absoluteOf, ROUNDED, sizeOf } from './slack.ts';
+
+/**
+ * What decides whether the canonical evaluator would say that a value meets a limit.
+ *
+ * How to consume it: an atom holds where `value operator threshold`, and is certain where the
+ * value is further than `guard` from the threshold; a guard of 0 is always certain. A point that
+ * any atom leaves uncertain must be decided by the canonical evaluator. A value that is NaN is
+ * certain, holds no atom, and is NaN for the canonical evaluator too.
+ */
+export type Test =
+  | { kind: 'always' | 'never' }
+  | { kind: 'atom'; value: Value; operator: Operator; threshold: number; guard: number }
+  | { kind: 'all' | 'any'; tests: readonly Test[] };
+
+/** P of a form, or what a node computes. */
+export type Value = { kind: 'form'; form: Form } | { kind: 'node'; node: Node };
+export type Operator = '<' | '<=' | '>' | '>=';
+
+const always: Test = { kind: 'always' };
+const never: Test = { kind: 'never' };
+
+const mirrored: Record<Operator, Operator> = { '<': '>', '<=': '>=', '>': '<', '>=': '<=' };
+const opposite: Record<Operator, Operator> = { '<': '>=', '<=': '>', '>': '<=', '>=': '<' };
+const isUpper = (operator: Operator): boolean => operator === '<' || operator === '<=';
+
+/** Tests of one program. */
+export interface Tests {
+  /** Whether a node lies between two doubles, ends included; NaN and infinities do not. */
+  within(node: Node, least: number, greatest: number): Test;
+  /** Whether a node is finite. */
+  isFinite(node: Node): Test;
+  holds(condition: Condition): Test;
+  /** Whether a condition is known not to hold; where a side is missing, neither this nor `holds` is true. */
+  failsToHold(condition: Condition): Test;
+}
+
+/**
+ * Rewrites comparisons until what is compared is cheap to form: constants go to the other side,
+ * quotients become products by the sign of their divisor, roots become squares, exp, ln and powers
+ * are taken back, extremes and choices become 'and' and 'or', and polynomials of degree 2 become
+ * one form. Where no rule fits the node is computed.
+ *
+ * All along a threshold g stands for some number within g ± width: each rule widens it by what the
+ * canonical evaluator rounds on the way, so the width that arrives is a proven one.
+ *
+ * @param total parts that make the whole
+ * @param elements the most elements of a system
+ */
+export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
+  /** Where the node's canonical value stands to a number within threshold ± width. */
+  function compare(given: Node, operator: Operator, threshold: number, width: number): Test {
+    const node = bare(given);
+    const known = decided(node, operator, threshold, width);
+    if (known) return known;
+    const { operation } = node;
+    if (operation.kind === 'form') {
+      const { base, factor } = operation;
+      const side = factor > 0 ? operator : mirrored[operator];
+      const slack =
+        (node.form!.slack.absolute + node.form!.slack.relative * Math.abs(threshold) + width) /
+        Math.abs(factor);
+      return formAtom(base, side, threshold / factor, slack);
+    }
+    const pushed = throughConstants(node, operator, threshold, width);
+    if (pushed) return pushed;
+    if (node.form) {
+      const { form, slack } = node.form;
+      const from = absoluteOf({ ...node, slack }) + width;
+      return formAtom(form, operator, threshold / form.scale, from / form.scale);
+    }
+    return throughOperation(node, operator, threshold, width) ?? nodeAtom(node, operator, threshold, width);
+  }
+
+  function formAtom(form: Form, operator: Operator, threshold: number, slack: number): Test {
+    if (form.exact) {
+      const guard = slack === 0 ? 0 : slack + 4 * EPSILON * Math.abs(threshold);
+      const certain = guard === 0 || Math.ceil(threshold - guard) > Math.floor(threshold + guard);
+      return atom({ kind: 'form', form }, operator, threshold, certain ? 0 : guard);
+    }
+    const size = greatestOf(form, total) + Math.abs(threshold);
+    const guard = slack + roundingOf(form, total, elements) + ROUNDED * size;
+    return atom({ kind: 'form', form }, operator, threshold, guard);
+  }
+
+  function nodeAtom(node: Node, operator: Operator, threshold: number, width: number): Test {
+    const { absolute, relative } = node.slack;
+    const guard = absolute + (relative === 0 ? 0 : 1.1 * relative * (Math.abs(threshold) + width)) + width;
+    return atom(
+      { kind: 'node', node },
+      operator,
+      threshold,
+      guard + ROUNDED * Math.abs(threshold) + Number.MIN_VALUE,
+    );
+  }
+
+  /** Rules for arithmetic with one constant. */
+  function throughConstants(node: Node, operator: Operator, threshold: number, width: number): Test | null {
+    const { operation } = node;
+    if (operation.kind === 'negate') return compare(operation.of, mirrored[operator], -threshold, width);
+    if (!('left' in operation)) return null;
+    const [left, right] = [fixedValue(operation.left), fixedValue(operation.right)];
+    const rounded = width + ROUNDED * (Math.abs(threshold) + width);
+    if (operation.kind === 'add' || operation.kind === 'subtract') {
+      const value = left ?? right;
+      if (value === null) return null;
+      const wider = rounded + ROUNDED * Math.abs(value);
+      if (right !== null) {
+        const moved = operation.kind === 'add' ? threshold - right : threshold + right;
+        return compare(operation.left, operator, moved, wider);
+      }
+      if (operation.kind === 'add') return compare(operation.right, operator, threshold - value, wider);
+      return compare(operation.right, mirrored[operator], value - threshold, wider);
+    }
+    const factor =
+      operation.kind === 'multiply'
+        ? (left ?? right)
+        : operation.kind === 'divide' && right
+          ? 1 / right
+          : null;
+    if (factor === null || factor === 0 || !Number.isFinite(factor)) return null;
+    const of = left === null ? operation.left : operation.right;
+    const moved = operation.kind === 'divide' ? threshold * right! : threshold / factor;
+    const side = factor > 0 ? operator : mirrored[operator];
+    return compare(of, side, moved, rounded / Math.abs(factor));
+  }
+
+  function throughOperation(node: Node, operator: Operator, threshold: number, width: number): Test | null {
+    const { operation } = node;
+    switch (operation.kind) {
+      case 'squareRoot':
+        return throughRoot(operation.of, operator, threshold, width);
+      case 'absolute':
+        return throughAbsolute(operation.of, operator, threshold, width);
+      case 'exponential': {
+        if (!(threshold - width > 0)) return null;
+        const wider = (1.01 * width) / (threshold - width) + 16 * EPSILON;
+        return compare(
+          operation.of,
+          operator,
+          Math.log(threshold),
+          wider + ROUNDED * Math.abs(Math.log(threshold)),
+        );
+      }
+      case 'logarithm': {
+        const power = Math.exp(threshold);
+        if (!(width < 0.01) || !(power > 1e-300 && power < 1e300)) return null;
+        const wider = power * (1.1 * width + ROUNDED * (1 + Math.abs(threshold)));
+        return all(notNegative(operation.of), compare(operation.of, operator, power, wider));
+      }
+      case 'power':
+        return throughPower(operation.of, operation.exponent, operator, threshold, width);
+      case 'lesser':
+      case 'greater': {
+        const both = [operation.left, operation.right].map((one) => compare(one, operator, threshold, width));
+        const missing = [operation.left, operation.right].filter(mayBeNaN).map(isNumber);
+        const every = isUpper(operator) === (operation.kind === 'greater');
+        return all(...missing, every ? all(...both) : any(...both));
+      }
+      case 'choose':
+        return choiceOf(operation, (one) => compare(one, operator, threshold, width));
+      case 'divide':
+        return throughQuotient(node, operation.left, bare(operation.right), operator, threshold, width);
+      default:
+        return null;
+    }
+  }
+
+  function throughRoot(of: Node, operator: Operator, threshold: number, width: number): Test {
+    if (threshold + width < 0) return isUpper(operator) ? never : notNegative(of);
+    const squared = threshold * threshold;
+    const wider = (2 * Math.abs(threshold) + width) * width + 2 * ROUNDED * squared;
+    const positive = Math.max(0, threshold);
+    return all(notNegative(of), compare(of, operator, positive * positive, wider));
+  }
+
+  function throughAbsolute(of: Node, operator: Operator, threshold: number, width: number): Test {
+    const sides = [
+      compare(of, operator, threshold, width),
+      compare(of, mirrored[operator], -threshold, width),
+    ];
+    return isUpper(operator) ? all(...sides) : any(...sides);
+  }
+
+  function throughPower(
+    of: Node,
+    exponent: number,
+    operator: Operator,
+    threshold: number,
+    width: number,
+  ): Test | null {
+    if (!(threshold - width > 0) || exponent === 0 || of.low < 0 || (exponent < 0 && of.least === 0))
+      return null;
+    const root = threshold ** (1 / exponent);
+    if (!(root > 1e-300 && root < 1e300)) return null;
+    const relative = width / (threshold - width) + 16 * EPSILON;
+    const wider = 1.1 * root * (relative / Math.abs(exponent) + ROUNDED);
+    if (!(relative / Math.abs(exponent) < 0.01)) return null;
+    return compare(of, exponent > 0 ? operator : mirrored[operator], root, wider);
+  }
+
+  /** a/b against g is a − g b against 0, by the sign of b; x/0 is infinite with the sign of x, as a − g b says too. */
+  function throughQuotient(
+    quotient: Node,
+    above: Node,
+    below: Node,
+    operator: Operator,
+    threshold: number,
+    width: number,
+  ): Test | null {
+    const wider = width + ROUNDED * (Math.abs(threshold) + width);
+    const direct = nodeAtom(quotient, operator, threshold, width);
+    if (below.low >= 0) {
+      const without = rootAgainst(above, below, operator, threshold, wider) ?? product(operator);
+      return better(without, direct);
+    }
+    if (below.high < 0) return better(product(mirrored[operator]), direct);
+    if (below.mayLack || above.mayLack) return null;
+    return any(
+      all(compare(below, '>=', 0, 0), product(operator)),
+      all(compare(below, '<', 0, 0), product(mirrored[operator])),
+    );
+
+    function product(side: Operator): Test {
+      const moved = nodes.binary(
+        'subtract',
+        above,
+        nodes.binary('multiply', nodes.constant(threshold), below),
+      );
+      return compare(moved, side, 0, wider * sizeOf(below));
+    }
+  }
+
+  /** k √v against g b, both not negative: k² v against g² b². */
+  function rootAgainst(
+    above: Node,
+    below: Node,
+    operator: Operator,
+    threshold: number,
+    width: number,
+  ): Test | null {
+    const root = rootOf(above);
+    if (root === null || threshold < 0 || root.of.low < 0) return null;
+    if (root.of.form === null || below.form === null || below.form.form.degree > 1) return null;
+    const squared = nodes.binary('multiply', below, below);
+    const moved = nodes.binary(
+      'subtract',
+      nodes.binary('multiply', nodes.constant(root.factor ** 2), root.of),
+      nodes.binary('multiply', nodes.constant(threshold ** 2), squared),
+    );
+    const size = sizeOf(below) ** 2;
+    const wider = size * (2 * threshold * width + width * width + 2 * ROUNDED * threshold ** 2);
+    return compare(moved, operator, 0, wider + 2 * ROUNDED * root.factor ** 2 * sizeOf(root.of));
+  }
+
+  function holds({ left, operator, right }: Condition): Test {
+    return against(left, operator, right);
+  }
+
+  function failsToHold({ left, operator, right }: Condition): Test {
+    return against(left, opposite[operator], right);
+  }
+
+  function against(left: Node, operator: Operator, right: Node): Test {
+    const [first, second] = [fixedValue(left), fixedValue(right)];
+    if (second !== null) return compare(left, operator, second, 0);
+    if (first !== null) return compare(right, mirrored[operator], first, 0);
+    return compare(nodes.binary('subtract', left, right), operator, 0, 0);
+  }
+
+  function notNegative(of: Node): Test {
+    return of.low >= 0 ? isNumber(of) : compare(of, '>=', 0, 0);
+  }
+
+  /** Whether a node is not NaN. */
+  function isNumber(given: Node): Test {
+    const node = bare(given);
+    const { operation } = node;
+    if (!mayBeNaN(node)) return always;
+    if (operation.kind === 'choose') return choiceOf(operation, isNumber);
+    if (operation.kind === 'divide') {
+      const both = [operation.left, bare(operation.right)];
+      return all(...both.map(isNumber), any(...both.map(isApart)));
+    }
+    if (operation.kind === 'lesser' || operation.kind === 'greater') {
+      return all(isNumber(operation.left), isNumber(operation.right));
+    }
+    if ('of' in operation && operation.kind !== 'away') {
+      const signed = ['squareRoot', 'logarithm', 'power'].includes(operation.kind);
+      return signed ? notNegative(operation.of) : isNumber(operation.of);
+    }
+    if ('left' in operation) return all(isFiniteNode(operation.left), isFiniteNode(operation.right));
+    return nodeAtom(node, '>=', Number.NEGATIVE_INFINITY, 0);
+  }
+
+  /** Whether a node is not 0. */
+  function isApart(node: Node): Test {
+    return any(compare(node, '>', 0, 0), compare(node, '<', 0, 0));
+  }
+
+  function choiceOf(
+    { when, then, otherwise }: { when: Condition; then: Node; otherwise: Node | null },
+    test: (node: Node) => Test,
+  ): Test {
+    const chosen = all(holds(when), test(then));
+    return otherwise === null ? chosen : any(chosen, all(failsToHold(when), test(otherwise)));
+  }
+
+  /** Sums and products of finite numbers are taken to be finite: what bounds allow stays far below 1e308. */
+  function isFiniteNode(given: Node): Test {
+    const node = bare(given);
+    if (!node.mayLack) return always;
+    const { operation } = node;
+    switch (operation.kind) {
+      case 'choose':
+        return choiceOf(operation, isFiniteNode);
+      case 'divide': {
+        const below = bare(operation.right);
+        return all(isFiniteNode(operation.left), isFiniteNode(below), isApart(below));
+      }
+      case 'squareRoot':
+        return all(isFiniteNode(operation.of), notNegative(operation.of));
+      case 'logarithm':
+        return all(isFiniteNode(operation.of), compare(operation.of, '>', 0, 0));
+      case 'negate':
+      case 'absolute':
+        return isFiniteNode(operation.of);
+      case 'add':
+      case 'subtract':
+      case 'multiply':
+        return all(isFiniteNode(operation.left), isFiniteNode(operation.right));
+      default:
+        return all(compare(node, '>=', -Number.MAX_VALUE, 0), compare(node, '<=', Number.MAX_VALUE, 0));
+    }
+  }
+
+  return {
+    within(node, least, greatest) {
+      const sides = [
+        ...(least === -Number.MAX_VALUE ? [] : [compare(node, '>=', least, 0)]),
+        ...(greatest === Number.MAX_VALUE ? [] : [compare(node, '<=', greatest, 0)]),
+      ];
+      return all(...sides, ...(sides.length < 2 ? [isFiniteNode(node)] : []));
+    },
+    isFinite: isFiniteNode,
+    holds,
+    failsToHold,
+  };
+}
+
+function atom(value: Value, operator: Operator, threshold: number, guard: number): Test {
+  return { kind: 'atom', value, operator, threshold, guard };
+}
+
+/** All of some tests. */
+function all(...tests: Test[]): Test {
+  if (tests.some(({ kind }) => kind === 'never')) return never;
+  const open = tests.filter(({ kind }) => kind !== 'always');
+  if (open.length < 2) return open[0] ?? always;
+  return { kind: 'all', tests: open };
+}
+
+/** Any of some tests. */
+function any(...tests: Test[]): Test {
+  if (tests.some(({ kind }) => kind === 'always')) return always;
+  const open = tests.filter(({ kind }) => kind !== 'never');
+  if (open.length < 2) return open[0] ?? never;
+  return { kind: 'any', tests: open };
+}
+
+/** A comparison that the ends of the canonical value decide; a point that may lack a value is not passed so. */
+function decided(node: Node, operator: Operator, threshold: number, width: number): Test | null {
+  const { low, high, mayLack } = node;
+  if (Number.isNaN(low) || Number.isNaN(high)) return null;
+  const margin = width + ROUNDED * sizeOf(node) + Number.MIN_VALUE;
+  const exact = node.operation.kind === 'constant';
+  const [lower, upper] = exact ? [threshold, threshold] : [threshold - margin, threshold + margin];
+  const [holdsAll, holdsNone] = {
+    '<': [high < lower, low >= upper],
+    '<=': [high <= lower, low > upper],
+    '>': [low > upper, high <= lower],
+    '>=': [low >= upper, high < lower],
+  }[operator];
+  if (holdsNone) return never;
+  return holdsAll && !mayLack ? always : null;
+}
+
+/** The one of two tests that leaves fewer points uncertain, the first where it is fine. */
+function better(first: Test, second: Test): Test {
+  const fine = (test: Test): boolean =>
+    'tests' in test
+      ? test.tests.every(fine)
+      : test.kind !== 'atom' || test.guard <= 1e-9 * scaleOf(test.value);
+  return fine(first) || !fine(second) ? first : second;
+}
+
+function scaleOf(value: Value): number {
+  if (value.kind === 'node') return sizeOf(value.node);
+  const { form } = value;
+  let largest = Math.abs(form.constant);
+  for (const one of form.linear) largest = Math.max(largest, Math.abs(one));
+  for (const one of form.quadratic ?? []) largest = Math.max(largest, Math.abs(one));
+  return largest;
+}
+
+/** k √v as k ≥ 0 and v, where a node is that. */
+function rootOf(node: Node): { factor: number; of: Node } | null {
+  const { operation } = node;
+  if (operation.kind === 'squareRoot') return { factor: 1, of: bare(operation.of) };
+  if (operation.kind !== 'multiply') return null;
+  const [left, right] = [fixedValue(operation.left), fixedValue(operation.right)];
+  const factor = left ?? right;
+  if (factor === null || factor < 0) return null;
+  const inner = rootOf(left === null ? operation.left : operation.right);
+  return inner && { factor: factor * inner.factor, of: inner.of };
+}
+
+/** Whether a node may be NaN, and not only infinite. */
+function mayBeNaN(node: Node): boolean {
+  if (!node.mayLack) return false;
+  const { operation } = bare(node);
+  switch (operation.kind) {
+    case 'form':
+    case 'entropy':
+      return false;
+    case 'constant':
+      return Number.isNaN(operation.value);
+    case 'absolute':
+    case 'negate':
+    case 'exponential':
+      return mayBeNaN(operation.of);
+    case 'divide': {
+      const [above, below] = [operation.left, bare(operation.right)];
+      const zeros = above.low <= 0 && above.high >= 0 && below.low <= 0 && below.high >= 0;
+      return zeros || above.mayLack || below.mayLack;
+    }
+    case 'lesser':
+    case 'greater':
+      return mayBeNaN(operation.left) || mayBeNaN(operation.right);
+    default:
+      return true;
+  }
+}

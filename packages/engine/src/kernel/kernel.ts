@@ -1,0 +1,143 @@
+import { entropyTerm, evaluator } from '@tiegel/screening';
+import type { Prepared } from '../prepare.ts';
+import { candidateShift, kernelCode, type Lanes } from './kernelCode.ts';
+import type { SearchTask } from './kernelTask.ts';
+import { writeLane } from './laneNumbers.ts';
+import { partOfProgram } from './partOfProgram.ts';
+import { webAssembly } from './webAssembly.ts';
+
+/** Gets a point that the kernel is not sure of, or that may be kept. The amounts are overwritten afterwards. */
+export type TakePoint = (lane: 0 | 1, uncertain: boolean, index: number, amounts: Int32Array) => void;
+
+/** A kernel at work on systems of one number of elements. */
+export interface Kernel {
+  /** Turns to other systems, the same one twice for lanes along a line; false where a step that all points share is not finite. */
+  enter(systems: readonly [readonly number[], readonly number[]]): boolean;
+  /** The number that the next point has. */
+  startAt(index: number): void;
+  /** The score that a point must reach to be handed over; null where every score does. */
+  setCutOff(score: number | null): void;
+  /** Walks the points between bounds that hold some; returns how many there are in a lane of systems, or on lines. */
+  sweep(low: ArrayLike<number>, high: ArrayLike<number>): number;
+  /** Counts since the last call, of both lanes: limits, counted tests, and all limits together. */
+  takeCounts(): number[];
+}
+
+/**
+ * Generates a kernel and readies its memory.
+ * @throws Unprovable where no kernel can be sure of anything
+ */
+export function kernel(
+  { program }: Prepared,
+  task: SearchTask,
+  elements: number,
+  lanes: Lanes,
+  take: TakePoint,
+  renewCutOff: () => void,
+): Kernel {
+  const { bytes, layout, forms, constants } = kernelCode(task, elements, lanes);
+  const memory = new webAssembly.Memory({ initial: Math.ceil(layout.bytes / 65536) });
+  const instance = new webAssembly.Instance(new webAssembly.Module(bytes), {
+    host: {
+      memory,
+      full() {
+        takeRecords();
+        renewCutOff();
+      },
+    },
+  });
+  const sweepAll = instance.exports.sweep!;
+  const integers = new Int32Array(memory.buffer);
+  const doubles = new Float64Array(memory.buffer);
+  const longs = new BigInt64Array(memory.buffer);
+  const words = new Uint32Array(memory.buffer);
+  const counters = task.limits.length + task.counted.length + 1;
+  writeEntropies(doubles, layout.entropy / 8, layout.entropyFromWhole / 8, task.total);
+
+  const ofSystem = evaluator(partOfProgram(program, constants));
+  const values = new Float64Array(constants.length);
+  const present = new Float64Array(elements).fill(1);
+  const amounts = new Int32Array(elements);
+
+  function takeRecords(): void {
+    const count = integers[layout.recordCount / 4]!;
+    integers[layout.recordCount / 4] = 0;
+    for (let record = 0; record < count; record += 1) {
+      const at = (layout.records + record * layout.bytesPerRecord) / 4;
+      const bits = integers[at + 1]!;
+      for (let lane = 0; lane < 2; lane += 1) {
+        const uncertain = (bits >> lane) & 1;
+        if (uncertain === 0 && ((bits >> (lane + candidateShift)) & 1) === 0) continue;
+        for (let place = 0; place < elements; place += 1) amounts[place] = integers[at + 2 + place]!;
+        let index = integers[at]!;
+        if (lanes === 'line' && lane === 1) {
+          index += 1;
+          amounts[elements - 2]! += 1;
+          amounts[elements - 1]! -= 1;
+        }
+        take(lane as 0 | 1, uncertain === 1, index, amounts);
+      }
+    }
+  }
+
+  return {
+    enter(systems) {
+      for (const [lane, system] of systems.entries()) {
+        for (const [at, form] of forms.entries()) {
+          writeLane(form, system, task.total, doubles, layout.forms[at]! / 8 + lane);
+        }
+        if (constants.length === 0) continue;
+        ofSystem.evaluate(system, present, elements, values);
+        for (const [at, value] of values.entries()) {
+          if (!Number.isFinite(value)) return false;
+          doubles[layout.constants / 8 + 2 * at + lane] = value;
+        }
+      }
+      return true;
+    },
+    startAt(index) {
+      integers[layout.index / 4] = index;
+    },
+    setCutOff(score) {
+      const { absolute, relative } = task.scoreSlack;
+      const size = Math.abs(score ?? 0);
+      const margin = 1.01 * (absolute + relative * size) + 2 ** -50 * size + Number.MIN_VALUE;
+      const reached = task.prefer === 'high' ? (score ?? 0) - margin : (score ?? 0) + margin;
+      doubles.fill(reached, layout.cutOff / 8, layout.cutOff / 8 + 2);
+      words.fill(score === null ? 0xffff_ffff : 0, layout.open / 4, layout.open / 4 + 4);
+    },
+    sweep(low, high) {
+      let [least, most] = [0, 0];
+      for (let place = elements - 1; place >= 0; place -= 1) {
+        integers[layout.low / 4 + place] = low[place]!;
+        integers[layout.high / 4 + place] = high[place]!;
+        integers[layout.leastBehind / 4 + place] = least;
+        integers[layout.mostBehind / 4 + place] = most;
+        least += low[place]!;
+        most += high[place]!;
+      }
+      const before = integers[layout.index / 4]!;
+      sweepAll();
+      takeRecords();
+      return integers[layout.index / 4]! - before;
+    },
+    takeCounts() {
+      const start = layout.counters / 8;
+      const counts = Array.from({ length: counters }, (_, at) =>
+        Number(longs[start + 2 * at]! + longs[start + 2 * at + 1]!),
+      );
+      longs.fill(0n, start, start + 2 * counters);
+      integers[layout.recordCount / 4] = 0;
+      return counts;
+    },
+  };
+}
+
+/** −c ln c by parts, and by what the parts leave of the whole; a vector may reach one or two beyond. */
+function writeEntropies(doubles: Float64Array, byParts: number, fromWhole: number, total: number): void {
+  for (let parts = 0; parts <= total; parts += 1) {
+    const term = 0 - entropyTerm(parts / total);
+    doubles[byParts + parts] = term;
+    doubles[fromWhole + total - parts] = term;
+  }
+}

@@ -1,0 +1,347 @@
+import type { Test, Tests } from './compare.ts';
+import { type Code, functionCode, type Local, moduleOf } from './emit.ts';
+import type { Form } from './form.ts';
+import { type FormLevels, formLevels } from './formLevels.ts';
+import { type Layout, layoutOf, mostRecords } from './layout.ts';
+import { type Needs, needsOf } from './needs.ts';
+import type { Node } from './node.ts';
+import { formKey, type ValueCode, valueCode } from './valueCode.ts';
+
+/** What a kernel decides at each point. */
+export interface KernelTask {
+  /** Each is counted, and the points that meet all of them. */
+  limits: readonly Test[];
+  /** Tests that are counted beside: whether limited quantities have a value. */
+  counted: readonly Test[];
+  /** What the points that meet all limits are ranked by; null where none is kept. */
+  score: Node | null;
+  prefer: 'high' | 'low';
+  tests: Tests;
+  /** Parts that make the whole. */
+  total: number;
+}
+
+/** Lanes are two systems with the same points, or two neighbours on a line of one system. */
+export type Lanes = 'systems' | 'line';
+
+/** Bits of a record: points that the canonical evaluator must decide, and points that may be kept. */
+export const uncertainBits = 3;
+export const candidateShift = 2;
+
+export interface KernelCode {
+  bytes: Uint8Array<ArrayBuffer>;
+  layout: Layout;
+  /** In the order of layout.forms. */
+  forms: readonly Form[];
+  /** Steps of the program that are one number for each system, in the order of their vectors. */
+  constants: readonly number[];
+}
+
+/**
+ * A module that walks all points of a box of systems of so many elements, two at a time: the first
+ * elements in nested loops, the last but one along a line, the last takes what is left. At each step
+ * it tests the limits and counts; points that it is not sure of, and points that meet all limits and
+ * reach the cut-off, become records. Counts leave out the points that it is not sure of.
+ *
+ * A record is i32 number of the point, i32 bits (uncertain lanes 0 and 1, candidate lanes 2 and 3),
+ * i32 parts of lane 0 by place. When the records are full it calls `full`, which takes them.
+ */
+export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): KernelCode {
+  const counted = [...task.limits, ...task.counted];
+  const everywhere = needsOf(counted, [], task.tests);
+  const needs = needsOf(counted, task.score ? [task.score] : [], task.tests);
+  const layout = layoutOf(needs.forms, elements, task.total, counted.length + 1, needs.constants.length);
+  const code = functionCode();
+  new Walk(code, task, layout, elements, lanes, needs, everywhere.forms.length).write();
+  return { bytes: moduleOf(code), layout, ...needs };
+}
+
+/** The code of one kernel while it is written: its locals, and what is done level by level. */
+class Walk {
+  private readonly code: Code;
+  private readonly task: KernelTask;
+  private readonly layout: Layout;
+  private readonly elements: number;
+  private readonly stride: number;
+  private readonly forms = new Map<string, FormLevels>();
+  private readonly needs: Needs;
+  /** By level: amounts, their last, and what the levels before leave. */
+  private readonly amounts: Local[];
+  private readonly ends: Local[];
+  private readonly rests: Local[];
+  private readonly entropies: Local[];
+  private readonly amount: Local;
+  private readonly index: Local;
+  private readonly lineStart: Local;
+  private readonly masks: Local[];
+  private readonly counters: Local[];
+  private readonly passes: Local;
+  private readonly uncertain: Local;
+
+  constructor(
+    code: Code,
+    task: KernelTask,
+    layout: Layout,
+    elements: number,
+    lanes: Lanes,
+    needs: Needs,
+    eager: number,
+  ) {
+    this.code = code;
+    this.task = task;
+    this.layout = layout;
+    this.elements = elements;
+    this.stride = lanes === 'line' ? 2 : 1;
+    const many = (count: number, type: 'i32' | 'v128') =>
+      Array.from({ length: count }, () => code.local(type));
+    this.amounts = many(elements - 1, 'i32');
+    this.ends = many(elements - 1, 'i32');
+    this.rests = many(elements - 1, 'i32');
+    this.entropies = many(elements - 2, 'v128');
+    this.amount = code.local('v128');
+    this.index = code.local('i32');
+    this.lineStart = code.local('i32');
+    this.masks = many(task.limits.length + task.counted.length, 'v128');
+    this.counters = many(this.masks.length + 1, 'v128');
+    this.passes = code.local('v128');
+    this.uncertain = code.local('v128');
+    this.needs = needs;
+    for (const [at, form] of needs.forms.entries()) {
+      const levels = formLevels(code, form, layout.forms[at]!, elements, this.stride, at >= eager);
+      this.forms.set(formKey(form), levels);
+    }
+  }
+
+  write(): void {
+    const { code, layout } = this;
+    code.i32(0).access('i32.load', layout.index).set(this.index);
+    this.level(0);
+    code.i32(0).get(this.index).access('i32.store', layout.index);
+    for (const [at, counter] of this.counters.entries()) {
+      const address = layout.counters + 16 * at;
+      code.i32(0).i32(0).access('v128.load', address).get(counter).op('i64x2.add');
+      code.access('v128.store', address);
+    }
+  }
+
+  /** Sets the amounts of a level to their least, and their end. */
+  private range(level: number): void {
+    const { code, layout } = this;
+    const rest = this.rests[level]!;
+    if (level === 0) code.i32(this.task.total).set(rest);
+    else
+      code
+        .get(this.rests[level - 1]!)
+        .get(this.amounts[level - 1]!)
+        .op('i32.sub')
+        .set(rest);
+    this.bound(this.amounts[level]!, layout.low + 4 * level, rest, layout.mostBehind + 4 * level, 'i32.gt_s');
+    this.bound(this.ends[level]!, layout.high + 4 * level, rest, layout.leastBehind + 4 * level, 'i32.lt_s');
+    code.get(this.amounts[level]!);
+  }
+
+  /** The greater, or the lesser, of a bound and of what the bounds behind leave. */
+  private bound(
+    into: Local,
+    bound: number,
+    rest: Local,
+    behind: number,
+    choose: 'i32.gt_s' | 'i32.lt_s',
+  ): void {
+    const { code } = this;
+    code.i32(0).access('i32.load', bound).set(into);
+    code.get(rest).i32(0).access('i32.load', behind).op('i32.sub').set(this.lineStart);
+    code.get(into).get(this.lineStart).get(into).get(this.lineStart).op(choose, 'select').set(into);
+  }
+
+  private level(level: number): void {
+    if (level === this.elements - 2) {
+      this.line();
+      return;
+    }
+    const { code } = this;
+    const amount = this.amounts[level]!;
+    code.block('block');
+    this.range(level);
+    code.get(this.ends[level]!).op('i32.gt_s').branch(0, 'if');
+    code.get(amount).op('f64.convert_i32_s', 'f64x2.splat').set(this.amount);
+    for (const form of this.forms.values()) form.begin(level, this.amount);
+    code.block('loop');
+    if (this.needs.entropy) {
+      code.get(amount).i32(3).op('i32.shl').access('v128.load64_splat', this.layout.entropy);
+      if (level > 0) code.get(this.entropies[level - 1]!).op('f64x2.add');
+      code.set(this.entropies[level]!);
+    }
+    this.level(level + 1);
+    for (const form of this.forms.values()) form.step(level);
+    code.get(amount).i32(1).op('i32.add').tee(amount).get(this.ends[level]!).op('i32.le_s').branch(0, 'if');
+    code.end().end();
+  }
+
+  /** The parts of the line's element in each lane. */
+  private pushAmount(): void {
+    const { code } = this;
+    code.get(this.amounts[this.elements - 2]!).op('f64.convert_i32_s', 'f64x2.splat');
+    if (this.stride === 2) code.lanes(0n, 0x3ff0_0000_0000_0000n).op('f64x2.add');
+  }
+
+  private line(): void {
+    const { code, stride } = this;
+    const line = this.elements - 2;
+    const [amount, end] = [this.amounts[line]!, this.ends[line]!];
+    const [first] = [code.local('i32')];
+    code.block('block');
+    this.range(line);
+    code.tee(first).get(end).op('i32.gt_s').branch(0, 'if');
+    code.get(this.index).get(first).op('i32.sub').set(this.lineStart);
+    this.pushAmount();
+    code.set(this.amount);
+    for (const form of this.forms.values()) form.beginLine(this.amount);
+    code.block('loop');
+    this.point();
+    for (const form of this.forms.values()) form.stepLine();
+    code.get(amount).i32(stride).op('i32.add').tee(amount).get(end).op('i32.le_s').branch(0, 'if');
+    code.end();
+    if (stride === 2) this.forgetTail(first, end);
+    code.get(this.index).get(end).op('i32.add').get(first).op('i32.sub').i32(1).op('i32.add').set(this.index);
+    code.end();
+  }
+
+  /** On a line of an odd number of points the second lane of the last step is no point. */
+  private forgetTail(first: Local, end: Local): void {
+    const { code } = this;
+    code.get(end).get(first).op('i32.sub').i32(1).op('i32.and', 'i32.eqz').block('if');
+    this.uncount(() => code.lanes(0n, -1n));
+    code.end();
+  }
+
+  /** Takes back what the last step counted in some lanes. */
+  private uncount(pushLanes: () => void): void {
+    const { code } = this;
+    for (const [at, counter] of this.counters.entries()) {
+      code.get(counter).get(this.masks[at] ?? this.passes);
+      pushLanes();
+      code.op('v128.and', 'i64x2.add').set(counter);
+    }
+  }
+
+  private point(): void {
+    const { code, task, needs } = this;
+    const values = valueCode(code, {
+      form: (form) => this.forms.get(formKey(form))!.push(() => this.pushAmount()),
+      entropy: () => this.pushEntropy(),
+      system: (step) =>
+        code.i32(0).access('v128.load', this.layout.constants + 16 * needs.constants.indexOf(step)),
+      tests: task.tests,
+      total: task.total,
+    });
+    for (const [at, test] of [...task.limits, ...task.counted].entries()) {
+      values.pushTest(test);
+      code.set(this.masks[at]!);
+      code.get(this.counters[at]!).get(this.masks[at]!).op('i64x2.sub').set(this.counters[at]!);
+    }
+    if (task.limits.length === 0) code.bits(-1n);
+    for (const [at] of task.limits.entries()) {
+      code.get(this.masks[at]!);
+      if (at > 0) code.op('v128.and');
+    }
+    code.set(this.passes);
+    const all = this.counters.at(-1)!;
+    code.get(all).get(this.passes).op('i64x2.sub').set(all);
+    const unsure = values.pushUncertain();
+    if (unsure) code.tee(this.uncertain);
+    if (task.score) {
+      code.get(this.passes);
+      if (unsure) code.op('v128.or');
+    } else if (!unsure) return;
+    code.op('v128.any_true').block('if');
+    this.record(values, unsure);
+    code.end();
+  }
+
+  private pushEntropy(): void {
+    const { code, layout } = this;
+    const line = this.elements - 2;
+    const [amount, rest] = [this.amounts[line]!, this.rests[line]!];
+    code.get(amount).i32(3).op('i32.shl');
+    code.access(this.stride === 2 ? 'v128.load' : 'v128.load64_splat', layout.entropy);
+    if (this.stride === 1) {
+      code.get(rest).get(amount).op('i32.sub').i32(3).op('i32.shl');
+      code.access('v128.load64_splat', layout.entropy);
+    } else {
+      code.get(amount).get(rest).op('i32.sub').i32(this.task.total).op('i32.add').i32(3).op('i32.shl');
+      code.access('v128.load', layout.entropyFromWhole);
+    }
+    code.op('f64x2.add');
+    if (line > 0) code.get(this.entropies[line - 1]!).op('f64x2.add');
+  }
+
+  /** Of two points some may be kept or are uncertain: if they really do, they become a record. */
+  private record(values: ValueCode, unsure: boolean): void {
+    const { code, task } = this;
+    const [unknown, candidates, bits] = [code.local('v128'), code.local('v128'), code.local('i32')];
+    if (this.stride === 2) this.pushValidLanes();
+    else code.bits(-1n);
+    const valid = code.local('v128');
+    code.set(valid);
+    if (unsure) {
+      code.get(this.uncertain).get(valid).op('v128.and').tee(unknown).op('v128.any_true').block('if');
+      this.uncount(() => code.get(unknown));
+      code.end();
+    }
+    if (task.score) {
+      this.pushReachesCutOff(values.inner(), task.score);
+      code.get(this.passes).op('v128.and').get(valid).op('v128.and');
+      if (unsure) code.get(unknown).op('v128.andnot');
+      code.set(candidates);
+      code.get(candidates).op('i64x2.bitmask').i32(candidateShift).op('i32.shl');
+    } else {
+      code.i32(0);
+    }
+    if (unsure) code.get(unknown).op('i64x2.bitmask', 'i32.or');
+    code.tee(bits).block('if');
+    this.writeRecord(bits);
+    code.end();
+  }
+
+  private pushValidLanes(): void {
+    const { code } = this;
+    const line = this.elements - 2;
+    code.bits(-1n).lanes(-1n, 0n).get(this.amounts[line]!).get(this.ends[line]!).op('i32.lt_s', 'select');
+  }
+
+  private pushReachesCutOff(values: ValueCode, score: Node): void {
+    const { code, layout, task } = this;
+    values.push(score);
+    code
+      .i32(0)
+      .access('v128.load', layout.cutOff)
+      .op(task.prefer === 'high' ? 'f64x2.ge' : 'f64x2.le');
+    code.i32(0).access('v128.load', layout.open).op('v128.or');
+    if (values.pushUncertain()) code.op('v128.or');
+  }
+
+  private writeRecord(bits: Local): void {
+    const { code, layout, elements } = this;
+    const [count, at] = [code.local('i32'), code.local('i32')];
+    const line = elements - 2;
+    code
+      .i32(0)
+      .access('i32.load', layout.recordCount)
+      .tee(count)
+      .i32(layout.bytesPerRecord)
+      .op('i32.mul')
+      .set(at);
+    const store = (offset: number, push: () => void): void => {
+      code.get(at);
+      push();
+      code.access('i32.store', layout.records + offset);
+    };
+    store(0, () => code.get(this.lineStart).get(this.amounts[line]!).op('i32.add'));
+    store(4, () => code.get(bits));
+    for (let place = 0; place <= line; place += 1) store(8 + 4 * place, () => code.get(this.amounts[place]!));
+    store(8 + 4 * (line + 1), () => code.get(this.rests[line]!).get(this.amounts[line]!).op('i32.sub'));
+    code.i32(0).get(count).i32(1).op('i32.add').tee(count).access('i32.store', layout.recordCount);
+    code.get(count).i32(mostRecords).op('i32.eq').block('if').call(0).end();
+  }
+}

@@ -1,0 +1,38 @@
+import type { Prepared } from '../prepare.ts';
+import { testsOf } from './compare.ts';
+import type { KernelTask } from './kernelCode.ts';
+import { lower } from './lower.ts';
+import type { Slack } from './slack.ts';
+
+/** What the kernels of a search do, and what the driver must know of it. */
+export interface SearchTask extends KernelTask {
+  /** The limited outputs whose values are counted, in the order of `counted`. */
+  countedOutputs: readonly number[];
+  scoreSlack: Slack;
+}
+
+/**
+ * The limits and the ranking of a search as tests and a node of a kernel. Null for a search that
+ * no kernel is made for: equimolar grids, data with gaps, a Pareto front, and a score of which
+ * nothing is known how far it may be off.
+ */
+export function kernelTask(prepared: Prepared): SearchTask | null {
+  const { program, grid, limits, limited, scoreOutput, bounds, ranking } = prepared;
+  if (ranking.front || grid.components.max < 2) return null;
+  const lowered = lower(program, grid);
+  if (lowered === null) return null;
+  const { nodes, outputs } = lowered;
+  const tests = testsOf(nodes, grid.total!, grid.components.max);
+  const kept = ranking.keep > 0 || ranking.keepPerSystem > 0;
+  const score = kept ? outputs[scoreOutput]! : null;
+  if (score && !(score.slack.absolute < Number.MAX_VALUE)) return null;
+  const countedOutputs = limited
+    .map((_, output) => output)
+    .filter((output) => bounds[output]!.missing !== 'never');
+  return {
+    limits: limits.map(({ output, least, greatest }) => tests.within(outputs[output]!, least, greatest)),
+    counted: countedOutputs.map((output) => tests.isFinite(outputs[output]!)),
+    ...{ countedOutputs, score, prefer: ranking.prefer, tests, total: grid.total! },
+    scoreSlack: score?.slack ?? { absolute: 0, relative: 0 },
+  };
+}

@@ -1,0 +1,70 @@
+import type { Form } from './form.ts';
+
+/**
+ * Where a kernel finds and leaves its numbers: byte addresses in its memory. Vectors are two
+ * doubles (lane 0, lane 1), 16 bytes.
+ */
+export interface Layout {
+  /** i32 by place in the system: bounds, and the sums of the bounds behind each place. */
+  low: number;
+  high: number;
+  leastBehind: number;
+  mostBehind: number;
+  /** i32: number of the first point, counted on by the kernel. */
+  index: number;
+  /** i32: how many records there are. */
+  recordCount: number;
+  /** Vectors: the score to reach, and all bits set where every score reaches it. */
+  cutOff: number;
+  open: number;
+  /** Vectors of i64, counted on by the kernel. */
+  counters: number;
+  /** Vectors: the value of each system constant. */
+  constants: number;
+  /** Vectors for each form: its constant, its differences, its second differences. */
+  forms: readonly number[];
+  /** Doubles: −c ln c by parts, then by parts left of the whole. */
+  entropy: number;
+  entropyFromWhole: number;
+  records: number;
+  bytesPerRecord: number;
+  bytes: number;
+}
+
+/** Records that fit before they are handed over. */
+export const mostRecords = 1024;
+
+const VECTOR = 16;
+
+/** Vectors of a form's numbers for systems of so many elements, the last of which takes what is left. */
+export function vectorsOf({ degree }: Form, elements: number): number {
+  const free = elements - 1;
+  return 1 + (degree > 0 ? free : 0) + (degree > 1 ? (free * (free + 1)) / 2 : 0);
+}
+
+export function layoutOf(
+  forms: readonly Form[],
+  elements: number,
+  total: number,
+  counters: number,
+  constants: number,
+): Layout {
+  let end = 0;
+  const take = (bytes: number): number => {
+    const start = end;
+    end += Math.ceil(bytes / VECTOR) * VECTOR;
+    return start;
+  };
+  const bytesPerRecord = 8 + 4 * elements;
+  return {
+    ...{ low: take(4 * elements), high: take(4 * elements) },
+    ...{ leastBehind: take(4 * elements), mostBehind: take(4 * elements) },
+    ...{ index: take(4), recordCount: take(4), cutOff: take(VECTOR), open: take(VECTOR) },
+    counters: take(VECTOR * counters),
+    constants: take(VECTOR * constants),
+    forms: forms.map((form) => take(VECTOR * vectorsOf(form, elements))),
+    ...{ entropy: take(8 * (total + 3)), entropyFromWhole: take(8 * (total + 3)) },
+    ...{ records: take(bytesPerRecord * mostRecords), bytesPerRecord },
+    bytes: end,
+  };
+}

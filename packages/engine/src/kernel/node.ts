@@ -1,0 +1,329 @@
+import { EXPONENTIAL_ERROR, LARGEST_EXPONENT, LOGARITHM_ERROR } from './approximate.ts';
+import { constantForm, type Form, productOfForms, roundingOf, scaledForm, sumOfForms } from './form.ts';
+import { type Known, noSlack, ROUNDED, type Slack, sizeOf, slackOf, unknown } from './slack.ts';
+
+/** What a node computes, from other nodes. */
+export type Operation =
+  | { kind: 'constant'; value: number }
+  /** A step of the program that is the same at all points of a system; computed canonically. */
+  | { kind: 'system'; step: number }
+  | { kind: 'entropy' }
+  /** factor · P of a form that is built up along the grid. */
+  | { kind: 'form'; base: Form; factor: number }
+  | { kind: BinaryKind; left: Node; right: Node }
+  | { kind: 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm'; of: Node }
+  | { kind: 'power'; of: Node; exponent: number }
+  | { kind: 'choose'; when: Condition; then: Node; otherwise: Node | null }
+  /** The value of a node; points where the size of `guard` is `least` or less are left to the canonical evaluator. */
+  | { kind: 'away'; of: Node; guard: Node; least: number };
+
+export type BinaryKind = 'add' | 'subtract' | 'multiply' | 'divide' | 'lesser' | 'greater';
+
+export interface Condition {
+  left: Node;
+  operator: '<' | '<=';
+  right: Node;
+}
+
+/**
+ * A number that the kernel may compute at each point, in place of the canonical evaluator's.
+ *
+ * - low, high: ends of the canonical value on the grid, where it is finite
+ * - least: the least size that it has
+ * - slack: how far the kernel's value may lie from the canonical one
+ * - mayLack: whether it may be NaN or infinite; outside the guards the kernel's value is then too
+ * - form: the polynomial that it is in real arithmetic, with how far the canonical value may lie from it
+ */
+export interface Node extends Known {
+  id: number;
+  operation: Operation;
+  mayLack: boolean;
+  form: { form: Form; slack: Slack } | null;
+}
+
+/** Ends of a canonical value. */
+export interface Ends {
+  low: number;
+  high: number;
+  mayLack: boolean;
+}
+
+/** Makes nodes: equal ones once. */
+export interface Nodes {
+  constant(value: number): Node;
+  system(step: number, ends: Ends): Node;
+  entropy(ends: Ends): Node;
+  /** A sum of the program: scale · P, where the canonical value lies within a slack of it. */
+  sum(step: number, form: Form, slack: Slack, ends: Ends): Node;
+  binary(kind: BinaryKind, left: Node, right: Node, ends?: Ends): Node;
+  unary(
+    kind: 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm',
+    of: Node,
+    ends?: Ends,
+  ): Node;
+  power(of: Node, exponent: number, ends?: Ends): Node;
+  choose(when: Condition, then: Node, otherwise: Node | null, ends: Ends): Node;
+}
+
+/** The node itself, without the care that is taken where it is divided by. */
+export function bare(node: Node): Node {
+  return node.operation.kind === 'away' ? bare(node.operation.of) : node;
+}
+
+/** The value of a constant node, null for others. */
+export function fixedValue({ operation }: Node): number | null {
+  return operation.kind === 'constant' ? operation.value : null;
+}
+
+/** A relative slack that leaves few points to the canonical evaluator. */
+const NEGLIGIBLE = 1e-7;
+
+/** What is cut off at 0, where a node is that. */
+function cutAtZero({ operation }: Node): Node | null {
+  if (operation.kind !== 'greater' && operation.kind !== 'lesser') return null;
+  if (fixedValue(operation.left) === 0) return operation.right;
+  return fixedValue(operation.right) === 0 ? operation.left : null;
+}
+
+/**
+ * @param size elements of the pool
+ * @param total parts that make the whole
+ * @param elements the most elements of a system
+ */
+export function nodeMaker(size: number, total: number, elements: number): Nodes {
+  const known = new Map<string, Node>();
+  let count = 0;
+
+  function node(
+    key: string,
+    operation: Operation,
+    ends: Ends,
+    slack: () => Slack,
+    form: () => Node['form'] = () => null,
+  ): Node {
+    const before = known.get(key);
+    if (before) return before;
+    const { low, high, mayLack } = ends;
+    const least = low > 0 ? low : high < 0 ? -high : 0;
+    const made: Node = { id: count, operation, low, high, mayLack, least, slack: slack(), form: form() };
+    count += 1;
+    known.set(key, made);
+    return made;
+  }
+
+  /**
+   * A node of which points near 0 are left to the canonical evaluator, so that its absolute slack
+   * becomes a relative one. What is cut off at 0 is exactly 0 beyond the cut, and stays so.
+   */
+  function away(of: Node): Node {
+    const { absolute, relative } = of.slack;
+    if (absolute === 0 || absolute / of.least <= NEGLIGIBLE || of.operation.kind === 'away') return of;
+    const least = absolute / NEGLIGIBLE;
+    if (!(least < sizeOf(of) / 100)) return of;
+    const before = known.get(`away ${of.id}`);
+    if (before) return before;
+    const guard = cutAtZero(of);
+    const made: Node = { ...of, id: count, operation: { kind: 'away', of, guard: guard ?? of, least } };
+    made.slack = { absolute: 0, relative: relative + NEGLIGIBLE };
+    if (!guard) made.least = least;
+    if (!guard && of.low >= 0) made.low = least;
+    if (!guard && of.high <= 0) made.high = -least;
+    count += 1;
+    known.set(`away ${of.id}`, made);
+    return made;
+  }
+
+  /** Where a sign decides whether there is a value at all, the kernel must be sure of it. */
+  const signed = (of: Node): Node => (of.low < 0 ? away(of) : of);
+
+  function constant(value: number): Node {
+    const ends = { low: value, high: value, mayLack: !Number.isFinite(value) };
+    const form = () => (Number.isFinite(value) ? { form: constantForm(value, size), slack: noSlack } : null);
+    return node(
+      `constant ${Object.is(value, -0) ? '-0' : value}`,
+      { kind: 'constant', value },
+      ends,
+      () => noSlack,
+      form,
+    );
+  }
+
+  function scaled(of: Node, factor: number, ends: Ends): Node | null {
+    if (of.operation.kind !== 'form' || factor === 0 || !Number.isFinite(factor)) return null;
+    const { base } = of.operation;
+    const operation: Operation = { kind: 'form', base, factor: of.operation.factor * factor };
+    const slack = (): Slack => {
+      const { absolute, relative } = of.slack;
+      return { absolute: absolute * Math.abs(factor), relative: relative + ROUNDED };
+    };
+    return node(`scaled ${of.id} ${factor}`, operation, ends, slack, () => scaledFormOf(of, factor));
+  }
+
+  function binary(kind: BinaryKind, left: Node, right: Node, given?: Ends): Node {
+    const ends = given ?? endsOf[kind](left, right);
+    const [first, second] = [fixedValue(left), fixedValue(right)];
+    const factor = kind === 'multiply' ? (first ?? second) : kind === 'divide' && second ? 1 / second : null;
+    if (factor !== null) {
+      const one = scaled(first === null ? left : right, factor, ends);
+      if (one) return one;
+    }
+    if (kind === 'lesser' || kind === 'greater') {
+      const dropped = withoutIdleSide(kind, left, right);
+      if (dropped) return dropped;
+    }
+    if (kind === 'divide') return divide(left, right, ends);
+    const slack = (): Slack => {
+      if (kind === 'add') return slackOf.add(left, right);
+      if (kind === 'subtract') return slackOf.add(left, negated(right));
+      if (kind === 'multiply') return slackOf.multiply(left, right);
+      if (first !== null) return slackOf.cut(right, first);
+      return second === null ? slackOf.extreme(left, right) : slackOf.cut(left, second);
+    };
+    const form = () => formOf(kind, left, right, total);
+    return node(`${kind} ${left.id} ${right.id}`, { kind, left, right }, ends, slack, form);
+  }
+
+  function divide(left: Node, right: Node, ends: Ends): Node {
+    const divisor = away(right);
+    const form = () => {
+      const value = fixedValue(right);
+      return value === null || value === 0 ? null : scaledFormOf(left, 1 / value);
+    };
+    const operation = { kind: 'divide', left, right: divisor } as const;
+    const slack = () => slackOf.divide(left, divisor);
+    return node(`divide ${left.id} ${right.id}`, operation, ends, slack, form);
+  }
+
+  function unary(
+    kind: 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm',
+    given: Node,
+    ends: Ends = endsOf[kind](given),
+  ): Node {
+    if (kind === 'negate') {
+      const one = scaled(given, -1, ends);
+      if (one) return one;
+    }
+    const of = kind === 'logarithm' ? away(given) : kind === 'squareRoot' ? signed(given) : given;
+    const slack = (): Slack => {
+      if (kind === 'squareRoot') return slackOf.squareRoot(of);
+      if (kind === 'exponential') {
+        return sizeOf(of) <= LARGEST_EXPONENT ? slackOf.exponential(of, EXPONENTIAL_ERROR) : unknown;
+      }
+      return kind === 'logarithm' ? slackOf.logarithm(of, LOGARITHM_ERROR) : of.slack;
+    };
+    const form = () => (kind === 'negate' ? scaledFormOf(of, -1) : null);
+    return node(`${kind} ${of.id}`, { kind, of }, ends, slack, form);
+  }
+
+  function power(given: Node, exponent: number, ends: Ends = endsOf.power(given)): Node {
+    const whole = Number.isInteger(exponent) && exponent >= 0 && exponent <= 4;
+    const of = whole ? given : exponent < 1 ? away(given) : signed(given);
+    const own = EXPONENTIAL_ERROR + Math.abs(exponent) * (LOGARITHM_ERROR + ROUNDED * 710);
+    const slack = () => slackOf.power(of, exponent, whole ? 4 * ROUNDED : own);
+    return node(`power ${of.id} ${exponent}`, { kind: 'power', of, exponent }, ends, slack);
+  }
+
+  return {
+    constant,
+    system: (step, ends) => node(`system ${step}`, { kind: 'system', step }, ends, () => noSlack),
+    entropy: (ends) => node('entropy', { kind: 'entropy' }, ends, () => noSlack),
+    sum(step, base, canonical, ends) {
+      const rounding = base.scale * roundingOf(base, total, elements);
+      const slack = { absolute: canonical.absolute + rounding, relative: canonical.relative + ROUNDED };
+      const operation: Operation = { kind: 'form', base, factor: base.scale };
+      return node(
+        `sum ${step}`,
+        operation,
+        ends,
+        () => slack,
+        () => ({ form: base, slack: canonical }),
+      );
+    },
+    binary,
+    unary,
+    power,
+    choose(when, then, otherwise, ends) {
+      const key = `choose ${when.left.id} ${when.operator} ${when.right.id} ${then.id} ${otherwise?.id}`;
+      const slack = () => (otherwise ? slackOf.either(then.slack, otherwise.slack) : then.slack);
+      return node(key, { kind: 'choose', when, then, otherwise }, ends, slack);
+    },
+  };
+}
+
+const negated = (of: Known): Known => ({ ...of, low: -of.high, high: -of.low });
+
+/** Of a lesser or greater of two the one that it always is, where that is known. */
+function withoutIdleSide(kind: 'lesser' | 'greater', left: Node, right: Node): Node | null {
+  if (left.mayLack || right.mayLack) return null;
+  const [lower, upper] = kind === 'lesser' ? [left, right] : [right, left];
+  if (lower.high <= upper.low) return left;
+  return upper.high <= lower.low ? right : null;
+}
+
+function scaledFormOf({ form }: Node, factor: number): Node['form'] {
+  if (form === null || factor === 0 || !Number.isFinite(factor)) return null;
+  const { absolute, relative } = form.slack;
+  const slack = { absolute: absolute * Math.abs(factor), relative: relative + ROUNDED };
+  return { form: scaledForm(form.form, factor), slack };
+}
+
+function formOf(kind: BinaryKind, left: Node, right: Node, total: number): Node['form'] {
+  if (left.form === null || right.form === null) return null;
+  const [one, other] = [
+    { ...left, slack: left.form.slack },
+    { ...right, slack: right.form.slack },
+  ];
+  if (kind === 'add' || kind === 'subtract') {
+    const sign = kind === 'add' ? 1 : -1;
+    const form = sumOfForms(left.form.form, right.form.form, sign, total);
+    return { form, slack: slackOf.add(one, sign === 1 ? other : negated(other)) };
+  }
+  if (kind !== 'multiply') return null;
+  const form = productOfForms(left.form.form, right.form.form, total);
+  return form && { form, slack: slackOf.multiply(one, other) };
+}
+
+const orZero = (value: number) => (Number.isNaN(value) ? 0 : value);
+
+/** Ends of what the kernel computes beside the program's own steps, from the ends of its operands. */
+const endsOf = {
+  add: (left: Node, right: Node): Ends => finite(left.low + right.low, left.high + right.high, left, right),
+  subtract: (left: Node, right: Node): Ends =>
+    finite(left.low - right.high, left.high - right.low, left, right),
+  multiply(left: Node, right: Node): Ends {
+    const all = [left.low * right.low, left.low * right.high, left.high * right.low, left.high * right.high];
+    const products = all.map(orZero);
+    return finite(Math.min(...products), Math.max(...products), left, right);
+  },
+  divide(left: Node, right: Node): Ends {
+    if (right.low <= 0 && right.high >= 0) {
+      return { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY, mayLack: true };
+    }
+    const all = [left.low / right.low, left.low / right.high, left.high / right.low, left.high / right.high];
+    const quotients = all.map(orZero);
+    return finite(Math.min(...quotients), Math.max(...quotients), left, right);
+  },
+  lesser: (left: Node, right: Node): Ends =>
+    finite(Math.min(left.low, right.low), Math.min(left.high, right.high), left, right),
+  greater: (left: Node, right: Node): Ends =>
+    finite(Math.max(left.low, right.low), Math.max(left.high, right.high), left, right),
+  negate: (of: Node): Ends => ({ low: -of.high, high: -of.low, mayLack: of.mayLack }),
+  absolute: (of: Node): Ends => ({ low: of.least, high: sizeOf(of), mayLack: of.mayLack }),
+  squareRoot: (of: Node): Ends => finite(Math.sqrt(Math.max(0, of.low)), Math.sqrt(of.high), of, of),
+  exponential: (of: Node): Ends => finite(0, 1.01 * Math.exp(of.high), of, of),
+  logarithm: (of: Node): Ends => ({
+    low: Number.NEGATIVE_INFINITY,
+    high: Math.log(of.high) + 1,
+    mayLack: true,
+  }),
+  power: (_: Node): Ends => ({
+    low: Number.NEGATIVE_INFINITY,
+    high: Number.POSITIVE_INFINITY,
+    mayLack: true,
+  }),
+};
+
+function finite(low: number, high: number, left: Node, right: Node): Ends {
+  const mayLack = left.mayLack || right.mayLack || !Number.isFinite(low) || !Number.isFinite(high);
+  return { low, high, mayLack };
+}

@@ -1,0 +1,355 @@
+import type { Chunk, Outcome } from '@tiegel/contract';
+import { evaluator } from '@tiegel/screening';
+import { boundsKey } from '../boundsKey.ts';
+import { counted } from '../counted.ts';
+import { type KeptPoints, keptPoints } from '../keptPoints.ts';
+import { mergeOutcomes } from '../mergeOutcomes.ts';
+import { outsideOf } from '../outsideOf.ts';
+import { pointNumbering } from '../pointNumbering.ts';
+import type { Prepared } from '../prepare.ts';
+import { type Box, firstPointOf, pointsIn, tightBox } from '../pruning/box.ts';
+import { rangeBoxes } from '../pruning/rangeBoxes.ts';
+import { scoreBlocks } from '../scoreBlocks.ts';
+import type { ScoreOptions } from '../scoring.ts';
+import { type Kernel, kernel } from './kernel.ts';
+import type { Lanes } from './kernelCode.ts';
+import { kernelTask, type SearchTask } from './kernelTask.ts';
+import { partOfProgram } from './partOfProgram.ts';
+import { Unprovable } from './valueCode.ts';
+
+/** Points of one call of a kernel, about: compiled code is replaced by better code only between calls, and the cut-off is renewed. */
+const pointsPerCall = 30_000;
+
+/**
+ * Scores a chunk with a kernel generated for this search (see README.md). Its outcome equals that of
+ * the reference scorer digit for digit: what the kernel is not sure of, and the score of what may be
+ * kept, come from the canonical evaluator.
+ *
+ * What no kernel is made for (see kernelTask) is scored by scoreBlocks, and so are systems of one
+ * element and searches of which too many points lie where a kernel is not sure.
+ */
+export function scoreKernel(prepared: Prepared, chunk: Chunk, options: ScoreOptions): Outcome | null {
+  const search = searchOf(prepared);
+  if (search === null || search.declined) return scoreBlocks(prepared, chunk, options);
+  return search.score(chunk, options);
+}
+
+const searches = new WeakMap<Prepared, KernelSearch | null>();
+
+function searchOf(prepared: Prepared): KernelSearch | null {
+  let search = searches.get(prepared);
+  if (search === undefined) {
+    const task = kernelTask(prepared);
+    search = task && new KernelSearch(prepared, task);
+    searches.set(prepared, search);
+  }
+  return search;
+}
+
+/** So many points that a kernel is not sure of, and this share of all, and the search is left to scoreBlocks. */
+const fewUncertain = 4096;
+const mostUncertain = 0.03;
+
+/** One search with its kernels, which serve all its chunks. */
+class KernelSearch {
+  declined = false;
+  private readonly prepared: Prepared;
+  private readonly task: SearchTask;
+  private readonly kernels = new Map<string, Kernel>();
+  private readonly evaluateAll: (system: readonly number[], amounts: Int32Array) => Float64Array;
+  private readonly evaluateScore: (system: readonly number[], amounts: Int32Array) => Float64Array;
+  private readonly keyOf: (system: readonly number[]) => string;
+  private readonly wholeBoxes = new Map<string, { box: Box | null; points: number }>();
+
+  /** Of the chunk at hand. */
+  private kept: KeptPoints;
+  private systems: readonly [readonly number[], readonly number[]] = [[], []];
+  private numbers: readonly [number, number] = [0, 0];
+  private firstIndex = 0;
+  private kernel: Kernel | null = null;
+  private uncertain = 0;
+  private passed = 0;
+  private passedEach: number[] = [];
+  private withoutValue: number[] = [];
+
+  constructor(prepared: Prepared, task: SearchTask) {
+    const { program, limited, scoreOutput, grid, ranking } = prepared;
+    this.prepared = prepared;
+    this.task = task;
+    this.keyOf = boundsKey(grid);
+    this.kept = keptPoints(ranking, null);
+    const evaluatorOf = (outputs: readonly number[]) => {
+      const { evaluate } = evaluator(
+        partOfProgram(
+          program,
+          outputs.map((output) => program.outputs[output]!),
+        ),
+      );
+      const values = new Float64Array(outputs.length);
+      return (system: readonly number[], amounts: Int32Array) => {
+        evaluate(system, amounts, task.total, values);
+        return values;
+      };
+    };
+    this.evaluateAll = evaluatorOf([...limited.map((_, output) => output), scoreOutput]);
+    this.evaluateScore = evaluatorOf([scoreOutput]);
+  }
+
+  score(chunk: Chunk, options: ScoreOptions): Outcome | null {
+    const { prepared, task } = this;
+    const { limits, limited, ranking, plan } = prepared;
+    this.kept = keptPoints(ranking, options.cutOff);
+    for (const one of this.kernels.values()) one.takeCounts();
+    this.uncertain = 0;
+    this.passed = 0;
+    this.passedEach = limits.map(() => 0);
+    this.withoutValue = limited.map(() => 0);
+    const left: Chunk[] = [];
+    let points: number | null;
+    try {
+      points = this.sweepChunk(chunk, options, left);
+    } catch (error) {
+      if (!(error instanceof Unprovable)) throw error;
+      this.declined = true;
+      return scoreBlocks(prepared, chunk, options);
+    }
+    if (points === null) return null;
+    this.addCounts(points);
+    const outside = outsideOf(limited, this.withoutValue);
+    const counts = counted(plan.specification.tally, {
+      ...{ passed: this.passed, passedEach: this.passedEach, outside },
+    });
+    if (this.uncertain > fewUncertain && this.uncertain > mostUncertain * points) this.declined = true;
+    let outcome: Outcome = { points, ...counts, ...this.kept.finish() };
+    for (const one of left) {
+      const other = scoreBlocks(prepared, one, options);
+      if (other === null) return null;
+      outcome = mergeOutcomes(outcome, other, ranking);
+    }
+    return outcome;
+  }
+
+  /** Adds what the kernels counted of points that they were sure of. */
+  private addCounts(points: number): void {
+    const { limits, countedOutputs } = this.task;
+    const counts = new Array<number>(limits.length + countedOutputs.length + 1).fill(0);
+    for (const one of this.kernels.values()) {
+      for (const [at, count] of one.takeCounts().entries()) counts[at]! += count;
+    }
+    for (const at of limits.keys()) this.passedEach[at]! += counts[at]!;
+    for (const [at, output] of countedOutputs.entries()) {
+      this.withoutValue[output]! += points - this.uncertain - counts[limits.length + at]!;
+    }
+    this.passed += counts.at(-1)!;
+  }
+
+  /** Sweeps all systems that a kernel can; the others are left. Returns the points swept, null when stopped. */
+  private sweepChunk(chunk: Chunk, { stopped }: ScoreOptions, left: Chunk[]): number | null {
+    const { grid, systems: numbering, ranking } = this.prepared;
+    if (stopped?.()) return null;
+    const isStopped = (): boolean => stopped?.() ?? false;
+    const { firstPoint, endPoint } = chunk;
+    const whole = firstPoint === 0 && endPoint === null;
+    const alone = !whole || ranking.keepPerSystem > 0;
+    const waiting = new Map<string, { number: number; system: readonly number[] }>();
+    const system = numbering.systemAt(chunk.firstSystem);
+    let points = 0;
+    const add = (more: number | null): boolean => {
+      points += more ?? 0;
+      return more !== null;
+    };
+    for (let number = chunk.firstSystem; number < chunk.endSystem; number += 1, numbering.advance(system)) {
+      if (system.length < 2) {
+        leave(left, chunk, number);
+        continue;
+      }
+      if (!whole) {
+        if (!add(this.sweepPart(system, number, firstPoint, endPoint, left, isStopped))) return null;
+        continue;
+      }
+      const key = this.keyOf(system);
+      const { box, points: count } = this.wholeBox(key, system);
+      if (box === null) continue;
+      const own = [...system];
+      const other = alone ? undefined : waiting.get(key);
+      if (alone) {
+        if (!add(this.sweepAlone(own, number, box, count, left, isStopped))) return null;
+      } else if (other === undefined) {
+        waiting.set(key, { number, system: own });
+      } else {
+        waiting.delete(key);
+        const both = this.sweepTwo([other.system, own], [other.number, number], box, count, isStopped);
+        if (both === 'left') {
+          if (!add(this.sweepAlone(other.system, other.number, box, count, left, isStopped))) return null;
+          if (!add(this.sweepAlone(own, number, box, count, left, isStopped))) return null;
+        } else if (!add(both)) return null;
+      }
+    }
+    for (const { number, system: last } of waiting.values()) {
+      const { box, points: count } = this.wholeBox(this.keyOf(last), last);
+      if (!add(this.sweepAlone(last, number, box!, count, left, isStopped))) return null;
+    }
+    return points;
+  }
+
+  private wholeBox(key: string, system: readonly number[]): { box: Box | null; points: number } {
+    let known = this.wholeBoxes.get(key);
+    if (known === undefined) {
+      const { lowest, highest } = this.prepared.grid;
+      const box = tightBox(
+        system.map((element) => lowest[element]!),
+        system.map((element) => highest[element]!),
+        this.task.total,
+      );
+      known = { box, points: box === null ? 0 : pointsIn(box) };
+      if (this.wholeBoxes.size > 10_000) this.wholeBoxes.clear();
+      this.wholeBoxes.set(key, known);
+    }
+    return known;
+  }
+
+  private sweepTwo(
+    systems: readonly [readonly number[], readonly number[]],
+    numbers: readonly [number, number],
+    box: Box,
+    points: number,
+    stopped: () => boolean,
+  ): number | null | 'left' {
+    if (!this.enter(systems, numbers, 'systems')) return 'left';
+    return this.sweepBox(box, points, 0, stopped) ? 2 * points : null;
+  }
+
+  private sweepAlone(
+    system: readonly number[],
+    number: number,
+    box: Box,
+    points: number,
+    left: Chunk[],
+    stopped: () => boolean,
+  ): number | null {
+    if (!this.enter([system, system], [number, number], 'line')) {
+      leave(left, { firstPoint: 0, endPoint: null }, number);
+      return 0;
+    }
+    return this.sweepBox(box, points, 0, stopped) ? points : null;
+  }
+
+  /** Some points of a system. */
+  private sweepPart(
+    system: readonly number[],
+    number: number,
+    first: number,
+    end: number | null,
+    left: Chunk[],
+    stopped: () => boolean,
+  ): number | null {
+    const { grid } = this.prepared;
+    const own = [...system];
+    if (!this.enter([own, own], [number, number], 'line')) {
+      leave(left, { firstPoint: first, endPoint: end }, number);
+      return 0;
+    }
+    const numbering = pointNumbering(grid, own);
+    let points = 0;
+    for (const box of rangeBoxes(grid, own, first, end)) {
+      const here = pointsIn(box);
+      points += here;
+      if (!this.sweepBox(box, here, numbering.numberOf(firstPointOf(box)), stopped)) return null;
+    }
+    return points;
+  }
+
+  private enter(
+    systems: readonly [readonly number[], readonly number[]],
+    numbers: readonly [number, number],
+    lanes: Lanes,
+  ): boolean {
+    const elements = systems[0].length;
+    const key = `${elements} ${lanes}`;
+    let one = this.kernels.get(key);
+    if (one === undefined) {
+      one = kernel(
+        ...([this.prepared, this.task, elements, lanes] as const),
+        (lane, uncertain, index, amounts) => this.take(lane, uncertain, index, amounts),
+        () => this.renewCutOff(),
+      );
+      this.kernels.set(key, one);
+    }
+    this.kernel = one;
+    this.systems = systems;
+    this.numbers = numbers;
+    this.kept.enter(numbers[0]);
+    return one.enter(systems);
+  }
+
+  /** Sweeps a box of the systems entered, of which so many points are in it, from the number of its first point on. */
+  private sweepBox(box: Box, points: number, firstIndex: number, stopped: () => boolean): boolean {
+    this.firstIndex = firstIndex;
+    return this.sweepFrom(box, points, 0, stopped);
+  }
+
+  private sweepFrom(box: Box, points: number, place: number, stopped: () => boolean): boolean {
+    if (points <= pointsPerCall || place >= box.low.length - 2) {
+      this.renewCutOff();
+      this.kernel!.startAt(0);
+      this.firstIndex += this.kernel!.sweep(box.low, box.high);
+      return !stopped();
+    }
+    for (let parts = box.low[place]!; parts <= box.high[place]!; parts += 1) {
+      const [low, high] = [box.low.slice(), box.high.slice()];
+      low[place] = parts;
+      high[place] = parts;
+      const slice = tightBox(low, high, box.total);
+      if (slice && !this.sweepFrom(slice, pointsIn(slice), place + 1, stopped)) return false;
+    }
+    return true;
+  }
+
+  private renewCutOff(): void {
+    const worst = this.kept.worstKey();
+    const high = this.task.prefer === 'high';
+    this.kernel!.setCutOff(worst === Number.POSITIVE_INFINITY ? null : high ? -worst : worst);
+  }
+
+  private take(lane: 0 | 1, uncertain: boolean, index: number, amounts: Int32Array): void {
+    const system = this.systems[lane];
+    const number = this.numbers[lane];
+    const point = this.firstIndex + index;
+    let score: number;
+    if (uncertain) {
+      const values = this.evaluateAll(system, amounts);
+      this.uncertain += 1;
+      if (!this.countCanonically(values)) return;
+      score = values.at(-1)!;
+    } else {
+      score = this.evaluateScore(system, amounts)[0]!;
+    }
+    if (this.task.score === null) return;
+    this.kept.enter(number);
+    this.kept.offer(Number.isFinite(score) ? score : Number.NaN, point);
+  }
+
+  /** Counts a point by its canonical values; whether it meets all limits. */
+  private countCanonically(values: Float64Array): boolean {
+    const { limits, limited } = this.prepared;
+    for (const output of limited.keys())
+      if (!Number.isFinite(values[output])) this.withoutValue[output]! += 1;
+    let passes = true;
+    for (const [limit, { output, least, greatest }] of limits.entries()) {
+      const value = values[output]!;
+      if (value >= least && value <= greatest) this.passedEach[limit]! += 1;
+      else passes = false;
+    }
+    if (passes) this.passed += 1;
+    return passes;
+  }
+}
+
+/** Adds a system, or the part of it, to what is left for another scorer. */
+function leave(
+  left: Chunk[],
+  { firstPoint, endPoint }: Pick<Chunk, 'firstPoint' | 'endPoint'>,
+  system: number,
+): void {
+  left.push({ ordinal: 0, firstSystem: system, endSystem: system + 1, firstPoint, endPoint, points: 0 });
+}
