@@ -806,6 +806,13 @@ export const problems = {
     text: ({ state, reason }: { state: string; reason: string }) => `The search is ${state}: ${reason}.`,
     remedy: 'Start it again; with --database it goes on where it stood.',
   },
+  'export/too-many-rows': {
+    status: 400,
+    exit: 1,
+    text: ({ rows, most }: { rows: number; most: number }) =>
+      `A spreadsheet holds at most ${most} rows, and these are ${rows}.`,
+    remedy: 'Filter the candidates, or take them as CSV or Parquet, which have no limit.',
+  },
   'export/unreadable': {
     status: 400,
     exit: 1,

@@ -1,10 +1,12 @@
 import { Readable } from 'node:stream';
+import { type CandidateQuery, problem } from '@tiegel/contract';
 import { z } from 'zod';
 import { csvText } from '../exports/csvText.ts';
 import type { Export } from '../exports/export.ts';
 import { ndjsonText } from '../exports/ndjsonText.ts';
 import { parquetFile } from '../exports/parquetFile.ts';
 import { provenance } from '../exports/provenance.ts';
+import { mostSpreadsheetRows, spreadsheet } from '../exports/spreadsheet.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { candidateQuery, selectionSchema } from './candidateQuery.ts';
@@ -18,6 +20,10 @@ const formats = {
   csv: { type: 'text/csv; charset=utf-8', write: (one: Export) => textStream(csvText(one)) },
   ndjson: { type: 'application/x-ndjson', write: (one: Export) => textStream(ndjsonText(one)) },
   parquet: { type: 'application/vnd.apache.parquet', write: parquetFile },
+  xlsx: {
+    type: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+    write: spreadsheet,
+  },
 };
 
 /** GET /searches/:id/export: kept candidates as a file, streamed as fast as the reader takes it. */
@@ -34,14 +40,17 @@ export function exportRoute(app: Server, { searches }: Parts): void {
         produces: Object.values(formats).map(({ type }) => type),
         params: searchParameters,
         querystring: selectionSchema.extend({
-          format: z.enum(['csv', 'ndjson', 'parquet']).describe('Write csv, ndjson or parquet.'),
+          format: z
+            .enum(['csv', 'ndjson', 'parquet', 'xlsx'])
+            .describe('Write csv, ndjson, parquet or xlsx.'),
         }),
         response: { 200: z.any().describe('The file'), ...problemAnswers(400, 404, 409) },
       },
     },
-    (request, reply) => {
+    async (request, reply) => {
       const { format, ...selection } = request.query;
       const query = candidateQuery(selection);
+      if (format === 'xlsx') await refuseManyRows(searches, request.params.id, query);
       const { head, rows } = searches.export(request.params.id, query);
       const { type, write } = formats[format];
       return reply
@@ -50,6 +59,13 @@ export function exportRoute(app: Server, { searches }: Parts): void {
         .send(write({ head, about: provenance(head, query), rows }));
     },
   );
+}
+
+/** Throws export/too-many-rows for more than a spreadsheet is made of. */
+async function refuseManyRows(searches: Parts['searches'], id: string, query: CandidateQuery): Promise<void> {
+  const { meeting } = await searches.values(id, query, [], 1);
+  if (meeting > mostSpreadsheetRows)
+    throw problem('export/too-many-rows', { rows: meeting, most: mostSpreadsheetRows }, '/format');
 }
 
 const mostWords = 8;

@@ -22,6 +22,7 @@ const types = {
   csv: 'text/csv; charset=utf-8',
   ndjson: 'application/x-ndjson',
   parquet: 'application/vnd.apache.parquet',
+  xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 };
 
 test.each(Object.entries(types))('%s is offered as a file with a name of its own', async (format, type) => {
@@ -94,7 +95,7 @@ test('what an export says of itself starts the same search again, with the same 
   expect(again).toMatchObject({ dataVersion: told('dataVersion'), engineVersion: told('engineVersion') });
 });
 
-test.each(['', 'format=xlsx', 'format=csv&limit=5', 'format=csv&has=Xx'])(
+test.each(['', 'format=xls', 'format=csv&limit=5', 'format=csv&has=Xx'])(
   'an export asked for with "%s" is refused before anything is sent',
   async (query) => {
     const answer = await get(query);
@@ -102,3 +103,25 @@ test.each(['', 'format=xlsx', 'format=csv&limit=5', 'format=csv&has=Xx'])(
     expect(answer.headers['content-disposition']).toBeUndefined();
   },
 );
+
+test('a spreadsheet of more rows than a sheet can hold is refused with what to do', async () => {
+  // A search that keeps so many takes minutes; here it only says so.
+  const large = await testServer(
+    {},
+    {
+      around: (searches) => ({
+        ...searches,
+        values: async (...asked) => ({ ...(await searches.values(...asked)), meeting: 2 ** 20 }),
+      }),
+    },
+  );
+  const { id: own } = await large.search(specification);
+  const answer = await large.ask({ url: `/api/v1/searches/${own}/export?format=xlsx` });
+  await large.close();
+  expect(answer.statusCode).toBe(400);
+  expect(answer.json().faults[0]).toMatchObject({
+    code: 'export/too-many-rows',
+    pointer: '/format',
+    detail: 'A spreadsheet holds at most 1048575 rows, and these are 1048576.',
+  });
+});
