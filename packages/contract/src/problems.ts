@@ -269,6 +269,18 @@ export const problems = {
     remedy: ({ material, least }: { material: string; needed: string; resolution: number; least: string }) =>
       `Charge at least ${least} g for one step of ${material}, weigh on a finer balance, or bring it in by a master alloy.`,
   },
+  'shortlist/unknown': {
+    status: 404,
+    exit: 1,
+    text: ({ id }: { id: string }) => `There is no shortlist with the id ${id}.`,
+    remedy: 'GET /api/v1/shortlists lists those that there are.',
+  },
+  'shortlist/no-entry': {
+    status: 400,
+    exit: 1,
+    text: ({ entry }: { entry: string }) => `The shortlist has no entry ${entry}.`,
+    remedy: 'Add it first, with a change of the kind "add".',
+  },
   'melt/not-found': {
     status: 404,
     exit: 1,

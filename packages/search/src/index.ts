@@ -2,3 +2,5 @@ export { candidateColumns } from './candidateColumns.ts';
 export { demonstration } from './demonstration.ts';
 export { DEFAULT_MAX_POINTS, openSearches, type SearchesOptions } from './openSearches.ts';
 export type { ExportHead, Searches } from './searches.ts';
+export { openShortlists, type PickRequest, type Shortlists } from './shortlists/openShortlists.ts';
+export { type ShortlistLine, shortlistLines } from './shortlists/shortlistLines.ts';

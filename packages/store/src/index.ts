@@ -6,3 +6,4 @@ export { type Ledger, MERGED } from './ledger.ts';
 export { type MeltTable, type MeltVersion, meltId, type StoredAttachment, type StoredMelt } from './melts.ts';
 export { openStore, type Store, type StoreOptions } from './openStore.ts';
 export type { NewSearch, SearchChange, SearchRecord, SearchTable } from './searches.ts';
+export type { ShortlistTable } from './shortlists.ts';

@@ -11,6 +11,7 @@ import { type OwnColumns, ownColumns } from './ownColumns.ts';
 import { ownership } from './ownership.ts';
 import { type PriceLists, priceLists } from './priceLists.ts';
 import { type SearchTable, searchTable } from './searches.ts';
+import { type ShortlistTable, shortlistTable } from './shortlists.ts';
 import { storeProblem, withStoreProblems } from './storeProblem.ts';
 
 /**
@@ -31,6 +32,7 @@ export interface Store {
   candidates: CandidateTable;
   priceLists: PriceLists;
   ownColumns: OwnColumns;
+  shortlists: ShortlistTable;
   chargeSheets: ChargeSheetTable;
   melts: MeltTable;
   close(): void;
@@ -65,6 +67,7 @@ function opened(file: string, options: StoreOptions, afterwards: (() => void)[])
     candidates: withStoreProblems(candidateTable(connections, options.columns), file),
     priceLists: withStoreProblems(priceLists(durable), file),
     ownColumns: withStoreProblems(ownColumns(durable), file),
+    shortlists: withStoreProblems(shortlistTable(durable), file),
     chargeSheets: withStoreProblems(chargeSheetTable(durable), file),
     melts: withStoreProblems(meltTable(durable), file),
     close() {

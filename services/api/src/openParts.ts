@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { embeddedQueue, redisQueue, redisWorker } from '@tiegel/queue';
-import { candidateColumns, openSearches } from '@tiegel/search';
+import { candidateColumns, openSearches, openShortlists } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import type { Logger } from 'pino';
 import type { Configuration } from './configuration.ts';
@@ -32,6 +32,7 @@ export async function openParts(
   return {
     parts: {
       searches,
+      shortlists: openShortlists(store.shortlists, searches),
       chargeSheets: store.chargeSheets,
       melts: store.melts,
       attachments: attachmentFiles(join(dataFolder, 'attachments')),

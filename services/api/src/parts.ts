@@ -1,6 +1,6 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { ZodTypeProvider } from '@fastify/type-provider-zod';
-import type { Searches } from '@tiegel/search';
+import type { Searches, Shortlists } from '@tiegel/search';
 import type { ChargeSheetTable, MeltTable } from '@tiegel/store';
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fastify';
 import type { AttachmentFiles } from './melts/attachmentFiles.ts';
@@ -8,6 +8,7 @@ import type { AttachmentFiles } from './melts/attachmentFiles.ts';
 /** What the service is made of; whoever opened a part closes it. */
 export interface Parts {
   searches: Searches;
+  shortlists: Shortlists;
   chargeSheets: ChargeSheetTable;
   melts: MeltTable;
   attachments: AttachmentFiles;

@@ -23,6 +23,7 @@ import { publishedRoute } from './published.ts';
 import { quantityRoute } from './quantities.ts';
 import { screenRoute } from './screen.ts';
 import { searchRoutes } from './searches.ts';
+import { shortlistRoutes } from './shortlists.ts';
 import { substituteRoute } from './substitute.ts';
 import { systemRoute } from './systems.ts';
 import { weighingRoute } from './weighing.ts';
@@ -44,6 +45,7 @@ export function routes(app: Server, parts: Parts): void {
   weighingRoute(app, parts);
   chargeRoute(app, parts);
   chargeSheetRoutes(app, parts);
+  shortlistRoutes(app, parts);
   meltRoutes(app, parts);
   attachmentRoutes(app, parts);
   evidenceRoute(app, parts);

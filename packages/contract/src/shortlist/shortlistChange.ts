@@ -1,0 +1,64 @@
+import { z } from 'zod';
+
+/** How far an entry of a shortlist is, in the words of the pages; the first is where it begins. */
+export const shortlistStatuses = ['proposed', 'agreed', 'to melt', 'melted', 'set aside'] as const;
+export type ShortlistStatus = (typeof shortlistStatuses)[number];
+
+const entry = z
+  .string()
+  .min(1)
+  .max(400)
+  .describe('Write the composition of the entry, for example "Co20Cr20Fe20Mn20Ni20".');
+
+/** What somebody does to a shortlist. Entries are named by their canonical composition; none is ever lost. */
+export const shortlistActSchema = z
+  .discriminatedUnion('kind', [
+    z.strictObject({
+      kind: z.literal('add'),
+      entry,
+      /** the search that it was kept by */
+      search: z.string().min(1).max(64).describe('Write the id of a search.').exactOptional(),
+    }),
+    z.strictObject({ kind: z.literal('remove'), entry }),
+    z.strictObject({ kind: z.literal('restore'), entry }),
+    z.strictObject({
+      kind: z.literal('note'),
+      entry,
+      text: z.string().trim().min(1).max(2000).describe('Write a note of up to 2000 characters.'),
+    }),
+    z.strictObject({
+      kind: z.literal('status'),
+      entry,
+      status: z.enum(shortlistStatuses).describe(`Write one of: ${shortlistStatuses.join(', ')}.`),
+    }),
+    z.strictObject({
+      kind: z.literal('rename'),
+      name: z.string().trim().min(1).max(120).describe('Write a name of up to 120 characters.'),
+    }),
+  ])
+  .describe(
+    'Write what is done, for example {"kind": "note", "entry": "Co50Ni50", "text": "Ask for more."}.',
+  );
+export type ShortlistAct = z.infer<typeof shortlistActSchema>;
+
+/**
+ * A change as it is sent.
+ *
+ * - `key`: made up by who changes; a change that is sent twice, for the answer was lost, counts once.
+ * - `by`: who changes, as they want to be called.
+ * - `seen`: sequence number of the shortlist that they had before their eyes. What others changed
+ *   after it they did not know: where both set the same thing, both are kept and shown.
+ */
+export const shortlistChangeSchema = z.strictObject({
+  key: z.string().min(1).max(64).describe('Write a text that no other change has.'),
+  by: z.string().trim().min(1).max(60).describe('Write the name of who makes the change.'),
+  seen: z.int().min(0).describe('Write the sequence number of the shortlist that was seen.'),
+  act: shortlistActSchema,
+});
+export type ShortlistChange = z.infer<typeof shortlistChangeSchema>;
+
+/** A change as it was taken: `sequence` from 1, in the order of taking; `at` an instant, UTC. */
+export interface TakenChange extends ShortlistChange {
+  sequence: number;
+  at: string;
+}

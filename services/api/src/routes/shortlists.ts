@@ -1,0 +1,138 @@
+import { shortlistChangeSchema, shortlistSchema } from '@tiegel/contract';
+import { z } from 'zod';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+import { shortlistCsv } from '../shortlists/shortlistCsv.ts';
+import { shortlistPage } from '../shortlists/shortlistPage.ts';
+
+const tags = ['shortlists'];
+const params = z.object({ id: z.string().describe('Id of the shortlist.') });
+const by = z.string().trim().min(1).max(60).describe('Write the name of who does it.');
+const mostChanges = 500;
+const mostPicked = 100;
+
+const historySchema = z.array(shortlistChangeSchema.extend({ sequence: z.int(), at: z.string() }));
+
+const formats = {
+  html: { type: 'text/html; charset=utf-8', write: shortlistPage },
+  csv: { type: 'text/csv; charset=utf-8', write: shortlistCsv },
+};
+
+/** /shortlists: lists of alloys that people agree on with each other; see shortlistOf of packages/contract. */
+export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): void {
+  app.get(
+    '/shortlists',
+    {
+      schema: {
+        summary: 'Every shortlist, the newest first',
+        tags,
+        response: { 200: z.object({ items: z.array(shortlistSchema) }), ...problemAnswers() },
+      },
+    },
+    () => ({ items: shortlists.list() }),
+  );
+
+  app.post(
+    '/shortlists',
+    {
+      schema: {
+        summary: 'Begins a shortlist',
+        tags,
+        body: z.strictObject({
+          name: z.string().trim().min(1).max(120).describe('Write a name of up to 120 characters.'),
+          by,
+        }),
+        response: { 201: shortlistSchema, ...problemAnswers(400, 413, 415) },
+      },
+    },
+    async (request, reply) => {
+      const list = shortlists.create(request.body.name, request.body.by);
+      return reply.code(201).header('location', `/api/v1/shortlists/${list.id}`).send(list);
+    },
+  );
+
+  app.get(
+    '/shortlists/:id',
+    {
+      schema: {
+        summary: 'A shortlist with every change that was made to it',
+        tags,
+        params,
+        response: { 200: shortlistSchema.extend({ history: historySchema }), ...problemAnswers(404) },
+      },
+    },
+    (request) => ({
+      ...shortlists.view(request.params.id),
+      history: shortlists.history(request.params.id),
+    }),
+  );
+
+  app.patch(
+    '/shortlists/:id',
+    {
+      schema: {
+        summary: 'Takes changes, all or none',
+        description:
+          'Each says which state of the list its author had seen. Two people lose nothing to each other: where both ' +
+          'set the same thing, both values are kept until somebody who saw both decides. A change sent twice counts once.',
+        tags,
+        params,
+        body: z.strictObject({
+          changes: z
+            .array(shortlistChangeSchema)
+            .min(1)
+            .max(mostChanges)
+            .describe(`Write 1 to ${mostChanges} changes.`),
+        }),
+        response: { 200: shortlistSchema, ...problemAnswers(400, 404, 413, 415) },
+      },
+    },
+    (request) => shortlists.change(request.params.id, request.body.changes),
+  );
+
+  app.post(
+    '/shortlists/:id/pick',
+    {
+      schema: {
+        summary: 'Adds a spread of the candidates of a search, so that the list is not ten neighbours',
+        tags,
+        params,
+        body: z.strictObject({
+          search: z.string().min(1).max(64).describe('Write the id of a finished search.'),
+          count: z.int().min(1).max(mostPicked).describe(`Write how many, 1 to ${mostPicked}.`),
+          onePerSystem: z
+            .boolean()
+            .describe('Write true to take only the best of each set of elements.')
+            .default(false),
+          by,
+        }),
+        response: { 200: shortlistSchema, ...problemAnswers(400, 404, 409, 413, 415) },
+      },
+    },
+    (request) => shortlists.pick(request.params.id, request.body),
+  );
+
+  app.get(
+    '/shortlists/:id/export',
+    {
+      exposeHeadRoute: false,
+      schema: {
+        summary: 'A shortlist as one file: a page that opens without the program, or a table',
+        tags,
+        produces: Object.values(formats).map(({ type }) => type),
+        params,
+        querystring: z.object({ format: z.enum(['html', 'csv']).describe('Write html or csv.') }),
+        response: { 200: z.any().describe('The file'), ...problemAnswers(400, 404) },
+      },
+    },
+    async (request, reply) => {
+      const list = shortlists.view(request.params.id);
+      const { type, write } = formats[request.query.format];
+      const name = `shortlist-${list.id}.${request.query.format}`;
+      return reply
+        .type(type)
+        .header('content-disposition', `attachment; filename="${name}"`)
+        .send(write(list, searches.prices()));
+    },
+  );
+}
