@@ -71,6 +71,17 @@ async function pictures(site: Site): Promise<Picture[]> {
     },
     { name: 'search-nothing', path: `/searches/${nothing.id}`, shows: '.limit-table' },
     { name: 'candidate', path: `/searches/${done.id}/candidates/${composition}`, shows: '.quantity' },
+    { name: 'alloy', path: '/alloys/CoCrFeMnNi', shows: '.verdict-line' },
+    { name: 'alloy-unknown', path: '/alloys/Li50Sc50', shows: '.verdict-line' },
+    { name: 'alloy-replace', path: '/alloys/CoCrFeMnNi?replace=Co', shows: '.substitutes' },
+    { name: 'alloy-unreadable', path: '/alloys/CoXx20', shows: '[role="alert"]' },
+    { name: 'alloys', path: '/alloys', shows: '.alloy-entry' },
+    {
+      name: 'compare',
+      path: '/compare?alloy=CoCrFeMnNi&alloy=CoCrCuFeNi&alloy=NbMoTaW',
+      shows: '.strip-mark',
+    },
+    { name: 'evidence', path: '/evidence', shows: '.reliability-dot' },
     { name: 'no-such-search', path: '/searches/gone', shows: '[role="alert"]' },
     {
       name: 'no-answer',

@@ -1,5 +1,6 @@
 import { faultsOf, ProblemError } from '@tiegel/contract';
 import type { Composition } from '@tiegel/elements';
+import { dataVersionOf } from '@tiegel/elements';
 import { explain } from '@tiegel/insight';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
@@ -17,6 +18,7 @@ const explanationSchema = z
   .object({
     composition: z.record(z.string(), z.number()),
     conditions: z.record(z.string(), z.number().nullable()).describe('Every one with its value; null: none'),
+    dataVersion: z.string().describe('Of the data and prices in force'),
     quantities: z.record(z.string(), z.number().nullable()),
     ...dossierFields,
     affinity: z
@@ -66,8 +68,10 @@ export function explainRoute(app: Server, { searches }: Parts): void {
     },
     (request) => {
       const { composition, conditions } = read(request.body);
-      const facts = keptFacts(Object.keys(composition), searches.prices());
-      return explain(composition, facts, conditions) as z.input<typeof explanationSchema>;
+      const prices = searches.prices();
+      const facts = keptFacts(Object.keys(composition), prices);
+      const told = explain(composition, facts, conditions);
+      return { ...told, dataVersion: dataVersionOf(prices) } as z.input<typeof explanationSchema>;
     },
   );
 }

@@ -1,14 +1,20 @@
+import { formatComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { compareAddress } from '../compare/compareAddress.ts';
 import { mostCompared, useCompareList } from '../compare/compareList.ts';
 import type { AlloyState } from './alloyState.ts';
-import { readAlloyText } from './readAlloyText.ts';
 
-/** What can be done with the alloy: compared, changed by replacing an element, printed. */
-export function AlloyActions({ alloy, replacing }: { alloy: AlloyState; replacing: boolean }) {
+interface AlloyActionsProps {
+  alloy: AlloyState;
+  /** opens the table of replacements; null while it is open */
+  onReplace: (() => void) | null;
+}
+
+/** What can be done with the alloy: compared, an element replaced, weighed out, printed. */
+export function AlloyActions({ alloy, onReplace }: AlloyActionsProps) {
   const { composition, conditions, search } = alloy;
   const { list, toggle } = useCompareList();
-  const text = textOf(composition);
+  const text = formatComposition(composition);
   const chosen = list.includes(text);
   const full = !chosen && list.length >= mostCompared;
   return (
@@ -21,15 +27,17 @@ export function AlloyActions({ alloy, replacing }: { alloy: AlloyState; replacin
           See {list.length === 1 ? 'the one' : `the ${list.length}`} compared
         </Link>
       ) : null}
-      {replacing ? null : <a href="#editor-head">Replace an element: in the table below</a>}
+      {onReplace ? (
+        <button type="button" onClick={onReplace}>
+          Replace an element
+        </button>
+      ) : null}
+      <Link className="button" href={`/charge?alloy=${text}`}>
+        Weigh it out
+      </Link>
       <button type="button" onClick={() => window.print()}>
         Print
       </button>
     </>
   );
-}
-
-/** The canonical text, which is also the address. */
-function textOf(composition: Record<string, number>): string {
-  return readAlloyText(Object.entries(composition).flat().join('')).text ?? '';
 }

@@ -8,10 +8,12 @@ interface AlloyHeadProps {
   alloy: AlloyState;
   /** buttons and links: what can be done with the alloy */
   actions: ReactNode;
+  /** its place in a search */
+  children: ReactNode;
 }
 
 /** The composition, its bar, and what can be done with it. */
-export function AlloyHead({ alloy, actions }: AlloyHeadProps) {
+export function AlloyHead({ alloy, actions, children }: AlloyHeadProps) {
   const { search, composition, decimals } = alloy;
   return (
     <header className="column alloy-head">
@@ -27,6 +29,7 @@ export function AlloyHead({ alloy, actions }: AlloyHeadProps) {
         <span className="alloy-unit">at.%</span>
       </h1>
       <ShareBar composition={composition} labelled />
+      {children}
       <div className="row screen-only alloy-actions">{actions}</div>
     </header>
   );

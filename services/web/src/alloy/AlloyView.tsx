@@ -61,8 +61,19 @@ function Known({ composition, search, candidate, looking = false, data }: KnownP
   const weighing = useWeighing(alloy, view.mass, view.resolution);
   return (
     <article className="column alloy-page">
-      <AlloyHead alloy={alloy} actions={<AlloyActions alloy={alloy} replacing={view.replace !== null} />} />
-      <CandidateLine alloy={alloy} looking={looking} />
+      <AlloyHead
+        alloy={alloy}
+        actions={
+          <AlloyActions
+            alloy={alloy}
+            onReplace={
+              view.replace === null ? () => change({ replace: alloy.symbols[0]!, partners: [] }) : null
+            }
+          />
+        }
+      >
+        <CandidateLine alloy={alloy} looking={looking} />
+      </AlloyHead>
       <div className="alloy-sides">
         <VerdictPanel alloy={alloy} />
         <div className="column">

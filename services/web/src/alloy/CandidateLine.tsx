@@ -1,4 +1,3 @@
-import { Link } from 'wouter';
 import { formatCount } from '../numbers/formatNumber.ts';
 import { asSentence } from '../words/asSentence.ts';
 import type { AlloyState } from './alloyState.ts';
@@ -8,7 +7,7 @@ import { scoreInWords } from './scoreInWords.ts';
 export function CandidateLine({ alloy, looking }: { alloy: AlloyState; looking: boolean }) {
   const { search, candidate, quantities } = alloy;
   if (!search) return null;
-  const { name, question, kept, counts, specification } = search;
+  const { question, kept, counts, specification } = search;
   return (
     <>
       {candidate ? (
@@ -24,10 +23,7 @@ export function CandidateLine({ alloy, looking }: { alloy: AlloyState; looking: 
             : 'Not among the kept candidates of the search: it was changed here, lies off the grid, or did not pass or rank high enough. Its limits are tested below all the same.'}
         </p>
       )}
-      <p className="question quiet">
-        Asked in <Link href={`/searches/${search.id}`}>{name === '' ? 'the search' : name}</Link>:{' '}
-        {asSentence(question)}
-      </p>
+      <p className="question quiet">{asSentence(question)}</p>
     </>
   );
 }

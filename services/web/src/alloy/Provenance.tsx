@@ -4,7 +4,7 @@ import { conditionsInWords } from './conditionsInWords.ts';
 
 /** What the numbers of the page depend on; on paper also when and from where it was printed. */
 export function Provenance({ alloy }: { alloy: AlloyState }) {
-  const { search, candidate, conditions, prices } = alloy;
+  const { search, candidate, conditions, prices, explanation } = alloy;
   const list = candidate ? search?.prices : prices;
   return (
     <footer className="provenance small quiet">
@@ -12,7 +12,8 @@ export function Provenance({ alloy }: { alloy: AlloyState }) {
       <p>
         {search && candidate
           ? `The search ran with data version ${search.dataVersion}, engine version ${search.engineVersion}. `
-          : 'Computed with the data and formulas in force now. '}
+          : ''}
+        {explanation ? `Data version in force now ${explanation.dataVersion}. ` : ''}
         Prices {list ? `of ${list.date}${list.invented ? ' (invented)' : ''}` : 'none'}.
       </p>
       <p className="print-only">

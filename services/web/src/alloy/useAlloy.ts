@@ -1,7 +1,7 @@
-import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { useQuery } from '@tanstack/react-query';
 import type { Candidate, Limit, SearchView } from '@tiegel/contract';
 import { quantities as known, valuesOf } from '@tiegel/screening';
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { useSettled } from '../ask/useSettled.ts';
 import { evidenceQuery, explanationQuery, typicalQuery } from '../server/alloyQueries.ts';
 import type { Amounts } from '../server/alloyTypes.ts';
@@ -53,10 +53,8 @@ export function useAlloy(
 
   const asked = useMemo(() => ({ composition, conditions }), [composition, conditions]);
   const settled = useSettled(asked);
-  const explanation = useQuery({
-    ...explanationQuery(settled.composition, settled.conditions),
-    placeholderData: keepPreviousData,
-  });
+  const explanation = useQuery(explanationQuery(settled.composition, settled.conditions));
+  const shown = useLast(explanation.data);
   const evidence = useQuery(evidenceQuery);
   const typical = useQuery(typicalQuery);
   const fractions = search?.specification.fractions;
@@ -71,8 +69,8 @@ export function useAlloy(
     quantities,
     elements,
     prices,
-    explanation: explanation.data ?? null,
-    stale: settled !== asked || explanation.isPlaceholderData || explanation.isError,
+    explanation: shown,
+    stale: settled !== asked || explanation.data === undefined,
     error: explanation.error,
     retry: () => void explanation.refetch(),
     evidence: evidence.data ?? null,
@@ -81,4 +79,12 @@ export function useAlloy(
     search,
     candidate,
   };
+}
+
+/** The last answer that came, while the next is awaited or failed; null before the first. */
+function useLast<Answer>(answer: Answer | undefined): Answer | null {
+  const [last, setLast] = useState<Answer | null>(null);
+  if (answer === undefined || answer === last) return last;
+  setLast(answer);
+  return answer;
 }

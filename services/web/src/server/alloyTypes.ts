@@ -68,6 +68,8 @@ export interface Paragraph {
 export interface Explanation {
   composition: Amounts;
   conditions: Values;
+  /** of the data and prices in force */
+  dataVersion: string;
   quantities: Values;
   criteria: Record<string, boolean | null>;
   phase: PhaseEstimate;

@@ -47,7 +47,7 @@ export function PhaseSection({ alloy }: { alloy: AlloyState }) {
             <p className="read-small">
               Basis: {phase.basis === 'ok' ? 'near enough' : phase.basis === 'weak' ? 'thin' : 'none'}.{' '}
               {formatPercent(phase.nearestDistance, 1)} of the atoms differ from the nearest alloy that the
-              estimate learnt from; beyond 22 % it had no skill.
+              estimate learnt from; beyond 22 % too few are known to say what it is worth.
             </p>
           </div>
           {record ? (

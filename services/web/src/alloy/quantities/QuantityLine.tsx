@@ -1,5 +1,6 @@
 import { quantities as known, missingFor, missingInWords } from '@tiegel/screening';
 import { useState } from 'react';
+import { formatInterval } from '../../numbers/formatInterval.ts';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import type { WeighingError } from '../../server/alloyTypes.ts';
 import { unitText } from '../../server/lookup.ts';
@@ -59,8 +60,7 @@ export function QuantityLine({ alloy, quantity, weighed }: QuantityLineProps) {
         ) : null}
         {weighed && weighed.least !== null && weighed.greatest !== null ? (
           <p>
-            Weighing makes of it {formatNumber(weighed.least, decimals + 2)} to{' '}
-            {formatNumber(weighed.greatest, decimals + 2)} {printed}
+            Weighing makes of it {formatInterval(weighed.least, weighed.greatest, decimals)} {printed}
             {weighed.mayLack ? ', or nothing: the value exists on one side of a border alone' : ''}.
           </p>
         ) : null}

@@ -1,5 +1,5 @@
 import { conditionValue, strengthOf } from '@tiegel/screening';
-import { formatNumber } from '../../numbers/formatNumber.ts';
+import { formatNumber, noValue } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
 import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
@@ -49,13 +49,20 @@ function YieldStrength({
         ? 'fcc'
         : 'bcc';
   const { value, domain, error } = strengths[lattice];
+  if (Object.keys(composition).length === 1) {
+    return (
+      <KeyNumber label="Yield strength" value={noValue} unit="">
+        the model is of solutes, a pure element has none
+      </KeyNumber>
+    );
+  }
   const trust = [
     `were it ${lattice}, at ${formatNumber(conditionValue('serviceTemperature', conditions) - 273.15, 0)} °C`,
     error === null ? 'error not measured' : `± ${formatNumber(100 * error, 0)} %`,
     domain === 'inside' ? null : domain === 'outside' ? 'beyond what the model was tested on' : 'or more',
   ].filter((part) => part !== null);
   return (
-    <KeyNumber label="Yield strength" value={formatNumber(value, 0)} unit="MPa">
+    <KeyNumber label="Yield strength" value={formatNumber(value, 0)} unit={value === null ? '' : 'MPa'}>
       {value === null ? 'no value' : tied(trust.join(', '))}
     </KeyNumber>
   );

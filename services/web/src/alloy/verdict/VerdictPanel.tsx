@@ -14,7 +14,8 @@ import './verdict.css';
 const groups: readonly { sign: Argument['sign']; mark: string; head: string }[] = [
   { sign: 'for', mark: '+', head: 'Speaks for one uniform phase' },
   { sign: 'against', mark: '−', head: 'Speaks against it' },
-  { sign: 'open', mark: '?', head: 'Decides nothing' },
+  { sign: 'open', mark: '?', head: 'Open' },
+  { sign: 'mind', mark: '!', head: 'To mind in making and use' },
 ];
 
 /** What is likely of the alloy, how sure that is, and what speaks against it, for a reader who knows no thermodynamics. */
@@ -31,7 +32,9 @@ export function VerdictPanel({ alloy }: { alloy: AlloyState }) {
       {explanation ? (
         <Dimmed alloy={alloy}>
           <Headline explanation={explanation} />
-          <p className="read-small">{tied(surenessInWords(explanation.phase, evidence))}</p>
+          {alloy.symbols.length > 1 ? (
+            <p className="read-small">{tied(surenessInWords(explanation.phase, evidence))}</p>
+          ) : null}
           {known ? null : <p className="read-small">{tied(publishedInWords(explanation.nearest))}</p>}
           <Arguments found={argumentsOf(alloy)} />
           {(['fcc', 'bcc'] as const)
@@ -49,7 +52,10 @@ export function VerdictPanel({ alloy }: { alloy: AlloyState }) {
 }
 
 /** What is known where publications agree on this very alloy, else what is likely. */
-function Headline({ explanation: { nearest, phase } }: { explanation: Explanation }) {
+function Headline({ explanation: { nearest, phase, composition } }: { explanation: Explanation }) {
+  if (Object.keys(composition).length === 1) {
+    return <p className="verdict-line">A pure element: one phase, and no alloy.</p>;
+  }
   const same = nearest.find((one) => isSame(one) && one.reports.length > 0);
   const known = same ? knownInWords(same) : null;
   return (

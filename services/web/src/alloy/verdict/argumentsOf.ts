@@ -5,9 +5,9 @@ import { kelvinInWords } from '../kelvinInWords.ts';
 import { sideOf } from './likelyInWords.ts';
 import { isSame, reportsInWords } from './publishedInWords.ts';
 
-/** One thing to weigh: for one uniform phase, against it, or open. `at` is the part of the page that says more. */
+/** One thing to weigh: for one uniform phase, against it, open, or to mind in making and use. `at` is the part of the page that says more. */
 export interface Argument {
-  sign: 'for' | 'against' | 'open';
+  sign: 'for' | 'against' | 'open' | 'mind';
   words: string;
   at: string;
 }
@@ -17,7 +17,7 @@ const modelError = 10;
 /** Labels of publications that are one disordered solution. */
 const oneSolution = new Set(['FCC', 'BCC']);
 
-/** What speaks for one uniform phase, what against, and what nobody can tell, in plain words; the strongest evidence first. */
+/** What speaks for one uniform phase, what against, what nobody can tell, and what to mind, in plain words; the strongest evidence first. */
 export function argumentsOf(alloy: AlloyState): Argument[] {
   return [
     ...published(alloy),
@@ -129,26 +129,36 @@ function rules({ explanation, evidence }: AlloyState): Argument[] {
 /** From here on a metal creeps and softens at once, as a share of the melting temperature. */
 const hot = 0.7;
 
-function service({ values }: AlloyState): Argument[] {
+function service({ values, symbols, elements }: AlloyState): Argument[] {
   const found: Argument[] = [];
   if ((values.homologousTemperature ?? 0) >= 1) {
     found.push({
-      sign: 'against',
+      sign: 'mind',
       words: 'At the service temperature it would be molten.',
       at: 'quantities',
     });
   } else if ((values.homologousTemperature ?? 0) > hot) {
     found.push({
-      sign: 'against',
+      sign: 'mind',
       words: `The service temperature is ${formatNumber(100 * values.homologousTemperature!, 0)} % of the melting temperature: it would be soft.`,
       at: 'quantities',
     });
   }
   if ((values.vapourMargin ?? 1) < 0) {
     found.push({
-      sign: 'against',
+      sign: 'mind',
       words: 'One element boils before another melts: it cannot be melted together in the open.',
       at: 'quantities',
+    });
+  }
+  const hazardous = elements
+    .filter(({ symbol, hazards }) => symbols.includes(symbol) && hazards.length > 0)
+    .map(({ symbol }) => symbol);
+  if (hazardous.length > 0) {
+    found.push({
+      sign: 'mind',
+      words: `Handling ${hazardous.sort().join(', ')} asks for care.`,
+      at: 'hazards-head',
     });
   }
   return found;

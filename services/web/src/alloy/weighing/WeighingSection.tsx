@@ -1,5 +1,6 @@
 import { limitInWords } from '@tiegel/contract';
 import { FaultList } from '../../frame/FaultList.tsx';
+import { formatInterval } from '../../numbers/formatInterval.ts';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import type { WeighingError } from '../../server/alloyTypes.ts';
 import { lookupIn } from '../../server/lookup.ts';
@@ -50,15 +51,11 @@ export function WeighingSection(props: WeighingSectionProps) {
             <tbody>
               {Object.entries(weighing.masses).map(([symbol, grams]) => {
                 const { least, greatest } = weighing.shares[symbol]!;
-                const decimals = Math.min(6, 2 - Math.floor(Math.log10(Math.max(1e-6, greatest - least))));
                 return (
                   <tr key={symbol}>
                     <th scope="row">{symbol}</th>
                     <td className="number">{formatNumber(grams, decimalsOf(resolution))}</td>
-                    <td className="number">
-                      {formatNumber(least, Math.max(0, decimals))} to{' '}
-                      {formatNumber(greatest, Math.max(0, decimals))}
-                    </td>
+                    <td className="number">{formatInterval(least, greatest, 2)}</td>
                   </tr>
                 );
               })}

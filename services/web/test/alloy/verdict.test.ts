@@ -1,0 +1,69 @@
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { Neighbour, PhaseEstimate } from '../../src/server/alloyTypes.ts';
+
+beforeEach(() => {
+  vi.resetModules();
+  vi.stubGlobal('navigator', { language: 'en' });
+});
+afterEach(() => vi.unstubAllGlobals());
+
+const estimate = (part: Partial<PhaseEstimate>): PhaseEstimate => ({
+  ...{ singleSolution: 0.5, fcc: 0.4, bcc: 0.1, both: 0.1, other: 0.4, basis: 'ok', nearestDistance: 0.1 },
+  ...{ likely: ['fcc'], words: '', trust: '' },
+  ...part,
+});
+const neighbour = (reports: [string, number][], distance = 0): Neighbour => ({
+  ...{ formula: 'CoNi', composition: { Co: 50, Ni: 50 }, distance, phases: reports[0]?.[0] ?? null, doi: [] },
+  reports: reports.map(([phases, references]) => ({ phases, references })),
+});
+
+test('the likely classes make one plain sentence', async () => {
+  const { likelyInWords, sideOf } = await import('../../src/alloy/verdict/likelyInWords.ts');
+  const said = (...likely: PhaseEstimate['likely'] & object) => likelyInWords(estimate({ likely }));
+  expect(said('fcc')).toBe('Probably one uniform metal phase (fcc).');
+  expect(said('bcc', 'fcc')).toBe('Probably one uniform metal phase (bcc or fcc).');
+  expect(said('other')).toBe('Probably more phases or compounds.');
+  expect(said('fcc', 'both')).toBe('Perhaps one uniform metal phase (fcc), perhaps two phases, fcc and bcc.');
+  const none = estimate({ likely: null, basis: 'none', singleSolution: null });
+  expect(likelyInWords(none)).toBe('Nothing can be said of its phases.');
+  expect([estimate({ likely: ['bcc'] }), estimate({ likely: ['both'] }), none].map(sideOf)).toEqual([
+    'one',
+    'several',
+    null,
+  ]);
+  expect(sideOf(estimate({ likely: ['fcc', 'other'] }))).toBe('either');
+});
+
+test('what most publications report is known; what they dispute is not', async () => {
+  const { knownInWords } = await import('../../src/alloy/verdict/likelyInWords.ts');
+  const known = (...reports: [string, number][]) => knownInWords(neighbour(reports));
+  expect(known(['FCC', 17], ['FCC+BCC', 2], ['Other', 1])).toBe(
+    'Known: one uniform metal phase (fcc), in 17 of 20 publications.',
+  );
+  expect(known(['FCC+B2', 1])).toBe('Known: FCC+B2, in the one publication.');
+  expect(known(['FCC', 1], ['BCC', 1])).toBeNull();
+});
+
+test('how sure the estimate is comes with what happened to alloys that it rated alike', async () => {
+  const { surenessInWords } = await import('../../src/alloy/verdict/surenessInWords.ts');
+  const band = { from: 0.4, to: 0.6, count: 39.1, said: 0.5, happened: 0.47 };
+  const evidence = { phaseEstimate: { reliability: [band] } } as never;
+  expect(surenessInWords(estimate({}), evidence)).toBe(
+    'The estimate gives one uniform phase 50 %. Of the published alloys that it rated 40 to 60 % without having ' +
+      'seen their system, 47 % were (about 39 alloys).',
+  );
+  expect(surenessInWords(estimate({ basis: 'weak', nearestDistance: 0.18 }), null)).toContain(
+    'Its basis is thin: 18.0 % of the atoms differ',
+  );
+  expect(surenessInWords(estimate({ singleSolution: null }), null)).toContain('no basis');
+});
+
+test('what is published is told of the alloy itself, else of the nearest with known phases', async () => {
+  const { publishedInWords } = await import('../../src/alloy/verdict/publishedInWords.ts');
+  expect(publishedInWords([neighbour([['FCC', 2]])])).toBe(
+    'This alloy is published (as CoNi): FCC in all 2 publications.',
+  );
+  expect(publishedInWords([neighbour([], 0.1), neighbour([['BCC', 1]], 0.125)])).toContain(
+    'CoNi, 12.5 % of the atoms apart: BCC in one publication',
+  );
+});

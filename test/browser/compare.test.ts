@@ -1,0 +1,79 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { eventually, openSite, type Site, textOf } from './site.ts';
+
+let site: Site;
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site?.close());
+
+test('alloys are put side by side from their pages; the address holds them', async () => {
+  const { page, wrongs } = await site.visit('/alloys/CoCrFeMnNi');
+  await page.getByRole('button', { name: 'Compare' }).click();
+  await page.getByRole('button', { name: '✓ In the comparison' }).waitFor();
+  await page.getByRole('link', { name: 'See the one compared' }).click();
+  await page.getByLabel('One more alloy, at.%').fill('CoCrFeNi');
+  await page.getByLabel('One more alloy, at.%').press('Enter');
+  await page.waitForURL(/alloy=Co20Cr20Fe20Mn20Ni20&alloy=Co25Cr25Fe25Ni25$/);
+  const heads = page.locator('.compare-alloy');
+  await eventually(() => heads.count()).toBe(2);
+  await page.reload();
+  await eventually(() => heads.count()).toBe(2);
+  await page.getByRole('button', { name: 'Take A out of the comparison' }).click();
+  await eventually(() => heads.count()).toBe(1);
+  expect(await textOf(heads)).toContain('Co25');
+  expect(wrongs).toEqual([]);
+});
+
+test('what differs is told by words and signs, judged by how much published alloys differ', async () => {
+  const { page } = await site.visit('/compare?alloy=CoCrFeMnNi&alloy=CoCrFeNi&alloy=NbMoTaW');
+  const line = (name: string) => page.locator('.compare-table tr', { hasText: name }).first();
+  await eventually(() => textOf(line('Likely'))).toMatch(/phase.*phase.*phase/);
+  // VEC by hand: 40/5, 33/4, and 22/4 with Nb 5, Mo 6, Ta 5, W 6.
+  await eventually(() => textOf(line('Valence electron concentration'))).toMatch(
+    /8\.00.*highest\s+8\.25.*lowest\s+5\.50.*≠≠ much/,
+  );
+  expect(await textOf(line('Basis of the estimate'))).toContain('= alike');
+  expect(await textOf(line('As published'))).toContain('FCC in 17 of 20 publications');
+  const rows = page.locator('.compare-table tbody tr');
+  const all = await rows.count();
+  await page.getByLabel('Only what differs').check();
+  await eventually(() => rows.count()).toBeLessThan(all);
+  expect(await textOf(page.locator('.compare-table'))).not.toContain('alike');
+  expect(new URL(page.url()).search).toContain('only=different');
+});
+
+test('six are as many as can be compared, and what cannot be read is left out and named', async () => {
+  const metals = ['CoNi', 'CoFe', 'CrFe', 'CrNi', 'FeNi', 'FeMn', 'MnNi'];
+  const query = [...metals, 'Nonsense'].map((alloy) => `alloy=${alloy}`).join('&');
+  const { page } = await site.visit(`/compare?${query}`);
+  await eventually(() => page.locator('.compare-alloy').count()).toBe(6);
+  await page.getByText('Six alloys are as many as can be read side by side.').waitFor();
+  await page.getByText('“Nonsense”, which no alloy is called').waitFor();
+});
+
+test('an empty comparison says how to begin', async () => {
+  const { page } = await site.visit('/compare');
+  await page.getByText('Nothing is compared yet.').waitFor();
+  await page.getByLabel('First alloy, at.%').fill('Co Ni2 %');
+  await page.getByLabel('First alloy, at.%').press('Enter');
+  await page.getByText('is neither a symbol nor an amount').waitFor();
+});
+
+test('where the server does not answer, what is computed here stays', async () => {
+  const { page } = await site.visit('/nowhere');
+  await page.route('**/api/v1/explain', (route) => route.abort());
+  await page.goto(`${site.url}/compare?alloy=CoNi&alloy=FeNi`);
+  await page.getByText('What the server says of A cannot be shown.').waitFor();
+  expect(await textOf(page.locator('.compare-table tr', { hasText: 'Valence' }).first())).toContain('9.50');
+});
+
+test('the strips are saved as a figure, with the letters of the alloys', async () => {
+  const { page } = await site.visit('/compare?alloy=CoCrFeMnNi&alloy=NbMoTaW');
+  const figure = page.getByRole('figure', { name: 'On the scale of published alloys' });
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    figure.getByRole('button', { name: /as SVG$/ }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('comparison.svg');
+});

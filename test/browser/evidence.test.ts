@@ -1,0 +1,60 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { eventually, openSite, type Site, textOf } from './site.ts';
+
+let site: Site;
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site?.close());
+
+interface Evidence {
+  criteria: { name: string; n: number | null; balancedAccuracy: number | null; untested: string | null }[];
+  phaseEstimate: { auc: number; baseRate: number; reliability: object[] };
+  strength: object[];
+}
+
+test('every rule stands with its record, or why it has none', async () => {
+  const { criteria } = await site.api<Evidence>('/evidence');
+  const { page, wrongs } = await site.visit('/evidence');
+  const rows = page.locator('.criteria-table tbody tr');
+  await eventually(() => rows.count()).toBe(criteria.length);
+  for (const [at, { name, n, balancedAccuracy, untested }] of criteria.entries()) {
+    const text = await textOf(rows.nth(at));
+    expect(text).toContain(name);
+    if (balancedAccuracy === null) expect(text).toContain(untested);
+    else {
+      expect(text).toContain(balancedAccuracy.toFixed(2));
+      expect(text).toContain(String(n));
+    }
+  }
+  // Published: 70 of 116 alloys of one solution have ΔS ≥ 1.5 R, and 155 of 194 others: 0.40, worse than a coin.
+  expect(await textOf(rows.filter({ hasText: 'Usual definition' }))).toMatch(/0\.40.*70 right, 155 wrong/s);
+  expect(wrongs).toEqual([]);
+});
+
+test('the estimate shows its reliability as a figure and a table, beside the base rate', async () => {
+  const { phaseEstimate, strength } = await site.api<Evidence>('/evidence');
+  const { page } = await site.visit('/evidence');
+  const figure = page.getByRole('figure', { name: 'Reliability of the phase estimate' });
+  await eventually(() => figure.locator('.reliability-dot').count()).toBe(phaseEstimate.reliability.length);
+  await figure.getByText('The numbers as a table').click();
+  expect(await figure.locator('tbody tr').count()).toBe(phaseEstimate.reliability.length);
+  const scores = page.locator('tr', { hasText: 'AUC: tells one from more' });
+  expect(await textOf(scores)).toContain(phaseEstimate.auc.toFixed(2));
+  expect(
+    await page
+      .locator('section', { has: page.locator('#strengths') })
+      .locator('tbody tr')
+      .count(),
+  ).toBe(strength.length);
+});
+
+test('without an answer the page says so and asks again', async () => {
+  const { page } = await site.visit('/nowhere');
+  await page.route('**/api/v1/evidence', (route) => route.abort());
+  await page.goto(`${site.url}/evidence`);
+  await page.getByText('The evidence cannot be shown.').waitFor();
+  await page.unroute('**/api/v1/evidence');
+  await page.getByRole('button', { name: 'Ask again' }).click();
+  await page.locator('.criteria-table').waitFor();
+});
