@@ -11,7 +11,7 @@ export interface PointNumbering {
   /** The amounts of a point; throws RangeError for a number that is not from 0 to count − 1. */
   partsAt(number: number): number[];
   /** The number of a point of the system. */
-  numberOf(parts: readonly number[]): number;
+  numberOf(parts: ArrayLike<number>): number;
 }
 
 /**
@@ -41,10 +41,11 @@ export function pointNumbering(grid: Grid, system: readonly number[]): PointNumb
     });
   }
 
-  function numberOf(parts: readonly number[]): number {
+  function numberOf(parts: ArrayLike<number>): number {
     let number = 0;
     let rest = whole;
-    for (const [index, amount] of parts.entries()) {
+    for (let index = 0; index < parts.length; index += 1) {
+      const amount = parts[index]!;
       for (let less = lowest[index]!; less < amount; less += 1) number += waysAt(index + 1, rest - less);
       rest -= amount;
     }

@@ -1,14 +1,17 @@
 import type { Chunk, Outcome } from '@tiegel/contract';
 import { wholeOf } from '../grid.ts';
 import { type KeptPoints, keptPoints } from '../keptPoints.ts';
+import type { PointNumbering } from '../pointNumbering.ts';
 import type { Prepared } from '../prepare.ts';
 import type { ScoreOptions } from '../scoring.ts';
 import { type Box, firstPointOf, halvesOf, pointsIn, widestOf } from './box.ts';
-import { type BoxSweep, boxSweep } from './boxSweep.ts';
+import { knownNumberings } from './knownNumberings.ts';
+import { type PointLook, pointLook } from './pointLook.ts';
 import { rangeBoxes } from './rangeBoxes.ts';
 import { type RegionTests, regionTests, type Standing } from './regionTests.ts';
+import { type Sieve, sieve } from './sieve.ts';
 
-/** A box of so many points is looked at rather than halved. */
+/** A box of so many points is gone through rather than halved. */
 const pointsToSweep = 2048;
 /** How often the search asks whether to stop: after so many boxes. */
 const turnsBetweenQuestions = 32;
@@ -23,12 +26,12 @@ interface OpenSystem {
  * Scores a chunk of a search that does not count each limit (tally all or none): boxes of the grid
  * that surely cannot change the outcome are left out. Systems come in the order of the best key
  * that their bounds allow; a box is left when no point of it passes or none can be kept, halved
- * when it is large, and swept when it is small. With tally all, boxes that pass whole are counted
+ * when it is large, and gone through line by line when it is small (see Sieve). With tally all, boxes that pass whole are counted
  * by their number of points.
  *
  * The outcome equals that of the reference scorer digit for digit.
  *
- * @param mostToSweep a box of so many points is looked at rather than halved
+ * @param mostToSweep a box of so many points is gone through rather than halved
  */
 export function scorePruned(
   prepared: Prepared,
@@ -38,9 +41,10 @@ export function scorePruned(
 ): Outcome | null {
   const { ranking, systems, grid, plan } = prepared;
   const counting = plan.specification.tally === 'all';
-  const { tests, sweep } = partsOf(prepared);
+  const { tests, lines, look: lookFor, numberings } = partsOf(prepared);
   const kept = keptPoints(ranking, options.cutOff);
-  const search = { tests, sweep, kept, counting, options, mostToSweep };
+  const look = lookFor(kept);
+  const search = { tests, lines, look, kept, counting, options, mostToSweep };
   let passed = 0;
 
   const found = openSystems(prepared, chunk, search);
@@ -53,9 +57,10 @@ export function scorePruned(
     const total = wholeOf(grid, system.length);
     kept.enter(number);
     tests.enter(system, total);
-    sweep.enter(system, total);
+    const { numberOf } = numberings(system);
+    look.enter(system, total, numberOf);
     for (const box of rangeBoxes(grid, system, chunk.firstPoint, chunk.endPoint)) {
-      const here = searchBox(box, number, search);
+      const here = searchBox(box, { number, numberOf }, search);
       if (here === null) return null;
       passed += here;
     }
@@ -69,7 +74,8 @@ export function scorePruned(
 
 interface Search {
   tests: RegionTests;
-  sweep: BoxSweep;
+  lines: Sieve;
+  look: PointLook;
   kept: KeptPoints;
   counting: boolean;
   options: ScoreOptions;
@@ -117,9 +123,15 @@ interface OpenBox {
   bestKey: number;
 }
 
+/** A system by its number, and the numbers of its points. */
+interface Entered {
+  number: number;
+  numberOf: PointNumbering['numberOf'];
+}
+
 /** Searches a box of the system entered; how many points pass, as far as they are counted. Null when stopped. */
-function searchBox(whole: Box, system: number, search: Search): number | null {
-  const { tests, sweep, kept, counting, options, mostToSweep } = search;
+function searchBox(whole: Box, system: Entered, search: Search): number | null {
+  const { tests, look, kept, counting, options, mostToSweep } = search;
   const open: OpenBox[] = [];
   let passed = 0;
 
@@ -145,21 +157,28 @@ function searchBox(whole: Box, system: number, search: Search): number | null {
     if (dull && standing === 'all') {
       passed += points;
     } else if (points <= mostToSweep) {
-      passed += sweep.sweep(box, kept);
+      tests.standing(box);
+      passed += goThrough(box, dull, search);
     } else {
       const length = open.length;
       for (const half of halvesOf(box, widestOf(box))) add(half);
       betterLast(open, length);
     }
   }
-  return passed;
+  return passed + look.finish();
+}
+
+/** Goes through the points of the box that was bounded last; how many pass without having been looked at. */
+function goThrough(box: Box, dull: boolean, { tests, lines, look, kept, counting }: Search): number {
+  tests.fill(lines, dull ? Number.NEGATIVE_INFINITY : kept.worstKey());
+  return lines.go(box, counting, look.take);
 }
 
 /** Whether no point of a box can be kept. */
-function isDull({ box, bestKey }: OpenBox, system: number, { kept, sweep }: Search): boolean {
+function isDull({ box, bestKey }: OpenBox, { number, numberOf }: Entered, { kept }: Search): boolean {
   const worst = kept.worstKey();
   if (bestKey !== worst) return bestKey > worst;
-  return kept.excludes(bestKey, system, sweep.numberOf(firstPointOf(box)));
+  return kept.excludes(bestKey, number, numberOf(firstPointOf(box)));
 }
 
 /** Of two boxes added last the one with the better key is looked at first. */
@@ -169,12 +188,25 @@ function betterLast(open: OpenBox[], from: number): void {
 }
 
 /** What a plan's chunks share. */
-const parts = new WeakMap<Prepared, { tests: RegionTests; sweep: BoxSweep }>();
+interface Parts {
+  tests: RegionTests;
+  lines: Sieve;
+  look: (kept: KeptPoints) => PointLook;
+  numberings: (system: readonly number[]) => PointNumbering;
+}
 
-function partsOf(prepared: Prepared): { tests: RegionTests; sweep: BoxSweep } {
+const parts = new WeakMap<Prepared, Parts>();
+
+function partsOf(prepared: Prepared): Parts {
   let known = parts.get(prepared);
   if (!known) {
-    known = { tests: regionTests(prepared), sweep: boxSweep(prepared) };
+    const { grid, limits } = prepared;
+    known = {
+      tests: regionTests(prepared),
+      lines: sieve(grid.components.max, 2 * limits.length + 1),
+      look: pointLook(prepared),
+      numberings: knownNumberings(grid),
+    };
     parts.set(prepared, known);
   }
   return known;

@@ -17,6 +17,11 @@ export interface SystemBounder {
   high(output: number): number;
   /** Whether it lacks a value at no point (0), perhaps at some (1), at every one (2). */
   missing(output: number): number;
+  /**
+   * An affine function of y, the parts above the lower corner of the box, that lies below (or above)
+   * every value: writes its slopes, in the order of the elements, from a place on, and returns its constant.
+   */
+  affine(output: number, isBelow: boolean, slopes: Float64Array, start: number): number;
 }
 
 /** Prepares bounds of these outputs of a program, for systems of up to so many elements. */
@@ -49,6 +54,12 @@ export function systemBounder(
     low: (output) => affine.low[places[output]!]!,
     high: (output) => affine.high[places[output]!]!,
     missing: (output) => affine.missing[places[output]!]!,
+    affine(output, isBelow, slopes, start) {
+      const side = isBelow ? affine.below : affine.above;
+      const from = places[output]! * affine.stride;
+      for (let at = 0; at < frame.elements; at += 1) slopes[start + at] = side.slopes[from + at]!;
+      return side.constants[places[output]!]!;
+    },
   };
 }
 
