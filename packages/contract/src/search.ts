@@ -18,6 +18,16 @@ export const countsSchema = z.object({
 });
 export type Counts = z.infer<typeof countsSchema>;
 
+/** The best grid point so far, and how it became so: each time a better one was found, after how many points. */
+export const bestSoFarSchema = z.object({
+  composition: z.record(z.string(), z.number()),
+  score: z.number().nullable(),
+  improvements: z
+    .array(z.object({ points: z.number().int(), score: z.number().nullable() }))
+    .describe('In order, the latest last; of very many, some in between are left out'),
+});
+export type BestSoFar = z.infer<typeof bestSoFarSchema>;
+
 /** A search as anybody sees it: while it runs `counts` grows, and holds what is known so far. */
 export const searchViewSchema = z
   .object({
@@ -47,6 +57,8 @@ export const searchViewSchema = z
     progress: z.object({ points: z.number().int(), total: z.number().int() }),
     counts: countsSchema,
     kept: z.number().int(),
+    /** null while nothing passed, or where nothing is kept */
+    bestSoFar: bestSoFarSchema.nullable(),
     seconds: z.number().nullable(),
     preparationSeconds: z.number().nullable(),
     storingSeconds: z.number().nullable(),

@@ -1,6 +1,7 @@
 import { encodeOutcome, type Outcome } from '@tiegel/contract';
 import { mergeOutcomes } from '@tiegel/engine';
 import type { Store } from '@tiegel/store';
+import { bestSoFar } from './bestSoFar.ts';
 import { activeSeconds, type Underway } from './underway.ts';
 
 /** Outcomes are kept one by one until they are this many, or larger than this and than what they merge to. */
@@ -26,7 +27,16 @@ export function collect(search: Underway, ordinal: number, outcome: Outcome, sto
   search.unfinished -= 1;
   search.rate.add(outcome.points, performance.now());
   keepFew(search, bytes.byteLength, store);
+  noteBest(search, store);
   return true;
+}
+
+/** Writes down a better best: some dozens of times in a search, however many chunks it has. */
+function noteBest(search: Underway, store: Store): void {
+  const best = bestSoFar(search.outcome, search.plan.specification, search.bestSoFar);
+  if (best === search.bestSoFar) return;
+  search.bestSoFar = best;
+  store.searches.change(search.number, { bestSoFar: best });
 }
 
 /**

@@ -11,13 +11,13 @@ import type { Underway } from './underway.ts';
  * engine version planned: its outcomes and ours do not belong together.
  */
 export function resume(record: SearchRecord, store: Store): Underway {
-  const { id, number, systems } = record;
+  const { id, number, systems, bestSoFar } = record;
   const plan = store.searches.plan(number);
   if (plan.engineVersion !== engineVersion) {
     throw problem('plan/engine-version', { planned: plan.engineVersion, here: engineVersion });
   }
   return {
-    ...{ id, number, systems, plan, ranking: rankingOf(plan.specification) },
+    ...{ id, number, systems, bestSoFar, plan, ranking: rankingOf(plan.specification) },
     ...taken(plan.specification, number, store),
     unfinished: store.ledger.unfinishedCount(number),
     chunks: chunkLine(store.ledger, number),

@@ -1,4 +1,4 @@
-import type { Chunk, Outcome, Plan } from '@tiegel/contract';
+import type { BestSoFar, Chunk, Outcome, Plan } from '@tiegel/contract';
 import type { Ranking } from '@tiegel/engine';
 import type { ChunkLine } from './chunkLine.ts';
 import type { RecentRate } from './recentRate.ts';
@@ -16,6 +16,8 @@ export interface Underway {
   readonly systems: number;
   /** what all taken outcomes merge to */
   outcome: Outcome;
+  /** as the store has it */
+  bestSoFar: BestSoFar | null;
   /** bytes and number of outcomes kept in the store that are not merged there yet */
   loose: { bytes: number; count: number };
   /** chunks whose outcome was not taken yet */

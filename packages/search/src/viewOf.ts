@@ -7,7 +7,7 @@ import { activeSeconds, type Underway } from './underway.ts';
 
 /** A search as anybody sees it, from what is kept of it and, where this process works on it, what is known beyond. */
 export function viewOf(record: SearchRecord, underway: Underway | undefined): SearchView {
-  const { id, state, reason, question, specification, notices, counts, kept, prices } = record;
+  const { id, state, reason, question, specification, notices, counts, kept, bestSoFar, prices } = record;
   const { dataVersion, engineVersion, preparationSeconds, storingSeconds, createdAt, finishedAt } = record;
   const rate = state === 'running' ? (underway?.rate.perSecond(performance.now()) ?? null) : null;
   const left = record.points - counts.points;
@@ -23,6 +23,7 @@ export function viewOf(record: SearchRecord, underway: Underway | undefined): Se
       notices,
       counts,
       kept,
+      bestSoFar,
       prices,
     },
     ...{ dataVersion, engineVersion, preparationSeconds, storingSeconds, createdAt, finishedAt },

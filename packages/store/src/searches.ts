@@ -25,6 +25,7 @@ export interface SearchRecord {
   sequence: number;
   counts: Counts;
   kept: number;
+  bestSoFar: SearchView['bestSoFar'];
   /** from handing out the first chunk to taking the last outcome, without pauses */
   activeSeconds: number;
   preparationSeconds: number;
@@ -51,7 +52,15 @@ export interface NewSearch {
 export type SearchChange = Partial<
   Pick<
     SearchRecord,
-    'state' | 'reason' | 'notices' | 'counts' | 'kept' | 'activeSeconds' | 'storingSeconds' | 'finishedAt'
+    | 'state'
+    | 'reason'
+    | 'notices'
+    | 'counts'
+    | 'kept'
+    | 'bestSoFar'
+    | 'activeSeconds'
+    | 'storingSeconds'
+    | 'finishedAt'
   >
 >;
 
@@ -77,6 +86,7 @@ const changeable: Record<keyof SearchChange, [column: string, write: (value: nev
   notices: ['notices', JSON.stringify],
   counts: ['counts', JSON.stringify],
   kept: ['kept', same],
+  bestSoFar: ['best_so_far', JSON.stringify],
   activeSeconds: ['active_seconds', same],
   storingSeconds: ['storing_seconds', same],
   finishedAt: ['finished_at', same],
@@ -85,7 +95,7 @@ const changeable: Record<keyof SearchChange, [column: string, write: (value: nev
 /** A row as it is selected: what is not a number or a text is JSON. */
 type StoredSearch = Omit<
   SearchRecord,
-  'specification' | 'columns' | 'ownColumns' | 'prices' | 'notices' | 'counts'
+  'specification' | 'columns' | 'ownColumns' | 'prices' | 'notices' | 'counts' | 'bestSoFar'
 > & {
   specification: string;
   columns: string;
@@ -93,11 +103,12 @@ type StoredSearch = Omit<
   prices: string | null;
   notices: string;
   counts: string;
+  bestSoFar: string | null;
 };
 
 const record = `select number, id, idempotency_key as idempotencyKey, specification, question, columns, prices,
   plan -> 'columns' as ownColumns, plan ->> 'dataVersion' as dataVersion, plan ->> 'engineVersion' as engineVersion, systems, points, state, reason,
-  notices, sequence, counts, kept, active_seconds as activeSeconds, preparation_seconds as preparationSeconds,
+  notices, sequence, counts, kept, best_so_far as bestSoFar, active_seconds as activeSeconds, preparation_seconds as preparationSeconds,
   storing_seconds as storingSeconds, created_at as createdAt, finished_at as finishedAt
   from search`;
 
@@ -179,7 +190,7 @@ function written(id: string, search: NewSearch): Record<string, unknown> {
 function read(found: unknown): SearchRecord | null {
   if (found === undefined) return null;
   const row = found as StoredSearch;
-  const { specification, columns, ownColumns, prices, notices, counts, ...same } = row;
+  const { specification, columns, ownColumns, prices, notices, counts, bestSoFar, ...same } = row;
   return {
     ...same,
     specification: JSON.parse(specification),
@@ -188,5 +199,6 @@ function read(found: unknown): SearchRecord | null {
     prices: prices === null ? null : JSON.parse(prices),
     notices: JSON.parse(notices),
     counts: JSON.parse(counts),
+    bestSoFar: JSON.parse(bestSoFar ?? 'null'),
   };
 }
