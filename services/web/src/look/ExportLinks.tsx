@@ -8,6 +8,7 @@ const formats = [
   { format: 'csv', name: 'CSV' },
   { format: 'ndjson', name: 'NDJSON' },
   { format: 'parquet', name: 'Parquet' },
+  { format: 'xlsx', name: 'spreadsheet' },
 ];
 
 /** The candidates as a file, with the filters and the order of the view; every file names what its rows depend on. */

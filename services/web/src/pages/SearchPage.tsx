@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { lazy, Suspense } from 'react';
 import { useParams } from 'wouter';
 import { Failed } from '../frame/Failed.tsx';
 import type { Key } from '../frame/KeysDialog.tsx';
@@ -15,6 +16,8 @@ import { SearchHead } from '../watch/SearchHead.tsx';
 import { Stopped } from '../watch/Stopped.tsx';
 import '../watch/watch.css';
 
+const BestSoFar = lazy(async () => ({ default: (await import('../watch/BestSoFar.tsx')).BestSoFar }));
+
 export const searchKeys: readonly Key[] = [
   { keys: '↑, ↓', does: 'walk the rows of the table' },
   { keys: 'Page up, Page down', does: 'a dozen rows at once' },
@@ -22,6 +25,10 @@ export const searchKeys: readonly Key[] = [
   { keys: 'Enter', does: 'opens the candidate of the row' },
   { keys: 'Shift+↑, Shift+↓', does: 'select rows' },
   { keys: 'Ctrl+C', does: 'copies the selected rows as CSV' },
+  { keys: '←, ↑, →, ↓', does: 'in a figure: walk its points or bars' },
+  { keys: 'Page up, Page down', does: 'in a scatter: to the better or the next rank' },
+  { keys: 'Shift+arrow', does: 'in a scatter: stretches the rectangle that selects' },
+  { keys: 'Escape', does: 'drops the selection of rows or points' },
 ];
 
 /** A search: how it goes while it runs, then what it found. */
@@ -52,7 +59,14 @@ export function SearchPage() {
       <div className="search-top">
         <div className="column">
           <SearchHead search={search} />
-          {isUnfinished(search) ? <ProgressPanel search={search} /> : null}
+          {isUnfinished(search) ? (
+            <>
+              <ProgressPanel search={search} />
+              <Suspense>
+                <BestSoFar search={search} quantities={[...quantities.data, ...search.moreQuantities]} />
+              </Suspense>
+            </>
+          ) : null}
           {state === 'cancelled' || state === 'failed' ? <Stopped search={search} /> : null}
           {state === 'done' && kept === 0 ? <NothingFound search={search} /> : null}
         </div>

@@ -119,7 +119,7 @@ export function Scatter(props: ScatterProps) {
           <g data-screen-only>
             {shown ? <BrushRectangle brush={shown} {...scales} /> : null}
             {hands.at !== null && places.x[hands.at] !== undefined && !Number.isNaN(places.x[hands.at]) ? (
-              <circle cx={places.x[hands.at]} cy={places.y[hands.at]} r={8} className="scatter-here" />
+              <circle cx={places.x[hands.at]} cy={places.y[hands.at]} r={8} className="plot-here" />
             ) : null}
           </g>
         </svg>
