@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
-import type { Size } from '@tiegel/contract';
-import { useMemo } from 'react';
+import type { Fault, Size } from '@tiegel/contract';
+import { useMemo, useRef } from 'react';
 import { sizeQuery } from '../server/queries.ts';
 import { ServerProblem } from '../server/request.ts';
 import type { QuantityView } from '../server/types.ts';
@@ -20,6 +20,8 @@ interface Asked {
   error: unknown;
 }
 
+const noFaults: readonly Fault[] = [];
+
 /** The specification that the draft writes, counted and checked by the server as the draft changes. */
 export function useSize(draft: Draft, quantities: readonly QuantityView[]): Asked {
   const written = useMemo(() => specificationOf(draft), [draft]);
@@ -31,9 +33,13 @@ export function useSize(draft: Draft, quantities: readonly QuantityView[]): Aske
   );
   const readable = Object.keys(written.unclear).length === 0;
   const refusal = error instanceof ServerProblem && error.status < 500 ? error : null;
+  // What was wrong stays until the next answer: faults that come and go at every key cannot be read.
+  const told = useRef(noFaults);
+  if (!isFetching) told.current = refusal?.faults ?? noFaults;
+  const known = begun ? told.current : noFaults;
   const faults = useMemo(
-    () => placeFaults(draft, written, begun ? (refusal?.faults ?? []) : [], quantities),
-    [draft, written, begun, refusal, quantities],
+    () => placeFaults(draft, written, known, quantities),
+    [draft, written, known, quantities],
   );
   return {
     written,
