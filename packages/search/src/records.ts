@@ -14,7 +14,7 @@ export interface Records {
   list(): SearchView[];
 }
 
-export function records(store: Store, work: Work): Records {
+export function records(store: Store, work: Pick<Work, 'trouble' | 'underway'>): Records {
   /** A search that the store refused something of is paused, whatever the store could still write down. */
   function standing(record: SearchRecord): SearchRecord {
     const trouble = work.trouble(record.id);

@@ -8,6 +8,7 @@ import { explainCommand } from './commands/explain.ts';
 import { laterCommand } from './commands/later.ts';
 import { screenCommand } from './commands/screen.ts';
 import { searchCommand } from './commands/search.ts';
+import { shortlistCommand } from './commands/shortlist.ts';
 import { substituteCommand } from './commands/substitute.ts';
 import { endWithReader } from './output/standardOutput.ts';
 import { tellFaults } from './output/tellFaults.ts';
@@ -21,6 +22,7 @@ const commands = [
   chargeCommand,
   countCommand,
   searchCommand,
+  shortlistCommand,
   laterCommand,
 ];
 

@@ -1,7 +1,7 @@
 import { problem } from '@tiegel/contract';
 import type { Command } from 'commander';
 
-const laterCommands = ['shortlist', 'melt'];
+const laterCommands = ['melt'];
 
 /** Commands of a later release: refused by name, never taken for a slip of the keyboard. */
 export function laterCommand(program: Command): void {

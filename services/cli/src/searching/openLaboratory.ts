@@ -1,0 +1,30 @@
+import { join, resolve } from 'node:path';
+import { candidateColumns, keptCandidates, openShortlists, type Shortlists } from '@tiegel/search';
+import { openStore, type Store } from '@tiegel/store';
+import { placeOf } from '../input/readText.ts';
+
+/** What a laboratory has written down, for as long as a command runs. */
+export interface Laboratory {
+  store: Store;
+  shortlists: Shortlists;
+  close(): void;
+}
+
+/**
+ * Opens the database of a laboratory: the file named, else that of the service. No search goes on
+ * while a command reads or writes in it.
+ * @throws ProblemError store/in-use while the service runs, and the others of openStore
+ */
+export function openLaboratory(database: string | undefined): Laboratory {
+  const file = database === undefined ? serviceDatabase(process.env) : placeOf(database);
+  const store = openStore({ file, columns: candidateColumns });
+  return {
+    store,
+    shortlists: openShortlists(store.shortlists, keptCandidates(store)),
+    close: () => store.close(),
+  };
+}
+
+function serviceDatabase({ DATA_DIR }: NodeJS.ProcessEnv): string {
+  return resolve(join(DATA_DIR || 'data', 'tiegel.sqlite'));
+}
