@@ -32,6 +32,9 @@ export function ChargeSheetPage() {
         <Link href="/charge-sheets" className="button">
           Saved sheets
         </Link>
+        <Link href={`/melts/new?charge=${sheet.number}`} className="button">
+          Record its melt
+        </Link>
         <button type="button" onClick={asTemplate}>
           Begin a new one like this
         </button>

@@ -14,12 +14,16 @@ const CandidatePage = lazyPage(async () => (await import('./CandidatePage.tsx'))
 const ChargePage = lazyPage(async () => (await import('./ChargePage.tsx')).ChargePage);
 const ChargeSheetPage = lazyPage(async () => (await import('./ChargeSheetPage.tsx')).ChargeSheetPage);
 const ChargeSheetsPage = lazyPage(async () => (await import('./ChargeSheetsPage.tsx')).ChargeSheetsPage);
+const MeltsPage = lazyPage(async () => (await import('./MeltsPage.tsx')).MeltsPage);
+const NewMeltPage = lazyPage(async () => (await import('./NewMeltPage.tsx')).NewMeltPage);
+const MeltPage = lazyPage(async () => (await import('./MeltPage.tsx')).MeltPage);
 
 /** The parts of the site that the head links to. */
 export const sections = [
   { name: 'Ask', to: '/ask' },
   { name: 'Searches', to: '/searches' },
   { name: 'Charge', to: '/charge-sheets' },
+  { name: 'Melts', to: '/melts' },
   { name: 'Alloys', to: '/alloys' },
   { name: 'Evidence', to: '/evidence' },
 ] as const;
@@ -51,4 +55,7 @@ export const pages: readonly Page[] = [
   { path: '/charge', component: ChargePage, section: 'Charge', keys: [] },
   { path: '/charge-sheets', component: ChargeSheetsPage, section: 'Charge', keys: [] },
   { path: '/charge-sheets/:number', component: ChargeSheetPage, section: 'Charge', keys: [] },
+  { path: '/melts', component: MeltsPage, section: 'Melts', keys: [] },
+  { path: '/melts/new', component: NewMeltPage, section: 'Melts', keys: [] },
+  { path: '/melts/:id', component: MeltPage, section: 'Melts', keys: [] },
 ];

@@ -27,7 +27,7 @@ export class NoAnswer extends Error {
 
 interface RequestOptions {
   method?: 'GET' | 'POST' | 'PUT' | 'DELETE';
-  body?: string;
+  body?: string | Blob;
   type?: string;
   headers?: Record<string, string>;
   signal?: AbortSignal | undefined;

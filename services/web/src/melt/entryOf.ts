@@ -1,0 +1,89 @@
+import { type ChargeSheet, type Melt, meltOf } from '@tiegel/charge';
+import { type MeltEntry, ProblemError } from '@tiegel/contract';
+import type { PlacedFaults } from '../ask/placeFaults.ts';
+import { parseNumber } from '../numbers/parseNumber.ts';
+import type { MeltDraft, WeighedRow } from './meltDraft.ts';
+
+/** A form as it would be sent, and what follows from it: null while something is in the way. */
+export interface Written {
+  entry: MeltEntry;
+  melt: Melt | null;
+  faults: PlacedFaults;
+}
+
+/** Reads the form. @param sheet its charge sheet, null without one or while it is not known */
+export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
+  const placed = new Map<string, string[]>();
+  const add = (pointer: string, text: string) => placed.set(pointer, [...(placed.get(pointer) ?? []), text]);
+  const number = (pointer: string, text: string): number | null => {
+    const parsed = parseNumber(text);
+    if ('unclear' in parsed) add(pointer, parsed.unclear);
+    return 'value' in parsed ? parsed.value : null;
+  };
+  const needed = (pointer: string, text: string, what: string): number => {
+    const value = number(pointer, text);
+    if (value === null && !placed.has(pointer)) add(pointer, what);
+    return value ?? Number.NaN;
+  };
+
+  // Rows that were not filled in are not sent; pointers of what is sent are brought back to their rows.
+  const rows = draft.weighed.flatMap((row, at) =>
+    row.material.trim() === '' && row.mass.trim() === '' ? [] : [{ row, at }],
+  );
+  if (rows.length === 0) add('/weighed', 'Write what was weighed: at least one material with its mass.');
+  const weighed = rows.map(({ row, at }) => ({
+    material: row.material.trim(),
+    mass: needed(`/weighed/${at}/mass`, row.mass, 'Write what the balance showed, in grams.'),
+    ...describedBy(row, sheet, number(`/weighed/${at}/purity`, row.purity)),
+  }));
+  const entry: MeltEntry = {
+    ...{ name: draft.name.trim(), date: draft.date, charge: draft.charge.trim() || null, weighed },
+    ...{ ingot: number('/ingot', draft.ingot), process: draft.process },
+    anneal: draft.annealed
+      ? {
+          temperature: needed(
+            '/anneal/temperature',
+            draft.annealTemperature,
+            'Write the temperature in kelvin.',
+          ),
+          hours: needed('/anneal/hours', draft.annealHours, 'Write how many hours.'),
+          cooling: draft.cooling,
+        }
+      : null,
+    phases: draft.phases.length === 0 ? null : draft.phases,
+    methods: draft.methods,
+    hardness: number('/hardness', draft.hardness),
+    density: number('/density', draft.density),
+    notes: draft.notes,
+  };
+  if (placed.size > 0) return { entry, melt: null, faults: placed };
+  try {
+    return { entry, melt: meltOf(entry, sheet), faults: placed };
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    for (const { pointer, detail, remedy } of error.faults) {
+      const [, key, place, field] = pointer.split('/');
+      const row = key === 'weighed' ? rows[Number(place)]?.at : undefined;
+      const shown = field === 'name' ? 'material' : field === 'amounts' ? 'contains' : field;
+      add(row === undefined ? pointer : `/weighed/${row}/${shown}`, `${detail} ${remedy}`);
+    }
+    return { entry, melt: null, faults: placed };
+  }
+}
+
+/** What is in a material; nothing where the charge sheet says it. */
+function describedBy(
+  { material, contains, amounts }: WeighedRow,
+  sheet: ChargeSheet | null,
+  purity: number | null,
+) {
+  if (isOfSheet(material, sheet)) return {};
+  return {
+    ...(contains.trim() === '' ? {} : { contains: contains.trim(), amounts }),
+    ...(purity === null ? {} : { purity }),
+  };
+}
+
+export function isOfSheet(material: string, sheet: ChargeSheet | null): boolean {
+  return sheet?.lines.some((line) => line.material === material.trim()) ?? false;
+}

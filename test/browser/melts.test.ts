@@ -1,0 +1,253 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { eventually, openSite, type Site, textOf } from './site.ts';
+
+const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+const picture = readFileSync(join(import.meta.dirname, '../fixtures/grey.png'));
+
+let site: Site;
+let charge: string;
+beforeAll(async () => {
+  site = await openSite();
+  const sheet = {
+    composition: 'CoCrFeMnNi',
+    mass: 50,
+    resolution: 0.001,
+    purity: { Mn: 99.7 },
+    loss: { Mn: 1.5 },
+  };
+  charge = (await site.api<{ number: string }>('/charge-sheets', sheet)).number;
+});
+afterAll(() => site?.close());
+
+/** Masses as the sheet has them, worked by hand in packages/charge/test/chargeSheet.test.ts, but for 0.1 g of chromium. */
+const masses = { Co: '10.471', Cr: '9.338', Fe: '9.922', 'Mn 99.7 %': '9.94', Ni: '10.428' };
+
+const melt = (more = {}) => ({
+  ...{ name: 'An old one', date: '2026-11-20', charge, ingot: null, process: 'arc melting', anneal: null },
+  weighed: Object.entries(masses).map(([material, mass]) => ({ material, mass: Number(mass) })),
+  ...{ phases: ['FCC'], methods: ['X-ray diffraction'], hardness: 152, density: null, notes: '' },
+  ...more,
+});
+const recorded = (more = {}) => site.api<{ id: string }>('/melts', melt(more));
+
+async function fillMasses(page: Page): Promise<void> {
+  for (const [material, mass] of Object.entries(masses))
+    await page.getByLabel(`${material}: weighed`).fill(mass);
+}
+
+test('a melt is recorded from its charge sheet, with the composition that was weighed, and files', async () => {
+  const { page, wrongs } = await site.visit('/melts');
+  await page.getByText('No melt has been recorded here yet.').waitFor();
+  await page.goto(`${site.url}/charge-sheets/${charge}`);
+  await page.getByRole('link', { name: 'Record its melt' }).click();
+  await page.getByText('to weigh 10.471 g').waitFor();
+  await page.getByText('5 things to mend above.').waitFor();
+  await fillMasses(page);
+  // By the atomic masses of any table: 9.338 instead of 9.238 g of chromium is 20.17 at.%.
+  await eventually(() => textOf(page.locator('.melt-weighed tbody tr').nth(1))).toMatch(
+    /Cr20\.17\d20\.000\+0\.17\d/,
+  );
+
+  await page.getByLabel('Name of the melt').fill('First trial');
+  await page.getByRole('checkbox', { name: 'annealed' }).check();
+  await page.getByLabel('Anneal at').fill('1473');
+  await page.getByText('K (1,200 °C)').waitFor();
+  await page.getByLabel('for', { exact: true }).fill('24');
+  await page.getByLabel('FCC').check();
+  await eventually(() => textOf(page.locator('.melt-form'))).toContain('not how they were observed');
+  await page.getByLabel('X-ray diffraction').check();
+  await page.getByLabel('Hardness').fill('152,5');
+  await page.getByRole('button', { name: 'Record the melt' }).click();
+  await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
+  await eventually(() => textOf(page.locator('.melt-facts'))).toMatch(
+    /FCC by X-ray diffraction.*1,473 K \(1,200 °C\), 24 h/s,
+  );
+
+  await page
+    .getByLabel('File to attach')
+    .setInputFiles({ name: 'etched.png', mimeType: 'image/png', buffer: picture });
+  await eventually(() => page.evaluate("document.querySelector('.melt-files img')?.naturalWidth")).toBe(48);
+  await page
+    .getByLabel('File to attach')
+    .setInputFiles({ name: 'a.exe', mimeType: 'x/y', buffer: Buffer.from([0, 1, 2]) });
+  await page.getByText('is none of the files that are kept here').waitFor();
+  await page.getByRole('button', { name: 'Remove etched.png' }).click();
+  await page.getByRole('button', { name: 'Bring it back' }).click();
+  await page.getByRole('link', { name: 'etched.png' }).waitFor();
+  expect(wrongs).toEqual([]);
+});
+
+test('a melt without a charge sheet says itself what its materials are', async () => {
+  const { page } = await site.visit('/melts/new');
+  await page.getByLabel('Material', { exact: true }).fill('Fe');
+  await page.getByRole('textbox', { name: 'Weighed' }).fill('10');
+  await page.getByRole('button', { name: 'Add a material' }).click();
+  const second = page.locator('.melt-row').nth(1);
+  await second.getByLabel('Material', { exact: true }).fill('FeNb66');
+  await second.getByLabel('Weighed', { exact: true }).fill('10');
+  await second.getByLabel('Contains').fill('Fe34Nb66');
+  // By hand: 13.4 g of iron (55.845 u) and 6.6 g of niobium (92.906 u) are 22.84 at.% of niobium.
+  await eventually(() => textOf(page.locator('.melt-weighed tbody tr').nth(1))).toMatch(/^Nb22\.84/);
+  await page.getByLabel('Charge sheet').fill('C-9999');
+  await page.getByText('There is no charge sheet with the number C-9999.').waitFor();
+});
+
+test('a reload keeps the form; what was recorded leaves it empty', async () => {
+  const { page } = await site.visit(`/melts/new?charge=${charge}`);
+  await fillMasses(page);
+  await page.getByLabel('Name of the melt').fill('Kept');
+  await page.getByLabel('B2').check();
+  await page.reload();
+  await eventually(() => page.getByLabel('Cr: weighed').inputValue()).toBe('9.338');
+  expect(await page.getByLabel('Name of the melt').inputValue()).toBe('Kept');
+  expect(await page.getByLabel('B2').isChecked()).toBe(true);
+  await page.getByLabel('light microscopy').check();
+  await page.getByRole('button', { name: 'Record the melt' }).click();
+  await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
+  await page.goto(`${site.url}/melts/new`);
+  await eventually(() => page.getByLabel('Name of the melt').inputValue()).toBe('');
+});
+
+test('a change is kept beside what stood before', async () => {
+  const { id } = await recorded({ name: 'To be changed' });
+  const { page, wrongs } = await site.visit(`/melts/${id}`);
+  await page.getByRole('button', { name: 'Change' }).click();
+  await page.getByLabel('Hardness').fill('160');
+  await page.getByRole('button', { name: 'Save the changes' }).click();
+  await eventually(() => textOf(page.locator('.melt-facts'))).toContain('160 HV');
+  await page.getByText('History: 2 versions').click();
+  expect(await textOf(page.locator('.melt-history'))).toMatch(/hardness 152 → 160/);
+  expect(wrongs).toEqual([]);
+});
+
+test('two people who change one melt at once lose nothing', async () => {
+  const { id } = await recorded({ name: 'Of two people' });
+  const one = await site.visit(`/melts/${id}`);
+  const other = await site.visit(`/melts/${id}`);
+  for (const { page } of [one, other]) await page.getByRole('button', { name: 'Change' }).click();
+  await one.page.getByLabel('Hardness').fill('160');
+  await other.page.getByLabel('Density').fill('7.9');
+  await one.page.getByRole('button', { name: 'Save the changes' }).click();
+  await eventually(() => textOf(one.page.locator('.melt-facts'))).toContain('160 HV');
+  await other.page.getByRole('button', { name: 'Save the changes' }).click();
+  await other.page.getByText('Somebody else changed this melt while you did').waitFor();
+  expect(await other.page.getByLabel('Density').inputValue()).toBe('7.9');
+  expect((await site.api<{ hardness: number }>(`/melts/${id}`)).hardness).toBe(160);
+});
+
+test('a deleted melt is brought back from the list', async () => {
+  const { id } = await recorded({ name: 'Deleted by mistake' });
+  const { page } = await site.visit(`/melts/${id}`);
+  await page.getByRole('button', { name: 'Delete' }).click();
+  await page.waitForURL(/\/melts$/);
+  await page.getByText('“Deleted by mistake” was deleted.').waitFor();
+  await eventually(() => page.getByRole('link', { name: 'Deleted by mistake' }).count()).toBe(0);
+  await page.getByRole('button', { name: 'Bring it back' }).click();
+  await page.getByRole('link', { name: 'Deleted by mistake' }).waitFor();
+});
+
+describe('where something does not answer', () => {
+  test('a melt that is not there, and a list that cannot be fetched, say so', async () => {
+    const { page } = await site.visit('/melts/nobody');
+    await page.getByText('There is no melt with the id nobody.').waitFor();
+    await page.route('**/api/v1/melts', (route) => route.abort());
+    await page.goto(`${site.url}/melts`);
+    await page.getByText('The list of melts cannot be shown.').waitFor();
+  });
+
+  test('a record whose answer was lost is one melt, not two', async () => {
+    const { page } = await site.visit(`/melts/new?charge=${charge}`);
+    await fillMasses(page);
+    await page.getByLabel('Name of the melt').fill('Sent twice');
+    let lost = 0;
+    await page.route('**/api/v1/melts', async (route) => {
+      if (route.request().method() !== 'POST' || lost > 0) return route.continue();
+      lost += 1;
+      await route.fetch();
+      return route.abort();
+    });
+    await page.getByRole('button', { name: 'Record the melt' }).click();
+    await page.getByText('Nothing was recorded; what you entered is kept').waitFor();
+    await page.getByRole('button', { name: 'Record the melt' }).click();
+    await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
+    const { items } = await site.api<{ items: { name: string }[] }>('/melts');
+    expect(items.filter(({ name }) => name === 'Sent twice')).toHaveLength(1);
+  });
+});
+
+test('a melt is entered on a phone, and nothing is wider than the screen', async () => {
+  const { page, wrongs } = await site.visit(`/melts/new?charge=${charge}`, phone);
+  const fits = () => page.evaluate('document.documentElement.scrollWidth <= 390');
+  await page.getByText('to weigh 10.471 g').waitFor();
+  await fillMasses(page);
+  await page.locator('.melt-weighed').waitFor();
+  await page.getByRole('button', { name: 'Add a material' }).tap();
+  expect(await fits()).toBe(true);
+  await page.getByRole('button', { name: 'Record the melt' }).tap();
+  await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
+  await page.locator('.melt-facts').waitFor();
+  expect(await fits()).toBe(true);
+  await page.goto(`${site.url}/melts`);
+  await page.locator('.melt-line').first().waitFor();
+  expect(await fits()).toBe(true);
+  expect(wrongs).toEqual([]);
+});
+
+test('a melt is recorded by keyboard alone', async () => {
+  const { page } = await site.visit('/melts/new');
+  const named = () =>
+    page.evaluate<string>(`(() => {
+      const { activeElement: element } = document;
+      return (element.labels?.[0]?.textContent ?? element.textContent ?? '').trim();
+    })()`);
+  const tabTo = async (name: string) => {
+    for (let presses = 0; presses < 80; presses++) {
+      await page.keyboard.press('Tab');
+      if ((await named()) === name) return;
+    }
+    throw new Error(`No Tab leads to ${name}.`);
+  };
+  await page.getByLabel('Name of the melt').waitFor();
+  await tabTo('Name of the melt');
+  await page.keyboard.type('By keyboard');
+  await tabTo('Material');
+  await page.keyboard.type('Ni');
+  await tabTo('Weighed');
+  await page.keyboard.type('12.5');
+  await tabTo('FCC');
+  await page.keyboard.press(' ');
+  await tabTo('X-ray diffraction');
+  await page.keyboard.press(' ');
+  await tabTo('Record the melt');
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
+  await page.getByRole('heading', { name: /By keyboard/ }).waitFor();
+});
+
+describe('axe finds nothing serious', () => {
+  test.each([
+    { colorScheme: 'light', viewport: { width: 1440, height: 900 } },
+    { colorScheme: 'dark', viewport: { width: 390, height: 844 } },
+  ] as const)('in $colorScheme at $viewport.width px', async (look) => {
+    const { id } = await recorded();
+    for (const address of ['/melts', `/melts/new?charge=${charge}`, `/melts/${id}`]) {
+      const { page } = await site.visit(address, look);
+      await page.locator('.melt-line, .melt-row, .melt-facts').first().waitFor();
+      await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
+      const { violations, passes } = await new AxeBuilder({ page }).analyze();
+      await page.context().close();
+      expect(passes.length).toBeGreaterThan(10);
+      const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+      expect(
+        grave.map(
+          ({ id: rule, nodes }) =>
+            `${address} ${rule}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
+        ),
+      ).toEqual([]);
+    }
+  });
+});
