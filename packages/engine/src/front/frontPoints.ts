@@ -49,9 +49,9 @@ export function frontPoints(preferences: Preferences): FrontPoints {
       one[2] = point;
       one.set(values, valuesAt);
       if (known.cut !== null && compareMembers(one, 0, known.cut, 0, preferences) > 0) return;
-      if (length === gathered.length) digest();
       gathered.set(one, length);
       length += stride;
+      if (length === gathered.length) digest();
     },
     finish() {
       digest();

@@ -77,6 +77,17 @@ test('a front is what nothing dominates, equal points included', () => {
   );
 });
 
+test('whatever number of points is gathered before they are made one front, a dominated one is none of it', () => {
+  const point = (values: number[], number: number) => ({ score: 0, system: 0, point: number, values });
+  const line = Array.from({ length: 2100 }, (_, at) => [at, 2100 - at]);
+  for (const before of [2047, 2048, 2049]) {
+    const behind = [[5.5, 2095.5], ...line.slice(before)];
+    const points = [...line.slice(0, before), ...behind].map(point);
+    const prefer = ['low', 'low'] as const;
+    expect([...frontOf(points, prefer).members]).toEqual(bruteForce(points, prefer));
+  }
+});
+
 test('fronts of parts merge to that of the whole, in any order', () => {
   fc.assert(
     fc.property(asked, fc.array(fc.nat({ max: 2 }), { minLength: 120 }), ([prefer, points], parts) => {
