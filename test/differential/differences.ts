@@ -37,13 +37,14 @@ export async function differenceOf(
 
 /** Exact: also NaN, and which zero it is. */
 function written(value: Outcome[keyof Outcome]): string {
-  if (value instanceof Float64Array) return [...value].map((one) => (Object.is(one, -0) ? '-0' : one)).join();
-  return JSON.stringify(value);
+  return JSON.stringify(value, (_, part) =>
+    part instanceof Float64Array ? [...part].map((one) => (Object.is(one, -0) ? '-0' : String(one))) : part,
+  );
 }
 
 function firstDifference(found: Outcome[keyof Outcome], expected: Outcome[keyof Outcome]): string {
   if (!(found instanceof Float64Array) || !(expected instanceof Float64Array)) {
-    return `${JSON.stringify(found)} instead of ${JSON.stringify(expected)}`;
+    return `${written(found).slice(0, 300)} instead of ${written(expected).slice(0, 300)}`;
   }
   const at = expected.findIndex((one, place) => !Object.is(one, found[place]));
   const from = at - (at % 3);

@@ -1,4 +1,4 @@
-import type { Limit, RankEntry, SearchSpecification } from '@tiegel/contract';
+import type { FrontEntry, Limit, RankEntry, SearchSpecification } from '@tiegel/contract';
 import { countPoints, gridOf } from '@tiegel/engine';
 import { ownQuantity, quantities } from '@tiegel/screening';
 import { gridValues } from './gridValues.ts';
@@ -8,6 +8,8 @@ import { type GridKind, randomGrid, withGrid } from './randomGrid.ts';
 import type { SearchCase } from './searchCase.ts';
 
 const ids = quantities.map(({ id }) => id);
+/** Every so-manieth search asks for a Pareto front, too. */
+const frontEvery = 9;
 const kinds: readonly GridKind[] = [
   ...(['any', 'any', 'any', 'any', 'own bounds', 'tiny', 'equimolar', 'any', 'own bounds'] as const),
   ...(['any', 'any', 'one huge system', 'any', 'own bounds', 'any', 'large'] as const),
@@ -50,7 +52,13 @@ export function randomCase(number: number, seed: number): SearchCase {
     keep: pick.one([1, 5, 5, 40, 40, 300, 1000, 0]),
     keepPerSystem: pick.one([0, 0, 0, 1, 3]),
   };
+  if (number % frontEvery === 5) specification.front = frontOf(pick);
   return { ...bare, specification };
+}
+
+function frontOf(pick: Pick): FrontEntry[] {
+  const prefer = () => pick.one(['high', 'low'] as const);
+  return pick.some(ids, pick.whole(2, 4)).map((quantity) => ({ quantity, prefer: prefer() }));
 }
 
 function dataOf(pick: Pick, pool: string[]): SearchCase['data'] {
