@@ -1,3 +1,4 @@
+import { useQuery } from '@tanstack/react-query';
 import { shareDecimals } from '../composition/shareDecimals.ts';
 import { Failed } from '../frame/Failed.tsx';
 import { useNarrow } from '../frame/useNarrow.ts';
@@ -6,6 +7,7 @@ import { CandidateCards } from './CandidateCards.tsx';
 import { CandidateTable } from './CandidateTable.tsx';
 import { columnsOf } from './columns.ts';
 import { isFiltered } from './filters.ts';
+import { valuesQuery } from './lookQueries.ts';
 import type { LookProps } from './lookView.ts';
 import { NothingMeets } from './NothingMeets.tsx';
 import { useCandidates } from './useCandidates.ts';
@@ -15,7 +17,9 @@ import { selectionOf } from './viewState.ts';
 export function Candidates({ search, quantities, view, change }: LookProps) {
   const { id, specification, kept, prices } = search;
   const narrow = useNarrow();
-  const { rows, error, refetch, isPlaceholderData, isPending, onEnd } = useCandidates(id, view);
+  const filtered = isFiltered(view.filters);
+  const meeting = useQuery({ ...valuesQuery(id, view.filters, [], 1), enabled: filtered });
+  const { rows, error, refetch, isStale, isPending, onEnd } = useCandidates(id, view);
   const shared = {
     searchId: id,
     rows,
@@ -30,8 +34,14 @@ export function Candidates({ search, quantities, view, change }: LookProps) {
   if (rows.length === 0) return <NothingMeets view={view} change={change} />;
   return (
     <>
-      {error ? <Failed error={error} what="The rows that follow" onRetry={() => void refetch()} /> : null}
-      <div className={isPlaceholderData ? 'look-stale' : undefined} aria-busy={isPlaceholderData}>
+      {error ? (
+        <Failed
+          error={error}
+          what={isStale ? 'The rows that are asked for' : 'The rows that follow'}
+          onRetry={() => void refetch()}
+        />
+      ) : null}
+      <div className={isStale ? 'look-stale' : undefined} aria-busy={isStale}>
         {narrow ? (
           <CandidateCards {...shared} />
         ) : (
@@ -39,7 +49,7 @@ export function Candidates({ search, quantities, view, change }: LookProps) {
             {...shared}
             selection={`${selectionOf(view)} ${view.at}`}
             firstRow={view.at}
-            total={isFiltered(view.filters) ? null : kept}
+            total={filtered ? (meeting.data?.meeting ?? null) : kept}
             components={specification.components.max}
             order={view.order}
             direction={view.direction}

@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { SearchDistributions } from '@tiegel/contract';
 import { useState } from 'react';
 import { Failed } from '../frame/Failed.tsx';
+import { useLast } from '../frame/useLast.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount, formatNumber, formatPercent } from '../numbers/formatNumber.ts';
 import { askedFirst } from './columns.ts';
@@ -30,7 +31,10 @@ export function DistributionsView(props: LookProps) {
     ...distributionsQuery(search.id, view.filters, more === null ? [] : [more]),
     enabled: more !== null,
   });
-  const { data, error, refetch, isPlaceholderData } = query;
+  const { error, refetch } = query;
+  const last = useLast(query.data);
+  const data = last.value;
+  const stale = last.stale || query.isPlaceholderData;
   if (error && !data) return <Failed error={error} what="The distributions" onRetry={() => void refetch()} />;
   if (!data) return <Waiting what="Drawing points of the grid" />;
   const figures = (answer: SearchDistributions) =>
@@ -49,7 +53,7 @@ export function DistributionsView(props: LookProps) {
       );
     });
   return (
-    <div className={isPlaceholderData ? 'look-stale column' : 'column'} aria-busy={isPlaceholderData}>
+    <div className={stale ? 'look-stale column' : 'column'} aria-busy={stale}>
       {error ? (
         <p className="note" role="status">
           These are the distributions of before; they could not be fetched anew: {error.message}

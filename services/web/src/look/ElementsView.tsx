@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { ElementUse, SearchView } from '@tiegel/contract';
 import { shareDecimals } from '../composition/shareDecimals.ts';
 import { Failed } from '../frame/Failed.tsx';
+import { useLast } from '../frame/useLast.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount, formatNumber, formatPercent } from '../numbers/formatNumber.ts';
 import { Figure } from '../plot/Figure.tsx';
@@ -13,12 +14,20 @@ import { NothingMeets } from './NothingMeets.tsx';
 
 /** How often each element of the pool is in the candidates, and how much of it. */
 export function ElementsView({ search, view, change }: LookProps) {
-  const { data, error, refetch, isPlaceholderData } = useQuery(elementUseQuery(search.id, view.filters));
+  const {
+    data: latest,
+    error,
+    refetch,
+    isPlaceholderData,
+  } = useQuery(elementUseQuery(search.id, view.filters));
+  const last = useLast(latest);
+  const data = last.value;
+  const stale = last.stale || isPlaceholderData;
   if (error && !data) return <Failed error={error} what="The elements" onRetry={() => void refetch()} />;
   if (!data) return <Waiting what="Counting elements" />;
   if (data.meeting === 0) return <NothingMeets view={view} change={change} />;
   return (
-    <div className={isPlaceholderData ? 'look-stale' : undefined} aria-busy={isPlaceholderData}>
+    <div className={stale ? 'look-stale' : undefined} aria-busy={stale}>
       {error ? (
         <p className="note" role="status">
           This was counted before; it could not be counted anew: {error.message}

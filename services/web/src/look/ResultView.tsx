@@ -5,7 +5,9 @@ import { formatCount } from '../numbers/formatNumber.ts';
 import type { QuantityView, ShownQuantity } from '../server/types.ts';
 import { askedFirst } from './columns.ts';
 import { FilterBar } from './FilterBar.tsx';
+import { isFiltered } from './filters.ts';
 import './look.css';
+import { Meeting } from './Meeting.tsx';
 import { TableView } from './TableView.tsx';
 import { useView } from './useView.ts';
 import { ViewLinks } from './ViewLinks.tsx';
@@ -56,6 +58,7 @@ export function ResultView({
         among={`among the ${formatCount(kept)} kept${passed}`}
         onChange={(filters) => change({ filters })}
       />
+      {isFiltered(view.filters) ? <Meeting id={id} filters={view.filters} kept={kept} /> : null}
       <Suspense fallback={<Waiting what="Fetching the view" />}>
         <View search={search} quantities={ordered} view={view} change={change} />
       </Suspense>

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useMemo } from 'react';
 import { Failed } from '../frame/Failed.tsx';
+import { useLast } from '../frame/useLast.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
 import { axisTitle } from '../plot/axisTitle.ts';
@@ -38,7 +39,9 @@ export function ScatterView(props: LookProps) {
     enabled: view.plot.published !== 'none',
   });
 
-  const data = values.data;
+  const last = useLast(values.data);
+  const data = last.value;
+  const stale = last.stale || values.isPlaceholderData;
   const axes = useMemo(() => {
     if (!data) return null;
     const of = (quantity: typeof x, scale: PlotScale | null) => {
@@ -77,10 +80,7 @@ export function ScatterView(props: LookProps) {
       {!data ? <Waiting what="Fetching the values" /> : null}
       {data && data.meeting > 0 && !axes ? <Waiting what="Fetching the values of another quantity" /> : null}
       {data && axes && data.meeting > 0 ? (
-        <div
-          className={values.isPlaceholderData ? 'look-stale' : undefined}
-          aria-busy={values.isPlaceholderData}
-        >
+        <div className={stale ? 'look-stale' : undefined} aria-busy={stale}>
           {values.error ? (
             <p className="note" role="status">
               These are the values of before; newer ones could not be fetched: {values.error.message}

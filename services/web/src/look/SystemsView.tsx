@@ -1,5 +1,6 @@
 import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
 import { Failed } from '../frame/Failed.tsx';
+import { useLast } from '../frame/useLast.ts';
 import { useNarrow } from '../frame/useNarrow.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
@@ -22,21 +23,31 @@ export function SystemsView(props: LookProps) {
   const { search, view, change } = props;
   const unexplored = view.show === 'unexplored';
   const narrow = useNarrow();
-  const { data, error, refetch, fetchNextPage, hasNextPage, isFetchingNextPage, isPlaceholderData } =
-    useInfiniteQuery({
-      queryKey: [
-        'systems',
-        search.id,
-        writeFilters(new URLSearchParams(), view.filters).toString(),
-        unexplored,
-      ],
-      initialPageParam: 0,
-      queryFn: ({ pageParam, signal }) =>
-        systemsPage(search.id, view.filters, unexplored ? 'no' : undefined, pageParam, signal),
-      getNextPageParam: ({ next }) => next,
-      placeholderData: keepPreviousData,
-      staleTime: Number.POSITIVE_INFINITY,
-    });
+  const {
+    data: latest,
+    error,
+    refetch,
+    fetchNextPage,
+    hasNextPage,
+    isFetchingNextPage,
+    isPlaceholderData,
+  } = useInfiniteQuery({
+    queryKey: [
+      'systems',
+      search.id,
+      writeFilters(new URLSearchParams(), view.filters).toString(),
+      unexplored,
+    ],
+    initialPageParam: 0,
+    queryFn: ({ pageParam, signal }) =>
+      systemsPage(search.id, view.filters, unexplored ? 'no' : undefined, pageParam, signal),
+    getNextPageParam: ({ next }) => next,
+    placeholderData: keepPreviousData,
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+  const last = useLast(latest);
+  const data = last.value;
+  const stale = last.stale || isPlaceholderData;
   if (error && !data) return <Failed error={error} what="The systems" onRetry={() => void refetch()} />;
   if (!data) return <Waiting what="Gathering systems" />;
   const [first] = data.pages;
@@ -47,7 +58,7 @@ export function SystemsView(props: LookProps) {
   const Shown = narrow ? SystemCards : SystemTable;
   const shown = unexplored ? explored.kept - explored.keptPublished : explored.kept;
   return (
-    <div className={isPlaceholderData ? 'look-stale column' : 'column'} aria-busy={isPlaceholderData}>
+    <div className={stale ? 'look-stale column' : 'column'} aria-busy={stale}>
       <p className="read">
         {unexplored ? (
           <>
@@ -67,7 +78,11 @@ export function SystemsView(props: LookProps) {
         <p className="note">Every system with a kept candidate has a published alloy.</p>
       )}
       {error ? (
-        <Failed error={error} what="The systems that follow" onRetry={() => void fetchNextPage()} />
+        <Failed
+          error={error}
+          what={stale ? 'The systems that are asked for' : 'The systems that follow'}
+          onRetry={() => void (stale ? refetch() : fetchNextPage())}
+        />
       ) : null}
       {hasNextPage ? (
         <p>

@@ -1,6 +1,7 @@
 import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
 import type { CandidatePage } from '@tiegel/contract';
 import { useCallback, useMemo } from 'react';
+import { useLast } from '../frame/useLast.ts';
 import { request } from '../server/request.ts';
 import { selectionOf, type ViewState } from './viewState.ts';
 
@@ -23,9 +24,10 @@ export function useCandidates(id: string, view: Pick<ViewState, 'filters' | 'ord
   });
   const { data, error, refetch, fetchNextPage, hasNextPage, isFetching, isPlaceholderData, isPending } =
     query;
-  const rows = useMemo(() => data?.pages.flatMap(({ items }) => items) ?? [], [data]);
+  const last = useLast(data);
+  const rows = useMemo(() => last.value?.pages.flatMap(({ items }) => items) ?? [], [last.value]);
   const onEnd = useCallback(() => {
     if (hasNextPage && !isFetching) void fetchNextPage();
   }, [hasNextPage, isFetching, fetchNextPage]);
-  return { rows, error, refetch, isPlaceholderData, isPending, onEnd };
+  return { rows, error, refetch, isStale: last.stale || isPlaceholderData, isPending, onEnd };
 }

@@ -18,6 +18,7 @@ export function useView(): { view: ViewState; change: (part: Partial<ViewState>)
   const change = useCallback(
     (part: Partial<ViewState>) => {
       if (part.columns) localStorage.setItem(place, part.columns.join(','));
+      else if (part.columns === null) localStorage.removeItem(place);
       // Another selection begins at its first row.
       const first = 'filters' in part || 'order' in part || 'direction' in part ? { at: 0 } : {};
       const written = writeView({ ...readView(text), ...first, ...part });
