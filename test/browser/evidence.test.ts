@@ -49,6 +49,28 @@ test('the estimate shows its reliability as a figure and a table, beside the bas
   ).toBe(strength.length);
 });
 
+test('melts of your own stand beside the published alloys, and say how little they are', async () => {
+  const { page, wrongs } = await site.visit('/evidence');
+  await page.locator('.criteria-table').waitFor();
+  expect(await page.getByText('Own melts').count()).toBe(0);
+  const melt = (symbols: string[], phase: string) =>
+    site.api('/melts', {
+      ...{ name: phase, date: '2026-11-25', charge: null, ingot: null, process: 'arc melting', anneal: null },
+      weighed: symbols.map((material) => ({ material, mass: 10 })),
+      ...{ phases: [phase], methods: ['X-ray diffraction'], hardness: null, density: null, notes: '' },
+    });
+  // 10 g of iron and nickel: VEC above 8, so the rule says fcc; niobium and tantalum have 5.
+  await melt(['Fe', 'Ni'], 'FCC');
+  await melt(['Nb', 'Ta'], 'BCC');
+  await page.reload();
+  await page.getByRole('columnheader', { name: 'Own melts' }).waitFor();
+  const row = page.locator('.criteria-table tbody tr', { hasText: 'VEC ≥ 8' });
+  expect(await textOf(row)).toMatch(/1\.00.*too few for an interval.*2.*1 right, 0 wrong.*1 right, 0 wrong/s);
+  expect(await textOf(page.locator('.evidence-page'))).toContain('2 melts of 2 systems');
+  await page.getByRole('heading', { name: 'The phase estimate on your own melts' }).waitFor();
+  expect(wrongs).toEqual([]);
+});
+
 test('without an answer the page says so and asks again', async () => {
   const { page } = await site.visit('/nowhere');
   await page.route('**/api/v1/evidence', (route) => route.abort());

@@ -73,7 +73,7 @@ function RecordHeads({ name, alone }: { name: string; alone: boolean }) {
 }
 
 function RecordCells({ record }: { record: RuleRecord | undefined }) {
-  if (!record || record.balancedAccuracy === null || record.interval === null || record.n === null) {
+  if (!record || record.n === null || record.n === 0) {
     return (
       <td colSpan={3} className="quiet">
         {record?.untested ?? 'not tested'}
@@ -84,11 +84,22 @@ function RecordCells({ record }: { record: RuleRecord | undefined }) {
   return (
     <>
       <td data-label="Balanced accuracy">
-        <b>{formatNumber(balancedAccuracy, 2)}</b>{' '}
-        <span className="quiet small">
-          ({formatNumber(interval[0], 2)} to {formatNumber(interval[1], 2)})
-        </span>
-        <RecordBar value={balancedAccuracy} interval={interval} />
+        {balancedAccuracy === null ? (
+          <span className="quiet">not both kinds</span>
+        ) : (
+          <b>{formatNumber(balancedAccuracy, 2)}</b>
+        )}{' '}
+        {balancedAccuracy !== null && interval === null ? (
+          <span className="quiet small">too few for an interval</span>
+        ) : null}
+        {balancedAccuracy !== null && interval !== null ? (
+          <>
+            <span className="quiet small">
+              ({formatNumber(interval[0], 2)} to {formatNumber(interval[1], 2)})
+            </span>
+            <RecordBar value={balancedAccuracy} interval={interval} />
+          </>
+        ) : null}
       </td>
       <td className="number" data-label="Alloys">
         {formatCount(n)}

@@ -1,4 +1,4 @@
-import type { CriterionRecord } from '../server/alloyTypes.ts';
+import type { CriterionRecord, OwnEvidence } from '../server/alloyTypes.ts';
 
 /** The numbers of one record: how often a rule was right on some alloys; null where they cannot test it. */
 export type RuleRecord = Pick<
@@ -17,4 +17,10 @@ export interface RecordSource {
 /** The published alloys as a source of records. */
 export function publishedSource(criteria: readonly CriterionRecord[]): RecordSource {
   return { name: 'Published alloys', records: Object.fromEntries(criteria.map((one) => [one.id, one])) };
+}
+
+/** The melts of one's own as a source of records. */
+export function ownSource({ criteria }: OwnEvidence): RecordSource {
+  const records = criteria.map((one) => [one.id, { ...one, untested: null }] as const);
+  return { name: 'Own melts', records: Object.fromEntries(records) };
 }

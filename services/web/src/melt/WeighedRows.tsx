@@ -37,6 +37,7 @@ export function WeighedRows({ form }: { form: MeltForm }) {
             <NumberField
               pointer={`/weighed/${at}/mass`}
               label={known ? `${row.material}: weighed` : 'Weighed'}
+              labelUnseen={known}
               unit="g"
               value={row.mass}
               onChange={(mass) => form.changeRow(at, { mass })}

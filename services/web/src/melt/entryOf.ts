@@ -1,10 +1,10 @@
 import { type ChargeSheet, type Melt, meltOf } from '@tiegel/charge';
-import { type MeltEntry, ProblemError } from '@tiegel/contract';
+import { type Fault, type MeltEntry, ProblemError } from '@tiegel/contract';
 import type { PlacedFaults } from '../ask/placeFaults.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import type { MeltDraft, WeighedRow } from './meltDraft.ts';
 
-/** A form as it would be sent, and what follows from it: null while something is in the way. */
+/** A form as it would be sent, and the composition that follows: null while the masses do not give one. */
 export interface Written {
   entry: MeltEntry;
   melt: Melt | null;
@@ -56,19 +56,30 @@ export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
     density: number('/density', draft.density),
     notes: draft.notes,
   };
-  if (placed.size > 0) return { entry, melt: null, faults: placed };
-  try {
-    return { entry, melt: meltOf(entry, sheet), faults: placed };
-  } catch (error) {
-    if (!(error instanceof ProblemError)) throw error;
-    for (const { pointer, detail, remedy } of error.faults) {
-      const [, key, place, field] = pointer.split('/');
-      const row = key === 'weighed' ? rows[Number(place)]?.at : undefined;
-      const shown = field === 'name' ? 'material' : field === 'amounts' ? 'contains' : field;
-      add(row === undefined ? pointer : `/weighed/${row}/${shown}`, `${detail} ${remedy}`);
-    }
-    return { entry, melt: null, faults: placed };
+  const weighable = ![...placed.keys()].some((pointer) => pointer.startsWith('/weighed'));
+  for (const { pointer, detail, remedy } of weighable ? faultsIn(entry, sheet) : []) {
+    const [, key, index, field] = pointer.split('/');
+    const row = key === 'weighed' ? rows[Number(index)]?.at : undefined;
+    const shown = field === 'name' ? 'material' : field === 'amounts' ? 'contains' : field;
+    add(row === undefined ? pointer : `/weighed/${row}/${shown}`, `${detail} ${remedy}`);
   }
+  return { entry, melt: weighable ? asWeighed(entry, sheet) : null, faults: placed };
+}
+
+function faultsIn(entry: MeltEntry, sheet: ChargeSheet | null): readonly Fault[] {
+  try {
+    meltOf(entry, sheet);
+    return [];
+  } catch (error) {
+    if (error instanceof ProblemError) return error.faults;
+    throw error;
+  }
+}
+
+/** What was weighed, whatever is still wrong with what was seen. */
+function asWeighed(entry: MeltEntry, sheet: ChargeSheet | null): Melt | null {
+  const unseen = { ...entry, phases: null, methods: [] };
+  return faultsIn(unseen, sheet).length === 0 ? meltOf(unseen, sheet) : null;
 }
 
 /** What is in a material; nothing where the charge sheet says it. */

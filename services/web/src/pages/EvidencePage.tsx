@@ -1,8 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
 import { EstimateRecord } from '../evidence/EstimateRecord.tsx';
 import '../evidence/evidence.css';
+import { OwnEstimate } from '../evidence/OwnEstimate.tsx';
 import { RecordTable } from '../evidence/RecordTable.tsx';
-import { publishedSource } from '../evidence/recordSource.ts';
+import { ownSource, publishedSource } from '../evidence/recordSource.ts';
 import { StrengthRecord } from '../evidence/StrengthRecord.tsx';
 import { Failed } from '../frame/Failed.tsx';
 import { useTitle } from '../frame/useTitle.ts';
@@ -15,7 +16,8 @@ export function EvidencePage() {
   const { data, error, refetch } = useQuery(evidenceQuery);
   if (error && !data) return <Failed error={error} what="The evidence" onRetry={() => void refetch()} />;
   if (!data) return <Waiting what="Fetching the evidence" />;
-  const sources = [publishedSource(data.criteria)];
+  const { own } = data;
+  const sources = [publishedSource(data.criteria), ...(own ? [ownSource(own)] : [])];
   return (
     <article className="column evidence-page">
       <header className="column">
@@ -34,9 +36,11 @@ export function EvidencePage() {
           systems. The sample holds alloys that people thought worth melting, most inside the windows already;
           so passing every rule proves little.
         </p>
+        {own ? <p className="read-small">{own.trust}</p> : null}
         <RecordTable criteria={data.criteria} sources={sources} />
       </section>
       <EstimateRecord record={data.phaseEstimate} />
+      {own ? <OwnEstimate own={own} /> : null}
       <StrengthRecord comparisons={data.strength} />
       <p className="small quiet read-small">
         Published alloys: Borg et al., Expanded dataset of mechanical properties and observed phases of

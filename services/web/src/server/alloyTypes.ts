@@ -143,8 +143,32 @@ export interface CriterionRecord {
   untested: string | null;
 }
 
+/** Rules and the phase estimate on melts of one's own. */
+export interface OwnEvidence {
+  melts: number;
+  systems: number;
+  criteria: (Record<'n' | 'tp' | 'fp' | 'fn' | 'tn', number> & {
+    id: string;
+    balancedAccuracy: number | null;
+    interval: Interval | null;
+  })[];
+  phaseEstimate: {
+    n: number;
+    withoutBasis: number;
+    baseRate: number | null;
+    auc: number | null;
+    interval: Interval | null;
+    brier: number | null;
+    logLoss: number | null;
+    fourClassAccuracy: number | null;
+  };
+  trust: string;
+}
+
 /** GET /evidence */
 export interface Evidence {
+  /** null: no melt of one's own has observed phases */
+  own: OwnEvidence | null;
   criteria: CriterionRecord[];
   phaseEstimate: {
     validation: string;
