@@ -17,6 +17,7 @@ export * from './searchSpecificationFor.ts';
 export * from './shortlist/shortlist.ts';
 export * from './shortlist/shortlistChange.ts';
 export * from './shortlist/shortlistOf.ts';
+export * from './shortlist/shortlistStatuses.ts';
 export { conditionsSchema, type KnownCondition } from './specification/conditions.ts';
 export { effectivePool } from './specification/effectivePool.ts';
 export { partsOfBounds } from './specification/partsOfBounds.ts';

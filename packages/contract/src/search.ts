@@ -117,12 +117,16 @@ export const candidatePageSchema = z
   .meta({ id: 'CandidatePage' });
 export type CandidatePage = z.infer<typeof candidatePageSchema>;
 
-/** How large a search is, before it runs. `seconds` is an estimate on the workers present, null where none is. */
+/**
+ * How large a search is, before it runs. `seconds` is an estimate on the workers present, null where
+ * none is; an upper bound where the search leaves out what cannot matter (`atMost`).
+ */
 export const sizeSchema = z
   .object({
     systems: z.number().int(),
     points: z.number().int(),
     seconds: z.number().nullable(),
+    atMost: z.boolean(),
     workers: z.number().int(),
     question: z.string(),
     notices: z.array(z.string()),

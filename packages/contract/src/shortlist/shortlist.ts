@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { shortlistStatuses } from './shortlistChange.ts';
+import { shortlistStatuses } from './shortlistStatuses.ts';
 
 const said = <Value extends z.ZodType>(value: Value) =>
   z.object({ value, by: z.string(), at: z.string(), sequence: z.int() });

@@ -1,8 +1,5 @@
 import { z } from 'zod';
-
-/** How far an entry of a shortlist is, in the words of the pages; the first is where it begins. */
-export const shortlistStatuses = ['proposed', 'agreed', 'to melt', 'melted', 'set aside'] as const;
-export type ShortlistStatus = (typeof shortlistStatuses)[number];
+import { shortlistStatuses } from './shortlistStatuses.ts';
 
 const entry = z
   .string()

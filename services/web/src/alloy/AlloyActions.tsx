@@ -2,6 +2,7 @@ import { formatComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { compareAddress } from '../compare/compareAddress.ts';
 import { mostCompared, useCompareList } from '../compare/compareList.ts';
+import { AddToShortlist } from '../shortlist/AddToShortlist.tsx';
 import type { AlloyState } from './alloyState.ts';
 
 interface AlloyActionsProps {
@@ -32,6 +33,7 @@ export function AlloyActions({ alloy, onReplace }: AlloyActionsProps) {
           Replace an element
         </button>
       ) : null}
+      <AddToShortlist entry={text} search={search?.id ?? null} />
       <Link className="button" href={`/charge?alloy=${text}`}>
         Weigh it out
       </Link>

@@ -17,14 +17,17 @@ const ChargeSheetsPage = lazyPage(async () => (await import('./ChargeSheetsPage.
 const MeltsPage = lazyPage(async () => (await import('./MeltsPage.tsx')).MeltsPage);
 const NewMeltPage = lazyPage(async () => (await import('./NewMeltPage.tsx')).NewMeltPage);
 const MeltPage = lazyPage(async () => (await import('./MeltPage.tsx')).MeltPage);
+const ShortlistPage = lazyPage(async () => (await import('./ShortlistPage.tsx')).ShortlistPage);
+const ShortlistsPage = lazyPage(async () => (await import('./ShortlistsPage.tsx')).ShortlistsPage);
 
 /** The parts of the site that the head links to. */
 export const sections = [
   { name: 'Ask', to: '/ask' },
   { name: 'Searches', to: '/searches' },
+  { name: 'Alloys', to: '/alloys' },
+  { name: 'Shortlists', to: '/shortlists' },
   { name: 'Charge', to: '/charge-sheets' },
   { name: 'Melts', to: '/melts' },
-  { name: 'Alloys', to: '/alloys' },
   { name: 'Evidence', to: '/evidence' },
 ] as const;
 
@@ -58,4 +61,6 @@ export const pages: readonly Page[] = [
   { path: '/melts', component: MeltsPage, section: 'Melts', keys: [] },
   { path: '/melts/new', component: NewMeltPage, section: 'Melts', keys: [] },
   { path: '/melts/:id', component: MeltPage, section: 'Melts', keys: [] },
+  { path: '/shortlists', component: ShortlistsPage, section: 'Shortlists', keys: [] },
+  { path: '/shortlists/:id', component: ShortlistPage, section: 'Shortlists', keys: [] },
 ];

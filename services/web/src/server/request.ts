@@ -26,7 +26,7 @@ export class NoAnswer extends Error {
 }
 
 interface RequestOptions {
-  method?: 'GET' | 'POST' | 'PUT' | 'DELETE';
+  method?: 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
   body?: string | Blob;
   type?: string;
   headers?: Record<string, string>;

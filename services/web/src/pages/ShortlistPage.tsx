@@ -1,0 +1,75 @@
+import { useParams } from 'wouter';
+import { Failed } from '../frame/Failed.tsx';
+import { useTitle } from '../frame/useTitle.ts';
+import { Waiting } from '../frame/Waiting.tsx';
+import { apiRoot } from '../server/request.ts';
+import { AddAlloyForm } from '../shortlist/AddAlloyForm.tsx';
+import { EntryCard } from '../shortlist/EntryCard.tsx';
+import { PersonField } from '../shortlist/PersonField.tsx';
+import { PickForm } from '../shortlist/PickForm.tsx';
+import { usePerson } from '../shortlist/person.ts';
+import { RemovedEntries } from '../shortlist/RemovedEntries.tsx';
+import '../shortlist/shortlist.css';
+import { useShortlist } from '../shortlist/useShortlist.ts';
+
+/** One shortlist: what is on it, what people said, and what has not reached the others yet. */
+export function ShortlistPage() {
+  const { id = '' } = useParams<{ id: string }>();
+  const [person] = usePerson();
+  const { list, unsent, error, refused, act, retry } = useShortlist(id);
+  useTitle(list?.name.value ?? 'Shortlist');
+  if (error && !list) return <Failed error={error} what="The shortlist" onRetry={retry} />;
+  if (!list) return <Waiting what="Fetching the shortlist" />;
+  const standing = list.entries.filter(({ removed }) => !removed.value);
+  const mute = person.trim() === '';
+  return (
+    <div className="short-page">
+      <header>
+        <h1>{list.name.value}</h1>
+        <p className="quiet">
+          Begun by {list.name.by}. Everyone with this page’s address sees it and may write on it.{' '}
+          <a href={`${apiRoot}/shortlists/${id}/export?format=html`}>Save as one file</a>{' '}
+          <a href={`${apiRoot}/shortlists/${id}/export?format=csv`}>Save as CSV</a>{' '}
+          <button type="button" className="button-plain" onClick={() => window.print()}>
+            Print
+          </button>
+        </p>
+        <div className="short-person">
+          <PersonField />
+        </div>
+        <Standing unsent={unsent} stale={error !== null} refused={refused} />
+      </header>
+      {standing.length === 0 ? (
+        <p className="read">
+          No alloy is on it yet. Type one below, pick some of a search, or use “Add to a shortlist” on the
+          page of an alloy.
+        </p>
+      ) : null}
+      {standing.map((entry) => (
+        <EntryCard key={entry.entry} entry={entry} person={person} act={act} />
+      ))}
+      <AddAlloyForm disabled={mute} act={act} />
+      <PickForm id={id} person={person} />
+      <RemovedEntries entries={list.entries} disabled={mute} act={act} />
+    </div>
+  );
+}
+
+function Standing({ unsent, stale, refused }: { unsent: number; stale: boolean; refused: Error | null }) {
+  return (
+    <>
+      <p role="status" className={unsent > 0 || stale ? 'note' : 'unseen'}>
+        {unsent > 0
+          ? `${unsent} ${unsent === 1 ? 'change is' : 'changes are'} kept in this browser and not sent yet; they go out as soon as the server answers.`
+          : stale
+            ? 'The server does not answer: what others changed since does not show.'
+            : 'Everything is sent.'}
+      </p>
+      {refused ? (
+        <p role="alert" className="note note-danger">
+          <b>A change was refused:</b> {refused.message}
+        </p>
+      ) : null}
+    </>
+  );
+}

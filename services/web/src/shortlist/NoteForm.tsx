@@ -1,0 +1,39 @@
+import type { ShortlistAct } from '@tiegel/contract';
+import { useId } from 'react';
+import { useKeptText } from './useKeptText.ts';
+
+interface NoteFormProps {
+  entry: string;
+  disabled: boolean;
+  act: (act: ShortlistAct) => void;
+}
+
+/** A note to be written; what was typed survives a reload. */
+export function NoteForm({ entry, disabled, act }: NoteFormProps) {
+  const [text, setText] = useKeptText(`note ${entry}`);
+  const id = useId();
+  return (
+    <form
+      className="row"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (text.trim() === '') return;
+        act({ kind: 'note', entry, text: text.trim() });
+        setText('');
+      }}
+    >
+      <label htmlFor={id}>Note</label>
+      <input
+        id={id}
+        className="short-note-field"
+        value={text}
+        maxLength={2000}
+        disabled={disabled}
+        onChange={(event) => setText(event.target.value)}
+      />
+      <button type="submit" disabled={disabled || text.trim() === ''}>
+        Write it down
+      </button>
+    </form>
+  );
+}

@@ -1,0 +1,108 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Shortlist } from '@tiegel/contract';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { eventually, openSite, type Site } from './site.ts';
+
+let site: Site;
+let id: string;
+
+beforeAll(async () => {
+  site = await openSite();
+  const { id: made } = await site.api<Shortlist>('/shortlists', { name: 'Cold impeller', by: 'Ana' });
+  id = made;
+});
+afterAll(() => site?.close());
+
+async function as(name: string): Promise<{ page: Page; wrongs: string[] }> {
+  const visit = await site.visit(`/shortlists/${id}`);
+  await visit.page.getByLabel('Your name').fill(name);
+  return visit;
+}
+const alloyField = (page: Page) => page.getByLabel('An alloy, at.%');
+const entry = (page: Page, symbol: string) => page.locator('.short-entry', { hasText: symbol }).first();
+
+test('a list is begun by keyboard, filled, noted on and judged', async () => {
+  const { page, wrongs } = await site.visit('/shortlists');
+  await page.getByLabel('Your name').focus();
+  await page.keyboard.type('Ana');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('Hot blades');
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Hot blades' }).waitFor();
+  await alloyField(page).focus();
+  await page.keyboard.type('NbMoTaW');
+  await page.keyboard.press('Enter');
+  await entry(page, 'Nb').waitFor();
+  await entry(page, 'Nb').getByLabel('Note').focus();
+  await page.keyboard.type('Brittle when cold.');
+  await page.keyboard.press('Enter');
+  await page.getByText('Brittle when cold.').waitFor();
+  await entry(page, 'Nb').getByLabel('How far').selectOption('agreed');
+  await eventually(async () => {
+    const [list] = (await site.api<{ items: Shortlist[] }>('/shortlists')).items;
+    return list!.entries.map(({ status, notes }) => [status.value, notes[0]?.text]);
+  }).toEqual([['agreed', 'Brittle when cold.']]);
+  expect(wrongs).toEqual([]);
+});
+
+test('two people, one without a connection for a while: nothing is lost, and what they contradict shows', async () => {
+  const ana = await as('Ana');
+  await alloyField(ana.page).fill('CoCrFeMnNi');
+  await alloyField(ana.page).press('Enter');
+  const ben = await as('Ben');
+  await entry(ben.page, 'Mn').waitFor();
+  await ben.page.context().setOffline(true);
+  await entry(ben.page, 'Mn').getByLabel('Note').fill('Ask the foundry.');
+  await entry(ben.page, 'Mn').getByLabel('Note').press('Enter');
+  await entry(ben.page, 'Mn').getByLabel('How far').selectOption('set aside');
+  await alloyField(ben.page).fill('NbMoTaW');
+  await alloyField(ben.page).press('Enter');
+  await ben.page.getByText(/changes are kept in this browser/).waitFor();
+  await entry(ana.page, 'Mn').getByLabel('How far').selectOption('to melt');
+  await entry(ana.page, 'Mn').getByLabel('Note').fill('Fits the furnace.');
+  await entry(ana.page, 'Mn').getByLabel('Note').press('Enter');
+  await eventually(async () => (await site.api<Shortlist>(`/shortlists/${id}`)).sequence).toBe(4);
+  await ben.page.context().setOffline(false);
+  for (const { page } of [ana, ben]) {
+    await page.getByText('Two said different things at the same time.').waitFor({ timeout: 30_000 });
+    await page.getByText('Ask the foundry.').waitFor();
+    await page.getByText('Fits the furnace.').waitFor();
+    await entry(page, 'Nb').waitFor();
+  }
+  await ana.page.getByRole('button', { name: /Take “to melt”/ }).click();
+  await eventually(() => ben.page.getByText('Two said different').count()).toBe(0);
+  const { entries } = await site.api<Shortlist>(`/shortlists/${id}`);
+  expect(entries[0]!.status).toMatchObject({ value: 'to melt', rivals: [] });
+});
+
+test('what was not sent survives a reload, and what was typed', async () => {
+  const { page } = await as('Cy');
+  await entry(page, 'Mn').waitFor();
+  await entry(page, 'Mn').getByLabel('Note').fill('Half a thou');
+  await page.reload();
+  expect(await entry(page, 'Mn').getByLabel('Note').inputValue()).toBe('Half a thou');
+});
+
+test('an alloy that is none is refused beside its field, in words', async () => {
+  const { page } = await as('Ana');
+  await alloyField(page).fill('CoXx');
+  await alloyField(page).press('Enter');
+  await page.getByRole('alert').getByText(/Xx/).waitFor();
+});
+
+test.each(['light', 'dark'] as const)('no finding of the accessibility checker, %s', async (colorScheme) => {
+  for (const [path, ready] of [
+    ['/shortlists', 'Cold impeller'],
+    [`/shortlists/${id}`, 'Add it'],
+  ] as const) {
+    for (const width of [1440, 390]) {
+      const { page } = await site.visit(path, { colorScheme, viewport: { width, height: 900 } });
+      await page.getByText(ready).first().waitFor();
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map((one) => `${path} ${width}: ${one.id}`)).toEqual([]);
+      const wide = await page.evaluate('document.documentElement.scrollWidth > window.innerWidth');
+      expect(wide, `${path} scrolls sideways at ${width}`).toBe(false);
+    }
+  }
+});
