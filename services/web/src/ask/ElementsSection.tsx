@@ -1,5 +1,5 @@
 import { generalCaution } from '@tiegel/elements';
-import { useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { elementProperties } from '../periodic/elementProperties.ts';
 import { markSigns } from '../periodic/marks.ts';
 import { PeriodicTable } from '../periodic/PeriodicTable.tsx';
@@ -32,45 +32,37 @@ export function ElementsSection(props: ElementsSectionProps) {
   const { draft, change, replace, elements, quantities, prices } = props;
   const [shown, setShown] = useState('meltingTemperature');
   const [clickMark, setClickMark] = useState<Mark>('pool');
-  const properties = elementProperties(elements);
+  const properties = useMemo(() => elementProperties(elements), [elements]);
   const property = properties.find(({ id }) => id === shown) ?? properties[0];
   const currency = prices?.currency;
+  const used = [...draft.limits, ...draft.rank, ...draft.front].map(({ quantity }) => quantity);
+  const usedIds = [...new Set(used)].sort().join();
+  const lacking = useMemo(() => {
+    const ids = usedIds.split(',');
+    return lackingFor(
+      quantities.filter(({ id }) => ids.includes(id)),
+      elements,
+    );
+  }, [usedIds, quantities, elements]);
 
-  const used = new Set([...draft.limits, ...draft.rank, ...draft.front].map(({ quantity }) => quantity));
-  const lacking = lackingFor(
-    quantities.filter(({ id }) => used.has(id)),
-    elements,
+  const onMark = useCallback(
+    (symbol: string, mark: Mark | null) =>
+      change(({ marks }) => {
+        const { [symbol]: _, ...others } = marks;
+        return { marks: mark === null ? others : { ...others, [symbol]: mark } };
+      }),
+    [change],
+  );
+  const onMarkTogether = useCallback(
+    (symbols: readonly string[], mark: Mark) =>
+      change(({ marks }) => ({ marks: markedTogether(marks, symbols, mark) })),
+    [change],
   );
 
-  const onMark = (symbol: string, mark: Mark | null) =>
-    change(({ marks }) => {
-      const { [symbol]: _, ...others } = marks;
-      return { marks: mark === null ? others : { ...others, [symbol]: mark } };
-    });
-
-  const onMarkTogether = (symbols: readonly string[], mark: Mark) =>
-    change(({ marks }) => ({ marks: markedTogether(marks, symbols, mark) }));
-
-  return (
-    <section aria-labelledby="elements-head" className="ask-section">
-      <h2 id="elements-head" tabIndex={-1}>
-        Elements
-      </h2>
-      <div id={fieldId('/elements')} tabIndex={-1}>
-        <FaultText pointer="/elements" />
-      </div>
-      <PoolChoice draft={draft} onTake={({ marks, each }) => replace({ ...draft, marks, each })} />
-      <PeriodicTable
-        elements={elements}
-        marks={draft.marks}
-        property={property}
-        unit={property ? unitText(property.unit, currency) : ''}
-        clickMark={clickMark}
-        clickWord={clickWords[clickMark]}
-        lacking={lacking}
-        onMark={onMark}
-        onMarkTogether={onMarkTogether}
-      >
+  // The table is as large as the rest of the page: nothing of it is drawn anew while a limit is dragged.
+  const choices = useMemo(
+    () => (
+      <>
         <fieldset className="row">
           <legend className="unseen">What a click on an element, a group or a family does</legend>
           <span aria-hidden="true">A click</span>
@@ -103,6 +95,32 @@ export function ElementsSection(props: ElementsSectionProps) {
           does={clickWords[clickMark]}
           onChoose={(symbols) => onMarkTogether(symbols, clickMark)}
         />
+      </>
+    ),
+    [clickMark, currency, draft.marks, elements, onMarkTogether, properties, property],
+  );
+
+  return (
+    <section aria-labelledby="elements-head" className="ask-section">
+      <h2 id="elements-head" tabIndex={-1}>
+        Elements
+      </h2>
+      <div id={fieldId('/elements')} tabIndex={-1}>
+        <FaultText pointer="/elements" />
+      </div>
+      <PoolChoice draft={draft} onTake={({ marks, each }) => replace({ ...draft, marks, each })} />
+      <PeriodicTable
+        elements={elements}
+        marks={draft.marks}
+        property={property}
+        unit={property ? unitText(property.unit, currency) : ''}
+        clickMark={clickMark}
+        clickWord={clickWords[clickMark]}
+        lacking={lacking}
+        onMark={onMark}
+        onMarkTogether={onMarkTogether}
+      >
+        {choices}
       </PeriodicTable>
       {marked(draft, 'pool', 'require', 'forbid').length === 0 ? (
         <p className="read quiet">

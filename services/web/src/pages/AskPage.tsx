@@ -1,28 +1,26 @@
-import { useEffect, useRef } from 'react';
+import { useMemo } from 'react';
+import { AskHead } from '../ask/AskHead.tsx';
 import '../ask/askPage.css';
-import { BeginSection } from '../ask/begin/BeginSection.tsx';
 import { ConditionsSection } from '../ask/ConditionsSection.tsx';
-import { DemonstrationButton } from '../ask/DemonstrationButton.tsx';
-import { emptyDraft, marked } from '../ask/draft.ts';
+import { marked } from '../ask/draft.ts';
 import { ElementsSection } from '../ask/ElementsSection.tsx';
 import { FaultsContext, focusField } from '../ask/faultsContext.ts';
 import { FurtherSection } from '../ask/further/FurtherSection.tsx';
 import { JsonSection } from '../ask/JsonSection.tsx';
 import { KeepSection } from '../ask/KeepSection.tsx';
 import { LimitsSection } from '../ask/LimitsSection.tsx';
-import { NameField } from '../ask/NameField.tsx';
 import { LetsSection } from '../ask/own/LetsSection.tsx';
 import { useOwnQuantities } from '../ask/own/useOwnQuantities.ts';
 import { placeInWords } from '../ask/placeInWords.ts';
 import { RankSection } from '../ask/RankSection.tsx';
 import { SharesSection } from '../ask/SharesSection.tsx';
 import { SizePanel } from '../ask/SizePanel.tsx';
+import { StartButton } from '../ask/StartButton.tsx';
 import { SampleContext } from '../ask/sample/sampleContext.ts';
 import { useSampleView } from '../ask/sample/useSampleView.ts';
 import { useAskData } from '../ask/useAskData.ts';
 import { useDraft } from '../ask/useDraft.ts';
 import { useSize } from '../ask/useSize.ts';
-import { useStart } from '../ask/useStart.ts';
 import { useStartingPoint } from '../ask/useStartingPoint.ts';
 import { Failed } from '../frame/Failed.tsx';
 import { FaultList } from '../frame/FaultList.tsx';
@@ -38,6 +36,7 @@ export const askKeys: readonly Key[] = [
   { keys: '+', does: 'requires the element in every alloy' },
   { keys: '-', does: 'forbids the element' },
   { keys: 'Delete', does: 'takes the mark from the element' },
+  { keys: '←, →, Page Up, Page Down', does: 'on an end over a distribution: moves a limit or a wish' },
   { keys: 'Ctrl+Enter', does: 'starts the search' },
 ];
 
@@ -64,29 +63,13 @@ export function AskPage() {
   } = useSize(draft, data?.quantities ?? noQuantities);
   const own = useOwnQuantities(draft.lets);
   const registry = data?.quantities ?? noQuantities;
-  const quantities = [...registry, ...own.views];
+  const quantities = useMemo(() => [...registry, ...own.views], [registry, own.views]);
   const sampleView = useSampleView(
     draft,
     written.specification,
     quantities.filter(({ id }) => own.meant.has(id) || registry.some((one) => one.id === id)),
   );
-  const starting = useStart(written.specification);
-  const startButton = useRef<HTMLButtonElement>(null);
-
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) startButton.current?.click();
-    };
-    document.addEventListener('keydown', onKey);
-    return () => document.removeEventListener('keydown', onKey);
-  }, []);
-
   const picked = marked(draft, 'pool', 'require').length;
-  const onStart = () => {
-    const [wrong] = faults.keys();
-    if (wrong !== undefined) focusField(wrong);
-    else if (picked > 0 && !starting.isPending) starting.mutate();
-  };
 
   if (error && !data) return <Failed error={error} what="The form" onRetry={again} />;
   if (!data || start.loading) return <Waiting what="Fetching elements and quantities" />;
@@ -95,30 +78,14 @@ export function AskPage() {
   return (
     <FaultsContext value={faults}>
       <div className="ask">
-        <div className="ask-head">
-          <div className="row">
-            <h1>Describe a search</h1>
-            <DemonstrationButton onLoad={replace} />
-            {picked > 0 ? (
-              <button type="button" className="button-plain" onClick={() => replace(emptyDraft)}>
-                Empty the form
-              </button>
-            ) : null}
-          </div>
-          {start.error ? (
-            <Failed error={start.error} what="The search that this address begins with" />
-          ) : null}
-          {replaced ? (
-            <p className="note row" role="status">
-              The form was filled anew.
-              <button type="button" onClick={bringBack}>
-                Bring back what stood there
-              </button>
-            </p>
-          ) : null}
-          <BeginSection draft={draft} blank={picked === 0} fillings={fillings} replace={replace} />
-          <NameField name={draft.name} change={change} />
-        </div>
+        <AskHead
+          draft={draft}
+          change={change}
+          replace={replace}
+          fillings={fillings}
+          bringBack={replaced ? bringBack : null}
+          startError={start.error}
+        />
         <div className="ask-form">
           <ElementsSection
             draft={draft}
@@ -158,16 +125,11 @@ export function AskPage() {
               error={countError}
               what="What you entered is kept; counting goes on when the server answers."
             />
-            <button
-              ref={startButton}
-              type="button"
-              className="button-main"
-              aria-disabled={picked === 0 || starting.isPending}
-              onClick={onStart}
-            >
-              {starting.isPending ? 'Starting …' : 'Start search'}
-            </button>
-            <FaultList error={starting.error} what="No search was started; what you entered is kept." />
+            <StartButton
+              specification={written.specification}
+              ready={picked > 0}
+              onRefused={faults.size > 0 ? () => focusField([...faults.keys()][0]!) : null}
+            />
           </SizePanel>
           <JsonSection
             specification={written.specification}

@@ -1,22 +1,27 @@
-import { type Element, unavailable, elements as withData } from '@tiegel/elements';
-import { type CSSProperties, type KeyboardEvent, type MouseEvent, useMemo, useRef, useState } from 'react';
+import type { Element } from '@tiegel/elements';
+import {
+  type CSSProperties,
+  type KeyboardEvent,
+  type MouseEvent,
+  memo,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { Mark } from '../ask/draft.ts';
 import { type Lack, lackInWords } from '../ask/pool/lackingFor.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import type { ElementView } from '../server/types.ts';
+import { allElements, elementBySymbol } from './allElements.ts';
 import { ElementCard } from './ElementCard.tsx';
 import { ElementReadout } from './ElementReadout.tsx';
 import { type ElementProperty, propertyOf } from './elementProperties.ts';
 import { GroupHead } from './GroupHead.tsx';
 import './periodicTable.css';
+import { useTypedSymbol } from './useTypedSymbol.ts';
 import { type Direction, walk } from './walk.ts';
 
-const all: readonly Element[] = [...withData, ...unavailable].sort((a, b) => a.atomicNumber - b.atomicNumber);
-const bySymbol = new Map(all.map((element) => [element.symbol, element]));
 const groups = Array.from({ length: 18 }, (_, index) => index + 1);
-/** Letters further apart than this (ms) begin another symbol. */
-const symbolPause = 900;
-const nothingTyped = { text: '', time: 0 };
 
 /** Lanthanides and actinides are drawn apart; these stand in their place. */
 const apart = [
@@ -58,7 +63,7 @@ interface PeriodicTableProps {
  * walk, letters jump to a symbol, Enter picks, + requires, − forbids, Delete clears. The numbers of
  * the groups are walked like cards and mark a whole group.
  */
-export function PeriodicTable(props: PeriodicTableProps) {
+export const PeriodicTable = memo(function PeriodicTable(props: PeriodicTableProps) {
   const { elements, marks, property, unit, clickMark, clickWord, lacking, onMark, onMarkTogether, children } =
     props;
   const byName = useMemo(() => new Map(elements.map((element) => [element.symbol, element])), [elements]);
@@ -66,7 +71,7 @@ export function PeriodicTable(props: PeriodicTableProps) {
   const [at, setAt] = useState('Fe');
   const [pointed, setPointed] = useState<string | null>(null);
   const table = useRef<HTMLFieldSetElement>(null);
-  const typed = useRef(nothingTyped);
+  const typed = useTypedSymbol();
 
   const places = () => [...(table.current?.querySelectorAll<HTMLElement>('.card, .group-head') ?? [])];
   const focus = (place: HTMLElement | undefined) => {
@@ -75,14 +80,14 @@ export function PeriodicTable(props: PeriodicTableProps) {
     place.focus();
   };
   const symbolsOf = (name: string) =>
-    bySymbol.has(name)
+    elementBySymbol.has(name)
       ? [name]
-      : all
+      : allElements
           .filter(({ group, symbol }) => group === Number(name) && byName.has(symbol))
           .map(({ symbol }) => symbol);
   const toggle = (name: string, mark: Mark) => {
     const symbols = symbolsOf(name);
-    if (!bySymbol.has(name)) onMarkTogether(symbols, mark);
+    if (!elementBySymbol.has(name)) onMarkTogether(symbols, mark);
     else if (byName.has(name)) onMark(name, marks[name] === mark ? null : mark);
   };
 
@@ -91,33 +96,23 @@ export function PeriodicTable(props: PeriodicTableProps) {
     if (name === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
     const { key } = event;
     const isLetter = /^[a-z]$/i.test(key);
-    if (!isLetter) typed.current = nothingTyped;
+    if (!isLetter) typed(null);
     if (key.startsWith('Arrow')) {
-      const all = places();
-      const boxes = all.map((place) => place.getBoundingClientRect());
-      focus(all[walk(boxes, all.indexOf(event.target as HTMLElement), key as Direction)]);
+      const cards = places();
+      const boxes = cards.map((place) => place.getBoundingClientRect());
+      focus(cards[walk(boxes, cards.indexOf(event.target as HTMLElement), key as Direction)]);
     } else if (key === 'Home') focus(places().find((place) => place.dataset.symbol));
     else if (key === 'End') focus(places().at(-1));
     else if (key === '+') toggle(name, 'require');
     else if (key === '-' || key === '−') toggle(name, 'forbid');
     else if (key === 'Delete' || key === 'Backspace')
       for (const symbol of symbolsOf(name)) onMark(symbol, null);
-    else if (isLetter) jump(key);
-    else if (key === 'Enter' || key === ' ') toggle(name, bySymbol.has(name) ? 'pool' : clickMark);
+    else if (isLetter) {
+      const symbol = typed(key);
+      focus(places().find((place) => place.dataset.symbol === symbol));
+    } else if (key === 'Enter' || key === ' ') toggle(name, elementBySymbol.has(name) ? 'pool' : clickMark);
     else return;
     event.preventDefault();
-  };
-  /** Letters typed within a moment are a symbol, or its beginning. */
-  const jump = (letter: string) => {
-    const now = performance.now();
-    const before = now - typed.current.time < symbolPause ? typed.current.text : '';
-    const find = (text: string) =>
-      all.find(({ symbol }) => symbol.toLowerCase() === text) ??
-      all.find(({ symbol }) => symbol.toLowerCase().startsWith(text));
-    const text = find(before + letter.toLowerCase()) ? before + letter.toLowerCase() : letter.toLowerCase();
-    typed.current = { text, time: now };
-    const found = find(text)?.symbol;
-    focus(places().find((place) => place.dataset.symbol === found));
   };
   const onClick = (event: MouseEvent) => {
     const name = nameOf(event.target as HTMLElement);
@@ -125,7 +120,7 @@ export function PeriodicTable(props: PeriodicTableProps) {
     setAt(name);
     toggle(name, clickMark);
   };
-  const shown = bySymbol.get(pointed ?? at) ?? bySymbol.get('Fe')!;
+  const shown = elementBySymbol.get(pointed ?? at) ?? elementBySymbol.get('Fe')!;
 
   return (
     <div className="periodic">
@@ -155,7 +150,7 @@ export function PeriodicTable(props: PeriodicTableProps) {
             {numbers}
           </span>
         ))}
-        {all.map((element) => {
+        {allElements.map((element) => {
           const facts = byName.get(element.symbol);
           const value = formatNumber(
             facts && property ? propertyOf(facts, property.id) : null,
@@ -189,7 +184,7 @@ export function PeriodicTable(props: PeriodicTableProps) {
     const lacks = lacking.get(symbol);
     return lacks ? lackInWords(lacks) : '';
   }
-}
+});
 
 /** The symbol of the card, or the number of the group head, that something lies in. */
 function nameOf(target: HTMLElement): string | undefined {

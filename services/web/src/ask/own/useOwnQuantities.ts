@@ -32,6 +32,8 @@ export function useOwnQuantities(rows: readonly LetRow[]): OwnQuantities {
       ([{ readExpressions }, { valueOfOwn }]) => {
         if (current) setReader({ read: readExpressions, valueOf: valueOfOwn });
       },
+      // Without it the server alone says what is wrong; the next visit loads it again.
+      () => {},
     );
     return () => {
       current = false;
