@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { scheduleSchema } from './schedule/schedule.ts';
 import type { SearchSpecification } from './specification.ts';
 
 /** The states of a search; what moves it from one to another: packages/search, states.ts. */
@@ -54,6 +55,8 @@ export const searchViewSchema = z
     ),
     /** what was ignored or rounded while checking, in words */
     notices: z.array(z.string()),
+    /** when it is worked on */
+    schedule: scheduleSchema,
     progress: z.object({ points: z.number().int(), total: z.number().int() }),
     counts: countsSchema,
     kept: z.number().int(),

@@ -19,6 +19,8 @@ export interface KeptPoints {
    * every point that passes, however it is ranked, where a front is asked for.
    */
   offerToFront(system: number, score: number, point: number, values: Float64Array): void;
+  /** Learns from other chunks of the search how good a point must be to be kept, and tells them: see ScoreOptions. */
+  exchange(sharedKey: Float64Array): void;
   /** What to keep, once all points were offered. */
   finish(): Pick<Outcome, 'best' | 'bestOfSystems' | 'front'>;
 }
@@ -28,7 +30,7 @@ export function keptPoints(ranking: Ranking, cutOff: number | null): KeptPoints 
   const { keep, keepPerSystem, prefer } = ranking;
   const best = bestPoints(keep, prefer);
   const bestHere = bestPoints(keepPerSystem, prefer);
-  const cutOffKey = cutOff === null ? Number.POSITIVE_INFINITY : keyOf(cutOff, prefer);
+  let cutOffKey = cutOff === null ? Number.POSITIVE_INFINITY : keyOf(cutOff, prefer);
   let ofSystems = new Float64Array(0);
   let length = 0;
   let system = -1;
@@ -63,6 +65,11 @@ export function keptPoints(ranking: Ranking, cutOff: number | null): KeptPoints 
     worstKey: () => Math.max(Math.min(cutOffKey, best.worstKey()), bestHere.worstKey()),
     excludes: (key, of, point) =>
       (key > cutOffKey || best.excludes(key, of, point)) && bestHere.excludes(key, of, point),
+    exchange(sharedKey) {
+      cutOffKey = Math.min(cutOffKey, sharedKey[0]!);
+      // Two that tell at once may lose one word, which was true and is no loss.
+      if (keep > 0 && best.worstKey() < cutOffKey) sharedKey[0] = best.worstKey();
+    },
     offerToFront: (of, score, point, values) => front?.offer(score, of, point, values),
     finish() {
       leave();

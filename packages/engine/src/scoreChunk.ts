@@ -1,3 +1,4 @@
+import { isPruned } from './isPruned.ts';
 import { scorePruned } from './pruning/scorePruned.ts';
 import { scoreBlocks } from './scoreBlocks.ts';
 import type { Score } from './scoring.ts';
@@ -7,7 +8,6 @@ import type { Score } from './scoring.ts';
  * counted or a front is sought, every point is looked at; else what cannot matter is left out.
  */
 export const scoreChunk: Score = (prepared, chunk, options) => {
-  const { tally, front } = prepared.plan.specification;
-  const score = tally === 'each' || front !== undefined ? scoreBlocks : scorePruned;
+  const score = isPruned(prepared.plan.specification) ? scorePruned : scoreBlocks;
   return score(prepared, chunk, options);
 };

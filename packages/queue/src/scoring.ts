@@ -18,11 +18,14 @@ export interface AnnouncedSearch {
  * - `stop`: shared; as soon as `stop[0]` is not 0 the thread may leave the chunk and answer
  *   `stopped`. To be read every 10⁵ points or so: a thread that is stopped this way stays warm,
  *   one that is terminated has to be started and compiled anew.
+ * - `sharedKey`: shared by the threads of this process that score the search; one number, Infinity at
+ *   first, by which the scorer tells how good a point must be (ScoreOptions of packages/engine).
  */
 export interface ScoringRequest extends AnnouncedSearch {
   chunk: Chunk;
   cutOff: number | null;
   stop: Int32Array<SharedArrayBuffer>;
+  sharedKey?: Float64Array<SharedArrayBuffer>;
 }
 
 /** What became of the chunk; `scoringSeconds` is time spent in the thread. What the thread throws counts as failed. */

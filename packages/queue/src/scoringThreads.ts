@@ -51,8 +51,8 @@ export function scoringThreads(threadFile: URL, threads: number): ScoringThreads
   }
 
   return {
-    score({ id: searchId, plan, stop }, { chunk, cutOff }) {
-      return unlessBroken(pool.run({ searchId, plan, chunk, cutOff, stop }));
+    score({ id: searchId, plan, stop, sharedKey }, { chunk, cutOff }) {
+      return unlessBroken(pool.run({ searchId, plan, chunk, cutOff, stop, sharedKey }));
     },
     async ready({ id: searchId, plan }, threads) {
       const one = () => unlessBroken(pool.run({ searchId, plan } as ScoringRequest, { name: 'ready' }));

@@ -1,8 +1,8 @@
 import type { SearchSpecification } from '@tiegel/contract';
-import { calibrate } from '@tiegel/engine';
+import { calibrate, secondsAtMost } from '@tiegel/engine';
 import type { CheckedSearch } from './check.ts';
 
-/** Rates that are kept, of the questions asked last. */
+/** Rates and bounds that are kept, of the questions asked last. */
 const mostKept = 100;
 /** Scoring that is worth learning from takes longer than this, s. */
 const leastSeconds = 0.5;
@@ -11,6 +11,8 @@ const leastSeconds = 0.5;
 export interface Estimates {
   /** Measured on one core of this machine, in 0.1 s and once for each kind, until a search of the kind has told better. */
   pointsPerSecond(checked: CheckedSearch): number;
+  /** A bound, s, of what a search that leaves regions out takes on so many workers; worked out in 0.3 to 0.8 s, once for each. */
+  secondsAtMost(checked: CheckedSearch, workers: number): number;
   /** Notes what scoring so many points took, s of one worker. */
   learn(specification: SearchSpecification, points: number, seconds: number): void;
 }
@@ -35,6 +37,13 @@ export function estimates(): Estimates {
       keep(kind, rate);
       return rate;
     },
+    secondsAtMost({ plan, prepared, points }, workers) {
+      const { name: _, ...asked } = plan.specification;
+      const search = JSON.stringify([asked, plan.dataVersion, workers]);
+      const seconds = known.get(search) ?? secondsAtMost(prepared, points, workers);
+      keep(search, seconds);
+      return seconds;
+    },
     learn(specification, points, seconds) {
       // Less tells more of starting than of scoring.
       if (seconds > leastSeconds) keep(kindOf(specification), points / seconds);
@@ -43,9 +52,17 @@ export function estimates(): Estimates {
 }
 
 /** What decides the rate: formulas, length of the lines, and how much is kept; not which elements, nor which bounds. */
-function kindOf({ limits, rank, components, fractions, keep, keepPerSystem }: SearchSpecification): string {
+function kindOf({
+  limits,
+  rank,
+  components,
+  fractions,
+  keep,
+  keepPerSystem,
+  tally,
+}: SearchSpecification): string {
   return JSON.stringify([
     ...[limits.map(({ quantity }) => quantity), rank.map(({ quantity }) => quantity), components],
-    ...[fractions === 'equimolar' ? fractions : fractions.step, keep, keepPerSystem],
+    ...[fractions === 'equimolar' ? fractions : fractions.step, keep, keepPerSystem, tally],
   ]);
 }

@@ -1,11 +1,12 @@
 import { isDeepStrictEqual } from 'node:util';
-import { problem, type Size } from '@tiegel/contract';
+import { problem, type Schedule, type Size } from '@tiegel/contract';
+import { isPruned } from '@tiegel/engine';
 import type { ChunkQueue } from '@tiegel/queue';
 import type { SearchRecord, Store } from '@tiegel/store';
-import { checkForm, checkSearch } from './check.ts';
+import { type CheckedSearch, checkForm, checkSearch } from './check.ts';
 import type { Estimates } from './estimate.ts';
 import type { LabData } from './labData.ts';
-import { secondsPerChunk, start } from './start.ts';
+import { pointsOfPrunedChunk, secondsPerChunk, start } from './start.ts';
 
 /** What requests are answered from. */
 export interface RequestParts {
@@ -23,8 +24,22 @@ export async function sizeOf(request: unknown, parts: RequestParts): Promise<Siz
   const checked = checkSearch(request, parts.data(), parts.maxPoints);
   const { systems, points, question, notices } = checked;
   const workers = await parts.queue.workers();
-  const seconds = workers === 0 ? null : points / (parts.rates.pointsPerSecond(checked) * workers);
-  return { systems, points, seconds, workers, question, notices };
+  const atMost = isPruned(checked.plan.specification);
+  const seconds = workers === 0 ? null : secondsOf(checked, atMost, workers, parts.rates);
+  return { systems, points, seconds, atMost, workers, question, notices };
+}
+
+function secondsOf(checked: CheckedSearch, atMost: boolean, workers: number, rates: Estimates): number {
+  return atMost
+    ? rates.secondsAtMost(checked, workers)
+    : checked.points / (rates.pointsPerSecond(checked) * workers);
+}
+
+/** How many points a chunk has: what a worker scores in a second, or, where it leaves out most, a share of them all. */
+function chunkSize(checked: CheckedSearch, workers: number, rates: Estimates): number {
+  return isPruned(checked.plan.specification)
+    ? pointsOfPrunedChunk(checked.points, workers)
+    : rates.pointsPerSecond(checked) * secondsPerChunk(workers);
 }
 
 /**
@@ -33,7 +48,7 @@ export async function sizeOf(request: unknown, parts: RequestParts): Promise<Siz
  */
 export async function accept(
   request: unknown,
-  idempotencyKey: string | null,
+  { idempotencyKey, schedule }: { idempotencyKey: string | null; schedule: Schedule | undefined },
   parts: RequestParts,
 ): Promise<{ record: SearchRecord; created: boolean }> {
   const since = performance.now();
@@ -43,11 +58,11 @@ export async function accept(
   const before = madeBefore(request, idempotencyKey, data, parts.store);
   if (before !== null) return { record: before, created: false };
   const checked = checkSearch(request, data, parts.maxPoints);
-  const pointsPerChunk =
-    parts.pointsPerChunk ?? parts.rates.pointsPerSecond(checked) * secondsPerChunk(workers);
+  const pointsPerChunk = parts.pointsPerChunk ?? chunkSize(checked, workers, parts.rates);
   const record = start(checked, parts.store, {
     prices: data.prices,
     idempotencyKey,
+    schedule,
     pointsPerChunk,
     workers,
     since,

@@ -31,10 +31,13 @@ export function ready(search: AnnouncedSearch): void {
  * it throws, above all a plan of another engine version, is reported as a failed chunk.
  */
 export default function scoringThread(request: ScoringRequest): ScoringAnswer {
-  const { chunk, cutOff, stop } = request;
+  const { chunk, cutOff, stop, sharedKey } = request;
   const start = performance.now();
   const stopped = () => Atomics.load(stop, 0) !== 0;
-  const outcome = scoreChunk(preparedFor(request), chunk, { cutOff, stopped });
+  const outcome = scoreChunk(preparedFor(request), chunk, {
+    ...{ cutOff, stopped },
+    ...(sharedKey && { sharedKey }),
+  });
   if (outcome === null) return { kind: 'stopped' };
   return { kind: 'done', outcome, scoringSeconds: (performance.now() - start) / 1000 };
 }

@@ -1,3 +1,4 @@
+import type { Schedule } from '@tiegel/contract';
 import type { PriceList } from '@tiegel/elements';
 import { planChunks } from '@tiegel/engine';
 import type { SearchRecord, Store } from '@tiegel/store';
@@ -14,9 +15,26 @@ export function secondsPerChunk(workers: number): number {
   return Math.max(1, workers / 100);
 }
 
+/** Chunks for each worker of a search that leaves regions out: enough to share it out evenly, and for progress to show. */
+const prunedChunksPerWorker = 16;
+/** Bounds, whatever the number of workers: a chunk of fewer points costs more to hand out than to score, one of more shows no progress. */
+const prunedChunk = { least: 300_000, most: 5e9 };
+
+/**
+ * How many points a chunk of a search should have that leaves regions out. What it takes hangs on
+ * how much of it can be left out, which nobody knows before: so chunks are shares of the whole, and
+ * large ones, since a chunk finds its best points anew until it learns from the others how good
+ * they must be.
+ */
+export function pointsOfPrunedChunk(points: number, workers: number): number {
+  const share = points / (prunedChunksPerWorker * Math.max(1, workers));
+  return Math.min(prunedChunk.most, Math.max(prunedChunk.least, share));
+}
+
 interface Start {
   prices: PriceList | null;
   idempotencyKey: string | null;
+  schedule: Schedule | undefined;
   pointsPerChunk: number;
   workers: number;
   /** when the request came, ms, monotonic */
@@ -33,6 +51,7 @@ export function start(checked: CheckedSearch, store: Store, given: Start): Searc
   });
   const search = {
     ...{ idempotencyKey, plan, question, notices, systems, points },
+    ...(given.schedule === undefined ? {} : { schedule: given.schedule }),
     columns: columnsOf(plan),
     prices: prices && { date: prices.date, currency: prices.currency, invented: prices.invented },
     preparationSeconds: (performance.now() - given.since) / 1000,

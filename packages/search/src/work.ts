@@ -1,4 +1,5 @@
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError, type Schedule } from '@tiegel/contract';
+import { isPruned } from '@tiegel/engine';
 import type { ChunkQueue, Report } from '@tiegel/queue';
 import type { SearchChange, SearchRecord, Store } from '@tiegel/store';
 import { collect } from './collect.ts';
@@ -8,7 +9,7 @@ import { clearCandidates, finish } from './finish.ts';
 import { resume } from './resume.ts';
 import { type SearchEvent, stateAfter } from './states.ts';
 import { textOf } from './textOf.ts';
-import { giveBack, type Underway } from './underway.ts';
+import { activeSeconds, giveBack, type Underway } from './underway.ts';
 import type { Watchers } from './watchers.ts';
 
 /** A chunk that failed so often is not tried again: its search fails. */
@@ -21,6 +22,8 @@ export interface Work {
   /** Stops working on a search; what comes back of it afterwards is not waited for. */
   stop(id: string): void;
   underway(id: string): Underway | undefined;
+  /** Works on a search by another timetable from now on. */
+  reschedule(id: string, schedule: Schedule): void;
   /** What the store refused of a search, so that the search stands still; undefined where it works. */
   trouble(id: string): ProblemError | undefined;
   forgetTrouble(id: string): void;
@@ -39,7 +42,7 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
   const troubles = new Map<string, ProblemError>();
   const running = new Set<Promise<void>>();
   let closed = false;
-  const dispatch = dispatcher(queue, { handedOut, held });
+  const dispatch = dispatcher(queue, { handedOut, held, resting });
   queue.onReport(report);
   queue.onLoss(() => {
     for (const search of searches.values()) giveBack(search, search.inFlight.keys());
@@ -70,7 +73,7 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
     else dispatch.add(search);
     await complete.promise;
     dispatch.remove(search);
-    told.learn(plan.specification, scored.points, scored.seconds);
+    if (!isPruned(plan.specification)) told.learn(plan.specification, scored.points, scored.seconds);
   }
 
   function leave(search: Underway): void {
@@ -122,6 +125,14 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
     move(search.id, 'handOut');
   }
 
+  /** The clock of a search that rests stands still. */
+  function resting(search: Underway): void {
+    if (search.since === null) return;
+    search.earlierSeconds = activeSeconds(search);
+    search.since = null;
+    move(search.id, 'rest', { activeSeconds: search.earlierSeconds });
+  }
+
   /** Notes why nothing is handed out, where that changed. */
   function held(search: Underway, reason: string | null): void {
     if (search.heldBy === reason) return;
@@ -168,6 +179,11 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
       if (search !== undefined) leave(search);
     },
     underway: (id) => searches.get(id),
+    reschedule(id, schedule) {
+      const search = searches.get(id);
+      if (search !== undefined) search.schedule = schedule;
+      dispatch.wake();
+    },
     trouble: (id) => troubles.get(id),
     forgetTrouble: (id) => void troubles.delete(id),
     async close() {

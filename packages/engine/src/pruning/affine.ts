@@ -12,8 +12,8 @@ export interface Frame {
   elements: number;
   /** Their places in the pool, ascending. */
   members: readonly number[];
-  low: Int32Array;
-  high: Int32Array;
+  low: readonly number[];
+  high: readonly number[];
   total: number;
   width: Float64Array;
   rest: number;
@@ -55,7 +55,7 @@ export function newAffine(steps: number, mostElements: number): Affine {
   });
   return {
     frame: {
-      ...{ elements: 0, members: [], low: new Int32Array(), high: new Int32Array(), total: 1, rest: 0 },
+      ...{ elements: 0, members: [], low: [], high: [], total: 1, rest: 0 },
       width: new Float64Array(mostElements),
       middle: new Float64Array(mostElements),
     },

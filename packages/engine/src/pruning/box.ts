@@ -6,14 +6,14 @@ import { windowSums } from '../windowSums.ts';
  * point of the box (see `tightBox`).
  */
 export interface Box {
-  low: Int32Array;
-  high: Int32Array;
+  low: number[];
+  high: number[];
   total: number;
 }
 
 /** The box within bounds, made tight; null where it holds no point. */
-export function tightBox(low: ArrayLike<number>, high: ArrayLike<number>, total: number): Box | null {
-  const box = { low: Int32Array.from(low), high: Int32Array.from(high), total };
+export function tightBox(low: readonly number[], high: readonly number[], total: number): Box | null {
+  const box = { low: low.slice(), high: high.slice(), total };
   return tighten(box) ? box : null;
 }
 
@@ -42,7 +42,7 @@ export function firstPointOf({ low, high, total }: Box): number[] {
   let rest = total;
   let behind = 0;
   for (let at = 0; at < high.length; at += 1) behind += high[at]!;
-  return Array.from(low, (least, at) => {
+  return low.map((least, at) => {
     behind -= high[at]!;
     const parts = Math.max(least, rest - behind);
     rest -= parts;
@@ -62,12 +62,12 @@ export function widestOf({ low, high }: Box): number {
 /** A box with more than one point in two: up to and including the middle of an element's bounds, and above it. */
 export function halvesOf({ low, high, total }: Box, element: number): [Box, Box] {
   const middle = (low[element]! + high[element]!) >> 1;
-  const [lower, upper] = [Int32Array.from(high), Int32Array.from(low)];
+  const [lower, upper] = [high.slice(), low.slice()];
   lower[element] = middle;
   upper[element] = middle + 1;
   const halves = [
-    { low: Int32Array.from(low), high: lower, total },
-    { low: upper, high: Int32Array.from(high), total },
+    { low: low.slice(), high: lower, total },
+    { low: upper, high: high.slice(), total },
   ] as [Box, Box];
   for (const half of halves) tighten(half);
   return halves;
@@ -91,7 +91,13 @@ export function pointsIn({ low, high, total }: Box): number {
 }
 
 /** Points without those in which one of the elements from `first` on is above its bound. */
-function excluding(low: Int32Array, high: Int32Array, first: number, rest: number, elements: number): number {
+function excluding(
+  low: readonly number[],
+  high: readonly number[],
+  first: number,
+  rest: number,
+  elements: number,
+): number {
   let points = waysToShare(rest, elements);
   for (let at = first; at < elements; at += 1) {
     const left = rest - (high[at]! - low[at]! + 1);

@@ -50,9 +50,11 @@ export function scorePruned(
   const found = openSystems(prepared, chunk, search);
   if (found === null) return null;
   passed += found.passed;
-  for (const { number, bestKey } of found.open) {
+  for (const [turn, { number, bestKey }] of found.open.entries()) {
+    options.progress?.(turn / found.open.length);
     if (!counting && ranking.keepPerSystem === 0 && kept.excludes(bestKey, number, 0)) continue;
     if (options.stopped?.()) return null;
+    if (options.sharedKey) kept.exchange(options.sharedKey);
     const system = systems.systemAt(number);
     const total = wholeOf(grid, system.length);
     kept.enter(number);
@@ -131,7 +133,7 @@ interface Entered {
 
 /** Searches a box of the system entered; how many points pass, as far as they are counted. Null when stopped. */
 function searchBox(whole: Box, system: Entered, search: Search): number | null {
-  const { tests, look, kept, counting, options, mostToSweep } = search;
+  const { tests, look, counting, options, mostToSweep } = search;
   const open: OpenBox[] = [];
   let passed = 0;
 

@@ -67,8 +67,8 @@ export function sieve(mostElements: number, mostFunctions: number): Sieve {
   let keepsNothing = false;
 
   // The box at hand and what is wanted of it.
-  let low: Int32Array = new Int32Array();
-  let high: Int32Array = new Int32Array();
+  let low: readonly number[] = [];
+  let high: readonly number[] = [];
   let elements = 0;
   let counting = false;
   let look: Look = () => {};
@@ -266,8 +266,8 @@ export function sieve(mostElements: number, mostFunctions: number): Sieve {
   function prepareLevels(
     of: Functions,
     places: Int32Array,
-    lowest: Int32Array,
-    highest: Int32Array,
+    lowest: readonly number[],
+    highest: readonly number[],
     size: number,
     perFunction: number,
   ): void {

@@ -141,7 +141,7 @@ function greatestEntropy({ elements, low, high, total }: Frame, terms: Float64Ar
 
 const held = (value: number, low: number, high: number): number => Math.max(low, Math.min(value, high));
 
-function sumAt(level: number, low: Int32Array, high: Int32Array): number {
+function sumAt(level: number, low: readonly number[], high: readonly number[]): number {
   let sum = 0;
   for (let at = 0; at < low.length; at += 1) sum += held(level, low[at]!, high[at]!);
   return sum;
@@ -153,17 +153,25 @@ function sumAt(level: number, low: Int32Array, high: Int32Array): number {
  */
 function leastEntropy({ elements, low, high, total }: Frame, terms: Float64Array): number {
   let least = Number.POSITIVE_INFINITY;
-  const at = (place: number, free: number, rest: number, sum: number): void => {
-    if (place === elements) {
-      const inside = free >= 0 && rest >= low[free]! && rest <= high[free]!;
-      if (inside) least = Math.min(least, sum + terms[rest]!);
-      return;
+  for (let free = 0; free < elements; free += 1) {
+    // All others at their least; then one after another changes its side, so that every choice comes up once.
+    let rest = total + low[free]!;
+    let sum = 0;
+    for (let at = 0; at < elements; at += 1) {
+      rest -= low[at]!;
+      if (at !== free) sum += terms[low[at]!]!;
     }
-    if (free < 0) at(place + 1, place, rest, sum);
-    if (free < 0 && place === elements - 1) return;
-    at(place + 1, free, rest - low[place]!, sum + terms[low[place]!]!);
-    if (high[place]! > low[place]!) at(place + 1, free, rest - high[place]!, sum + terms[high[place]!]!);
-  };
-  at(0, -1, total, 0);
+    let sides = 0;
+    for (let turn = 1; ; turn += 1) {
+      if (rest >= low[free]! && rest <= high[free]!) least = Math.min(least, sum + terms[rest]!);
+      if (turn >= 2 ** (elements - 1)) break;
+      const bit = 31 - Math.clz32(turn & -turn);
+      const other = bit < free ? bit : bit + 1;
+      sides ^= 1 << bit;
+      const sign = (sides >> bit) & 1 ? 1 : -1;
+      rest -= sign * (high[other]! - low[other]!);
+      sum += sign * (terms[high[other]!]! - terms[low[other]!]!);
+    }
+  }
   return least;
 }

@@ -3,6 +3,9 @@ import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { openSearching, type SearchingOptions } from './openSearching.ts';
 
+const leavesOut =
+  'Not every point is looked at: what surely cannot be among the best, or surely passes or fails, is left out. The result is the same.';
+
 /** `count SPEC`: writes how large a search is. */
 export async function countOnce(
   request: unknown,
@@ -10,12 +13,14 @@ export async function countOnce(
 ): Promise<void> {
   const { searches, close } = await openSearching(options);
   try {
-    const { systems, points, seconds, question, notices } = await searches.size(request);
+    const { systems, points, seconds, atMost, question, notices } = await searches.size(request);
     for (const notice of notices) console.error(`Notice: ${notice}`);
-    const time = seconds === null ? '' : `, about ${durationInWords(seconds)} to search`;
+    const time =
+      seconds === null ? '' : `, ${atMost ? 'at most' : 'about'} ${durationInWords(seconds)} to search`;
     const text = [
       `${wrapped(question)}\n`,
       `${grouped(systems)} systems, ${grouped(points)} points${time}\n`,
+      ...(atMost ? [`${wrapped(leavesOut)}\n`] : []),
     ];
     await standardOutput(options.json ? jsonText({ systems, points }) : text);
   } finally {
