@@ -1,5 +1,5 @@
 import { EPSILON, type Form, greatestOf, roundingOf } from './form.ts';
-import { bare, type Condition, fixedValue, type Node, type Nodes } from './node.ts';
+import { bare, type Condition, factorOf, fixedValue, type Node, type Nodes } from './node.ts';
 import { absoluteOf, ROUNDED, sizeOf } from './slack.ts';
 
 /**
@@ -12,8 +12,18 @@ import { absoluteOf, ROUNDED, sizeOf } from './slack.ts';
  */
 export type Test =
   | { kind: 'always' | 'never' }
-  | { kind: 'atom'; value: Value; operator: Operator; threshold: number; guard: number }
+  | Atom
   | { kind: 'all' | 'any'; tests: readonly Test[] };
+
+/** A comparison; `size` is the greatest distance of a value to the threshold. */
+export interface Atom {
+  kind: 'atom';
+  value: Value;
+  operator: Operator;
+  threshold: number;
+  guard: number;
+  size: number;
+}
 
 /** P of a form, or what a node computes. */
 export type Value = { kind: 'form'; form: Form } | { kind: 'node'; node: Node };
@@ -24,6 +34,9 @@ const never: Test = { kind: 'never' };
 
 const mirrored: Record<Operator, Operator> = { '<': '>', '<=': '>=', '>': '<', '>=': '<=' };
 const opposite: Record<Operator, Operator> = { '<': '>=', '<=': '>', '>': '<=', '>=': '<' };
+/** A guard of at most this share of the size leaves hardly a point uncertain. */
+const FINE = 1e-9;
+
 const isUpper = (operator: Operator): boolean => operator === '<' || operator === '<=';
 
 /** Tests of one program. */
@@ -62,38 +75,42 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
       const slack =
         (node.form!.slack.absolute + node.form!.slack.relative * Math.abs(threshold) + width) /
         Math.abs(factor);
-      return formAtom(base, side, threshold / factor, slack);
+      return formAtom(base, side, threshold / factor, slack, distance(node, threshold) / Math.abs(factor));
     }
     const pushed = throughConstants(node, operator, threshold, width);
     if (pushed) return pushed;
     if (node.form) {
       const { form, slack } = node.form;
       const from = absoluteOf({ ...node, slack }) + width;
-      return formAtom(form, operator, threshold / form.scale, from / form.scale);
+      return formAtom(form, operator, threshold / form.scale, from / form.scale, distance(node, threshold) / form.scale);
     }
     return throughOperation(node, operator, threshold, width) ?? nodeAtom(node, operator, threshold, width);
   }
 
-  function formAtom(form: Form, operator: Operator, threshold: number, slack: number): Test {
+  function formAtom(
+    form: Form,
+    operator: Operator,
+    threshold: number,
+    slack: number,
+    greatest: number,
+  ): Test {
     if (form.exact) {
       const guard = slack === 0 ? 0 : slack + 4 * EPSILON * Math.abs(threshold);
       const certain = guard === 0 || Math.ceil(threshold - guard) > Math.floor(threshold + guard);
-      return atom({ kind: 'form', form }, operator, threshold, certain ? 0 : guard);
+      return { kind: 'atom', value: { kind: 'form', form }, operator, threshold, guard: certain ? 0 : guard, size: greatest };
     }
     const size = greatestOf(form, total) + Math.abs(threshold);
     const guard = slack + roundingOf(form, total, elements) + ROUNDED * size;
-    return atom({ kind: 'form', form }, operator, threshold, guard);
+    return { kind: 'atom', value: { kind: 'form', form }, operator, threshold, guard, size: Math.min(size, greatest) + guard };
   }
 
   function nodeAtom(node: Node, operator: Operator, threshold: number, width: number): Test {
     const { absolute, relative } = node.slack;
     const guard = absolute + (relative === 0 ? 0 : 1.1 * relative * (Math.abs(threshold) + width)) + width;
-    return atom(
-      { kind: 'node', node },
-      operator,
-      threshold,
-      guard + ROUNDED * Math.abs(threshold) + Number.MIN_VALUE,
-    );
+    const rounding = ROUNDED * Math.abs(threshold) + Number.MIN_VALUE;
+    const value: Value = { kind: 'node', node };
+    const size = distance(node, threshold) + guard;
+    return { kind: 'atom', value, operator, threshold, guard: guard + rounding, size };
   }
 
   /** Rules for arithmetic with one constant. */
@@ -211,6 +228,12 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
     width: number,
   ): Test | null {
     const wider = width + ROUNDED * (Math.abs(threshold) + width);
+    const numerator = fixedValue(above);
+    if (numerator !== null && numerator > 0 && below.low >= 0 && threshold - wider > 0) {
+      const least = numerator / threshold;
+      const relative = wider / (threshold - wider) + ROUNDED;
+      return compare(below, mirrored[operator], least, 1.01 * relative * least);
+    }
     const direct = nodeAtom(quotient, operator, threshold, width);
     if (below.low >= 0) {
       const without = rootAgainst(above, below, operator, threshold, wider) ?? product(operator);
@@ -224,12 +247,13 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
     );
 
     function product(side: Operator): Test {
+      const factor = 1 / factorOf(above);
       const moved = nodes.binary(
         'subtract',
-        above,
-        nodes.binary('multiply', nodes.constant(threshold), below),
+        factor === 1 ? above : nodes.binary('multiply', nodes.constant(factor), above),
+        nodes.binary('multiply', nodes.constant(threshold * factor), below),
       );
-      return compare(moved, side, 0, wider * sizeOf(below));
+      return compare(moved, side, 0, wider * sizeOf(below) * factor * 1.01);
     }
   }
 
@@ -253,6 +277,13 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
     const size = sizeOf(below) ** 2;
     const wider = size * (2 * threshold * width + width * width + 2 * ROUNDED * threshold ** 2);
     return compare(moved, operator, 0, wider + 2 * ROUNDED * root.factor ** 2 * sizeOf(root.of));
+  }
+
+  /** The one of two tests that leaves fewer points uncertain, the first where it is fine. */
+  function better(first: Test, second: Test): Test {
+    const isFine = (test: Test): boolean =>
+      'tests' in test ? test.tests.every(isFine) : test.kind !== 'atom' || test.guard <= FINE * test.size;
+    return isFine(first) || !isFine(second) ? first : second;
   }
 
   function holds({ left, operator, right }: Condition): Test {
@@ -350,8 +381,9 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
   };
 }
 
-function atom(value: Value, operator: Operator, threshold: number, guard: number): Test {
-  return { kind: 'atom', value, operator, threshold, guard };
+/** The greatest distance of a node to a threshold, with room for what is rounded. */
+function distance({ low, high }: Node, threshold: number): number {
+  return 1.001 * Math.max(Math.abs(low - threshold), Math.abs(high - threshold));
 }
 
 /** All of some tests. */
@@ -385,24 +417,6 @@ function decided(node: Node, operator: Operator, threshold: number, width: numbe
   }[operator];
   if (holdsNone) return never;
   return holdsAll && !mayLack ? always : null;
-}
-
-/** The one of two tests that leaves fewer points uncertain, the first where it is fine. */
-function better(first: Test, second: Test): Test {
-  const fine = (test: Test): boolean =>
-    'tests' in test
-      ? test.tests.every(fine)
-      : test.kind !== 'atom' || test.guard <= 1e-9 * scaleOf(test.value);
-  return fine(first) || !fine(second) ? first : second;
-}
-
-function scaleOf(value: Value): number {
-  if (value.kind === 'node') return sizeOf(value.node);
-  const { form } = value;
-  let largest = Math.abs(form.constant);
-  for (const one of form.linear) largest = Math.max(largest, Math.abs(one));
-  for (const one of form.quadratic ?? []) largest = Math.max(largest, Math.abs(one));
-  return largest;
 }
 
 /** k √v as k ≥ 0 and v, where a node is that. */

@@ -75,27 +75,42 @@ export interface Code {
   /** Sets and keeps on the stack. */
   tee(local: Local): Code;
   i32(value: number): Code;
-  /** Both lanes the same number. */
+  /**
+   * Both lanes the same number. Loaded once, at the start of the function, from where finish() says:
+   * compiled code forms a constant of 128 bits anew by three instructions wherever it stands.
+   */
   splat(value: number): Code;
   /** Both lanes the same 64 bits. */
   bits(value: bigint): Code;
   lanes(first: bigint, second: bigint): Code;
   access(name: Access, address: number): Code;
   block(kind: 'block' | 'loop' | 'if'): Code;
+  /** An `if` that is seldom entered: its registers are given to what runs always. */
+  seldom(): Code;
   otherwise(): Code;
   end(): Code;
   /** To the end of the block, or the start of the loop, that is so many levels out. */
   branch(levels: number, when?: 'if'): Code;
-  call(imported: number): Code;
-  /** The function as an entry of the code section. */
-  finish(): number[];
+  /**
+   * The function as an entry of the code section, where its seldom entered blocks stand in it, and
+   * the vectors of the numbers that it expects at its address of numbers, in order.
+   */
+  finish(): { entry: number[]; seldom: number[]; numbers: number[] };
 }
 
 const words = new DataView(new ArrayBuffer(16));
 
-/** A function body that is being written. */
-export function functionCode(): Code {
+/** Numbers that a function may have. */
+export const mostNumbers = 512;
+
+/**
+ * A function body that is being written.
+ * @param numbersAt address of the vectors of its numbers
+ */
+export function functionCode(numbersAt: number): Code {
   const bytes: number[] = [];
+  const seldom: number[] = [];
+  const numbers = new Map<number, Local>();
   const types: ValueType[] = [];
   const push = (values: readonly number[]): Code => {
     for (const value of values) bytes.push(value);
@@ -120,11 +135,16 @@ export function functionCode(): Code {
     set: (local) => push([0x21, ...unsigned(local)]),
     tee: (local) => push([0x22, ...unsigned(local)]),
     i32: (value) => push([0x41, ...signed(value)]),
-    splat: (value) =>
-      vector(() => {
-        words.setFloat64(0, value, true);
-        words.setFloat64(8, value, true);
-      }),
+    splat(value) {
+      if (Object.is(value, 0)) return code.bits(0n);
+      let local = numbers.get(value);
+      if (local === undefined) {
+        if (numbers.size === mostNumbers) throw new RangeError('A kernel has too many numbers.');
+        local = code.local('v128');
+        numbers.set(value, local);
+      }
+      return code.get(local);
+    },
     bits: (value) => code.lanes(value, value),
     lanes: (first, second) =>
       vector(() => {
@@ -136,36 +156,51 @@ export function functionCode(): Code {
       return push([...opcode, align, ...unsigned(address)]);
     },
     block: (kind) => push([{ block: 0x02, loop: 0x03, if: 0x04 }[kind], NO_RESULT]),
+    seldom() {
+      seldom.push(bytes.length);
+      return code.block('if');
+    },
     otherwise: () => push([0x05]),
     end: () => push([0x0b]),
     branch: (levels, when) => push([when === 'if' ? 0x0d : 0x0c, ...unsigned(levels)]),
-    call: (imported) => push([0x10, ...unsigned(imported)]),
     finish() {
       const runs = runsOf(types).flatMap(([count, type]) => [...unsigned(count), valueTypes[type]]);
-      const head = [...unsigned(runsOf(types).length), ...runs];
-      return [...unsigned(head.length + bytes.length + 1), ...head, ...bytes, 0x0b];
+      const loads = [...numbers.values()].flatMap((local, at) => [
+        ...[0x41, 0, ...accesses['v128.load'].bytes, accesses['v128.load'].align],
+        ...[...unsigned(numbersAt + 16 * at), 0x21, ...unsigned(local)],
+      ]);
+      const head = [...unsigned(runsOf(types).length), ...runs, ...loads];
+      return {
+        entry: [...unsigned(head.length + bytes.length + 1), ...head, ...bytes, 0x0b],
+        seldom: seldom.map((at) => at + head.length),
+        numbers: [...numbers.keys()],
+      };
     },
   };
   return code;
 }
 
 /**
- * A module with one function without parameters and results, exported as `sweep`. It imports a
- * memory (host.memory) and a function of the same kind (host.full, number 0 in calls).
+ * A module with one function without parameters and results, exported as `sweep`, on a memory that
+ * it imports (host.memory).
  *
  * @source WebAssembly Specification 2.0, binary format (section 5)
  */
-export function moduleOf(code: Code): Uint8Array<ArrayBuffer> {
+export function moduleOf(code: Code): { bytes: Uint8Array<ArrayBuffer>; numbers: number[] } {
   const name = (text: string) => [text.length, ...Array.from(text, (letter) => letter.charCodeAt(0))];
   const section = (id: number, content: number[]) => [id, ...unsigned(content.length), ...content];
-  return Uint8Array.from([
+  const { entry, seldom, numbers } = code.finish();
+  const hints = seldom.flatMap((at) => [...unsigned(at), 1, 0]);
+  const bytes = Uint8Array.from([
     ...[0x00, 0x61, 0x73, 0x6d, 0x01, 0x00, 0x00, 0x00],
     ...section(1, [1, 0x60, 0, 0]),
-    ...section(2, [2, ...name('host'), ...name('memory'), 2, 0, 1, ...name('host'), ...name('full'), 0, 0]),
+    ...section(2, [1, ...name('host'), ...name('memory'), 2, 0, 1]),
     ...section(3, [1, 0]),
-    ...section(7, [1, ...name('sweep'), 0, 1]),
-    ...section(10, [1, ...code.finish()]),
+    ...section(7, [1, ...name('sweep'), 0, 0]),
+    ...section(0, [...name('metadata.code.branch_hint'), 1, 0, ...unsigned(seldom.length), ...hints]),
+    ...section(10, [1, ...entry]),
   ]);
+  return { bytes, numbers };
 }
 
 /** Neighbours of one type as one declaration. */

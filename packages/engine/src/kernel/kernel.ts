@@ -33,18 +33,11 @@ export function kernel(
   elements: number,
   lanes: Lanes,
   take: TakePoint,
-  renewCutOff: () => void,
 ): Kernel {
-  const { bytes, layout, forms, constants } = kernelCode(task, elements, lanes);
+  const { bytes, numbers, layout, forms, constants } = kernelCode(task, elements, lanes);
   const memory = new webAssembly.Memory({ initial: Math.ceil(layout.bytes / 65536) });
   const instance = new webAssembly.Instance(new webAssembly.Module(bytes), {
-    host: {
-      memory,
-      full() {
-        takeRecords();
-        renewCutOff();
-      },
-    },
+    host: { memory },
   });
   const sweepAll = instance.exports.sweep!;
   const integers = new Int32Array(memory.buffer);
@@ -52,6 +45,7 @@ export function kernel(
   const longs = new BigInt64Array(memory.buffer);
   const words = new Uint32Array(memory.buffer);
   const counters = task.limits.length + task.counted.length + 1;
+  for (const [at, value] of numbers.entries()) doubles.fill(value, layout.numbers / 8 + 2 * at, layout.numbers / 8 + 2 * at + 2);
   writeEntropies(doubles, layout.entropy / 8, layout.entropyFromWhole / 8, task.total);
 
   const ofSystem = evaluator(partOfProgram(program, constants));
@@ -60,10 +54,8 @@ export function kernel(
   const amounts = new Int32Array(elements);
 
   function takeRecords(): void {
-    const count = integers[layout.recordCount / 4]!;
-    integers[layout.recordCount / 4] = 0;
-    for (let record = 0; record < count; record += 1) {
-      const at = (layout.records + record * layout.bytesPerRecord) / 4;
+    const end = (layout.records + integers[layout.recordEnd / 4]!) / 4;
+    for (let at = layout.records / 4; at < end; at += layout.bytesPerRecord / 4) {
       const bits = integers[at + 1]!;
       for (let lane = 0; lane < 2; lane += 1) {
         const uncertain = (bits >> lane) & 1;
@@ -127,7 +119,6 @@ export function kernel(
         Number(longs[start + 2 * at]! + longs[start + 2 * at + 1]!),
       );
       longs.fill(0n, start, start + 2 * counters);
-      integers[layout.recordCount / 4] = 0;
       return counts;
     },
   };

@@ -2,7 +2,7 @@ import type { Test, Tests } from './compare.ts';
 import { type Code, functionCode, type Local, moduleOf } from './emit.ts';
 import type { Form } from './form.ts';
 import { type FormLevels, formLevels } from './formLevels.ts';
-import { type Layout, layoutOf, mostRecords } from './layout.ts';
+import { type Layout, layoutOf } from './layout.ts';
 import { type Needs, needsOf } from './needs.ts';
 import type { Node } from './node.ts';
 import { formKey, type ValueCode, valueCode } from './valueCode.ts';
@@ -30,6 +30,8 @@ export const candidateShift = 2;
 
 export interface KernelCode {
   bytes: Uint8Array<ArrayBuffer>;
+  /** What it expects at layout.numbers, both lanes of a vector alike. */
+  numbers: readonly number[];
   layout: Layout;
   /** In the order of layout.forms. */
   forms: readonly Form[];
@@ -44,16 +46,16 @@ export interface KernelCode {
  * reach the cut-off, become records. Counts leave out the points that it is not sure of.
  *
  * A record is i32 number of the point, i32 bits (uncertain lanes 0 and 1, candidate lanes 2 and 3),
- * i32 parts of lane 0 by place. When the records are full it calls `full`, which takes them.
+ * i32 parts of lane 0 by place. There is room for one at each step of a call.
  */
 export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): KernelCode {
   const counted = [...task.limits, ...task.counted];
   const everywhere = needsOf(counted, [], task.tests);
   const needs = needsOf(counted, task.score ? [task.score] : [], task.tests);
   const layout = layoutOf(needs.forms, elements, task.total, counted.length + 1, needs.constants.length);
-  const code = functionCode();
+  const code = functionCode(layout.numbers);
   new Walk(code, task, layout, elements, lanes, needs, everywhere.forms.length).write();
-  return { bytes: moduleOf(code), layout, ...needs };
+  return { ...moduleOf(code), layout, ...needs };
 }
 
 /** The code of one kernel while it is written: its locals, and what is done level by level. */
@@ -77,6 +79,7 @@ class Walk {
   private readonly counters: Local[];
   private readonly passes: Local;
   private readonly uncertain: Local;
+  private readonly recordEnd: Local;
 
   constructor(
     code: Code,
@@ -105,6 +108,7 @@ class Walk {
     this.counters = many(this.masks.length + 1, 'v128');
     this.passes = code.local('v128');
     this.uncertain = code.local('v128');
+    this.recordEnd = code.local('i32');
     this.needs = needs;
     for (const [at, form] of needs.forms.entries()) {
       const levels = formLevels(code, form, layout.forms[at]!, elements, this.stride, at >= eager);
@@ -117,6 +121,7 @@ class Walk {
     code.i32(0).access('i32.load', layout.index).set(this.index);
     this.level(0);
     code.i32(0).get(this.index).access('i32.store', layout.index);
+    code.i32(0).get(this.recordEnd).access('i32.store', layout.recordEnd);
     for (const [at, counter] of this.counters.entries()) {
       const address = layout.counters + 16 * at;
       code.i32(0).i32(0).access('v128.load', address).get(counter).op('i64x2.add');
@@ -233,7 +238,6 @@ class Walk {
       system: (step) =>
         code.i32(0).access('v128.load', this.layout.constants + 16 * needs.constants.indexOf(step)),
       tests: task.tests,
-      total: task.total,
     });
     for (const [at, test] of [...task.limits, ...task.counted].entries()) {
       values.pushTest(test);
@@ -254,7 +258,7 @@ class Walk {
       code.get(this.passes);
       if (unsure) code.op('v128.or');
     } else if (!unsure) return;
-    code.op('v128.any_true').block('if');
+    code.op('v128.any_true').seldom();
     this.record(values, unsure);
     code.end();
   }
@@ -323,15 +327,8 @@ class Walk {
 
   private writeRecord(bits: Local): void {
     const { code, layout, elements } = this;
-    const [count, at] = [code.local('i32'), code.local('i32')];
     const line = elements - 2;
-    code
-      .i32(0)
-      .access('i32.load', layout.recordCount)
-      .tee(count)
-      .i32(layout.bytesPerRecord)
-      .op('i32.mul')
-      .set(at);
+    const at = this.recordEnd;
     const store = (offset: number, push: () => void): void => {
       code.get(at);
       push();
@@ -341,7 +338,6 @@ class Walk {
     store(4, () => code.get(bits));
     for (let place = 0; place <= line; place += 1) store(8 + 4 * place, () => code.get(this.amounts[place]!));
     store(8 + 4 * (line + 1), () => code.get(this.rests[line]!).get(this.amounts[line]!).op('i32.sub'));
-    code.i32(0).get(count).i32(1).op('i32.add').tee(count).access('i32.store', layout.recordCount);
-    code.get(count).i32(mostRecords).op('i32.eq').block('if').call(0).end();
+    code.get(at).i32(layout.bytesPerRecord).op('i32.add').set(at);
   }
 }

@@ -1,3 +1,4 @@
+import { mostNumbers } from './emit.ts';
 import type { Form } from './form.ts';
 
 /**
@@ -12,8 +13,8 @@ export interface Layout {
   mostBehind: number;
   /** i32: number of the first point, counted on by the kernel. */
   index: number;
-  /** i32: how many records there are. */
-  recordCount: number;
+  /** i32: bytes of records. */
+  recordEnd: number;
   /** Vectors: the score to reach, and all bits set where every score reaches it. */
   cutOff: number;
   open: number;
@@ -21,6 +22,8 @@ export interface Layout {
   counters: number;
   /** Vectors: the value of each system constant. */
   constants: number;
+  /** Vectors: the numbers of the code itself. */
+  numbers: number;
   /** Vectors for each form: its constant, its differences, its second differences. */
   forms: readonly number[];
   /** Doubles: −c ln c by parts, then by parts left of the whole. */
@@ -31,8 +34,10 @@ export interface Layout {
   bytes: number;
 }
 
-/** Records that fit before they are handed over. */
-export const mostRecords = 1024;
+/** So many points of a lane may a call have, unless it is a single line. */
+export const pointsPerCall = 30_000;
+/** Every step may become a record, of which a call has no more than points, or than a line may have. */
+const mostRecords = pointsPerCall + 1024;
 
 const VECTOR = 16;
 
@@ -59,9 +64,10 @@ export function layoutOf(
   return {
     ...{ low: take(4 * elements), high: take(4 * elements) },
     ...{ leastBehind: take(4 * elements), mostBehind: take(4 * elements) },
-    ...{ index: take(4), recordCount: take(4), cutOff: take(VECTOR), open: take(VECTOR) },
+    ...{ index: take(4), recordEnd: take(4), cutOff: take(VECTOR), open: take(VECTOR) },
     counters: take(VECTOR * counters),
     constants: take(VECTOR * constants),
+    numbers: take(VECTOR * mostNumbers),
     forms: forms.map((form) => take(VECTOR * vectorsOf(form, elements))),
     ...{ entropy: take(8 * (total + 3)), entropyFromWhole: take(8 * (total + 3)) },
     ...{ records: take(bytesPerRecord * mostRecords), bytesPerRecord },

@@ -148,15 +148,28 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
     );
   }
 
+  /** factor · node without a multiplication of its own, where there is a factor already that can take it; else null. */
   function scaled(of: Node, factor: number, ends: Ends): Node | null {
-    if (of.operation.kind !== 'form' || factor === 0 || !Number.isFinite(factor)) return null;
-    const { base } = of.operation;
-    const operation: Operation = { kind: 'form', base, factor: of.operation.factor * factor };
+    const { operation } = of;
+    if (factor === 0 || !Number.isFinite(factor)) return null;
     const slack = (): Slack => {
       const { absolute, relative } = of.slack;
       return { absolute: absolute * Math.abs(factor), relative: relative + ROUNDED };
     };
-    return node(`scaled ${of.id} ${factor}`, operation, ends, slack, () => scaledFormOf(of, factor));
+    const made = (what: Operation): Node =>
+      node(`scaled ${of.id} ${factor}`, what, ends, slack, () => scaledFormOf(of, factor));
+    if (operation.kind === 'form') return made({ ...operation, factor: operation.factor * factor });
+    if (operation.kind === 'multiply') {
+      const { left, right } = operation;
+      const value = fixedValue(left);
+      const one = value === null ? scaled(left, factor, scaledEnds(left, factor)) : constant(value * factor);
+      return one && made({ kind: 'multiply', left: one, right });
+    }
+    if (operation.kind === 'absolute' && factor > 0) {
+      const inner = scaled(operation.of, factor, scaledEnds(operation.of, factor));
+      return inner && made({ kind: 'absolute', of: inner });
+    }
+    return null;
   }
 
   function binary(kind: BinaryKind, left: Node, right: Node, given?: Ends): Node {
@@ -166,6 +179,10 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
     if (factor !== null) {
       const one = scaled(first === null ? left : right, factor, ends);
       if (one) return one;
+    }
+    if (kind === 'multiply') {
+      const moved = movedFactor(left, right, ends) ?? movedFactor(right, left, ends);
+      if (moved) return moved;
     }
     if (kind === 'lesser' || kind === 'greater') {
       const dropped = withoutIdleSide(kind, left, right);
@@ -181,6 +198,18 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
     };
     const form = () => formOf(kind, left, right, total);
     return node(`${kind} ${left.id} ${right.id}`, { kind, left, right }, ends, slack, form);
+  }
+
+  /** a · (k · b) as (k · a) · b, where a has a factor already. */
+  function movedFactor(taking: Node, giving: Node, ends: Ends): Node | null {
+    const { operation } = giving;
+    if (taking.operation.kind !== 'form' || operation.kind !== 'multiply') return null;
+    const value = fixedValue(operation.left);
+    const one = value === null ? null : scaled(taking, value, scaledEnds(taking, value));
+    if (one === null) return null;
+    const slack = () => slackOf.multiply(taking, giving);
+    const product = { kind: 'multiply', left: one, right: operation.right } as const;
+    return node(`moved ${taking.id} ${giving.id}`, product, ends, slack, () => formOf('multiply', taking, giving, total));
   }
 
   function divide(left: Node, right: Node, ends: Ends): Node {
@@ -248,6 +277,18 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
       return node(key, { kind: 'choose', when, then, otherwise }, ends, slack);
     },
   };
+}
+
+function scaledEnds({ low, high, mayLack }: Node, factor: number): Ends {
+  const [one, other] = [low * factor, high * factor];
+  return { low: Math.min(one, other), high: Math.max(one, other), mayLack };
+}
+
+/** The factor that a node has, which another can be divided by to be rid of it; 1 where there is none. */
+export function factorOf({ operation }: Node): number {
+  if (operation.kind === 'form') return Math.abs(operation.factor);
+  if (operation.kind !== 'multiply') return 1;
+  return Math.abs(fixedValue(operation.left) ?? factorOf(operation.left));
 }
 
 const negated = (of: Known): Known => ({ ...of, low: -of.high, high: -of.low });

@@ -12,13 +12,11 @@ import { rangeBoxes } from '../pruning/rangeBoxes.ts';
 import { scoreBlocks } from '../scoreBlocks.ts';
 import type { ScoreOptions } from '../scoring.ts';
 import { type Kernel, kernel } from './kernel.ts';
+import { pointsPerCall } from './layout.ts';
 import type { Lanes } from './kernelCode.ts';
 import { kernelTask, type SearchTask } from './kernelTask.ts';
 import { partOfProgram } from './partOfProgram.ts';
 import { Unprovable } from './valueCode.ts';
-
-/** Points of one call of a kernel, about: compiled code is replaced by better code only between calls, and the cut-off is renewed. */
-const pointsPerCall = 30_000;
 
 /**
  * Scores a chunk with a kernel generated for this search (see README.md). Its outcome equals that of
@@ -145,7 +143,7 @@ class KernelSearch {
 
   /** Sweeps all systems that a kernel can; the others are left. Returns the points swept, null when stopped. */
   private sweepChunk(chunk: Chunk, { stopped }: ScoreOptions, left: Chunk[]): number | null {
-    const { grid, systems: numbering, ranking } = this.prepared;
+    const { systems: numbering, ranking } = this.prepared;
     if (stopped?.()) return null;
     const isStopped = (): boolean => stopped?.() ?? false;
     const { firstPoint, endPoint } = chunk;
@@ -271,7 +269,6 @@ class KernelSearch {
       one = kernel(
         ...([this.prepared, this.task, elements, lanes] as const),
         (lane, uncertain, index, amounts) => this.take(lane, uncertain, index, amounts),
-        () => this.renewCutOff(),
       );
       this.kernels.set(key, one);
     }

@@ -1,7 +1,7 @@
 import { emitExponential, emitLogarithm } from './approximate.ts';
-import type { Test, Tests, Value } from './compare.ts';
+import type { Atom, Test, Tests, Value } from './compare.ts';
 import type { Code, Local, PlainInstruction } from './emit.ts';
-import { type Form, greatestOf } from './form.ts';
+import type { Form } from './form.ts';
 import type { Node } from './node.ts';
 import { sizeOf } from './slack.ts';
 
@@ -12,7 +12,6 @@ export interface Sources {
   entropy(): void;
   system(step: number): void;
   tests: Tests;
-  total: number;
 }
 
 /** Code of values and tests at one point; each value is formed once within a scope. */
@@ -46,7 +45,7 @@ const comparisons = {
 } as const satisfies Record<string, PlainInstruction>;
 
 /** Distances are multiplied and compared at once in groups of so many: more would leave too many points uncertain. */
-const MOST_IN_A_PRODUCT = 3;
+const MOST_IN_A_PRODUCT = 4;
 /** A guard wider than this share of the size is compared by itself. */
 const NARROW = 1e-9;
 
@@ -126,7 +125,7 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
         push(guard);
         const distance = code.local('v128');
         code.set(distance);
-        watch({ distance, guard: least, size: sizeOf(guard), mayBeNaN: guard.mayLack });
+        watch({ distance, guard: least, size: 1.001 * sizeOf(guard), mayBeNaN: guard.mayLack });
         return;
       }
       case 'lesser':
@@ -232,7 +231,7 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
     }
   }
 
-  function pushAtom({ value, operator, threshold, guard }: Extract<Test, { kind: 'atom' }>): void {
+  function pushAtom({ value, operator, threshold, guard, size }: Atom): void {
     pushValue(value);
     if (guard === 0) {
       code.splat(threshold).op(comparisons[operator]);
@@ -241,7 +240,7 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
     if (threshold !== 0) code.splat(threshold).op('f64x2.sub');
     const distance = code.local('v128');
     code.tee(distance).splat(0).op(comparisons[operator]);
-    watch({ distance, guard, ...kindOf(value, threshold, sources.total) });
+    watch({ distance, guard, size, mayBeNaN: value.kind === 'node' && value.node.mayLack });
   }
 
   function pushValue(value: Value): void {
@@ -293,14 +292,6 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
   };
 }
 
-function kindOf(value: Value, threshold: number, total: number): { size: number; mayBeNaN: boolean } {
-  if (value.kind === 'form') {
-    return { size: greatestOf(value.form, total) + Math.abs(threshold), mayBeNaN: false };
-  }
-  const { node } = value;
-  return { size: 1.01 * sizeOf(node) + Math.abs(threshold), mayBeNaN: node.mayLack };
-}
-
 const numbers = new WeakMap<object, number>();
 let objects = 0;
 
@@ -319,7 +310,7 @@ export function formKey({ constant, linear, quadratic }: Form): string {
   return `${constant} ${numberOf(linear)} ${quadratic && numberOf(quadratic)}`;
 }
 
-function keyOf({ value, operator, threshold, guard }: Extract<Test, { kind: 'atom' }>): string {
+function keyOf({ value, operator, threshold, guard }: Atom): string {
   const of = value.kind === 'form' ? `form ${formKey(value.form)}` : `node ${value.node.id}`;
   return `${of} ${operator} ${threshold} ${guard}`;
 }
