@@ -8,6 +8,8 @@ import {
   type Score,
   scoreChunk,
 } from '@tiegel/engine';
+import { scoreKernel } from '../../packages/engine/src/kernel/scoreKernel.ts';
+import { scoreBlocks } from '../../packages/engine/src/scoreBlocks.ts';
 
 /** A way on which a plan, cut into chunks of about so many points, becomes an outcome. */
 export interface Path {
@@ -33,7 +35,12 @@ function inThisThread(name: string, score: Score, order: (chunks: Chunk[]) => Ch
   };
 }
 
+const asPlanned = (chunks: Chunk[]) => chunks;
+
+/** Scorers by name, beside the one that searches choose for their tally. */
 export const paths: readonly Path[] = [
-  inThisThread('the scorer of the searches', scoreChunk, (chunks) => chunks),
+  inThisThread('the scorer of the searches', scoreChunk, asPlanned),
   inThisThread('the scorer of the searches, chunks backwards', scoreChunk, (chunks) => chunks.toReversed()),
+  inThisThread('blocks', scoreBlocks, asPlanned),
+  inThisThread('kernel', scoreKernel, asPlanned),
 ];

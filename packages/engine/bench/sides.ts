@@ -1,4 +1,5 @@
 import { type Score, scoreReference } from '../src/index.ts';
+import { scoreKernel } from '../src/kernel/scoreKernel.ts';
 import { scorePruned } from '../src/pruning/scorePruned.ts';
 import { scoreBlocks } from '../src/scoreBlocks.ts';
 
@@ -28,6 +29,12 @@ export const sides: readonly Side[] = [
     name: 'blocks',
     score: scoreBlocks,
     forms: 'every limited quantity at every point; the score of points that pass',
+  },
+  {
+    name: 'kernel',
+    score: scoreKernel,
+    forms:
+      'sums at every point, every limit tested as sums or tables allow without forming the quantity; the score, and what lies too near a limit, by the canonical evaluator',
   },
   {
     name: 'pruned',
