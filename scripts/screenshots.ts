@@ -45,6 +45,7 @@ async function pictures(site: Site): Promise<Picture[]> {
   const demonstration = async (page: Page) => {
     await page.getByRole('button', { name: 'As the demonstration' }).click();
     await page.locator('.size-numbers').waitFor();
+    await page.locator('.sample-summary').waitFor();
   };
   return [
     { name: 'ask-empty', path: '/ask', shows: '.card' },
@@ -57,8 +58,29 @@ async function pictures(site: Site): Promise<Picture[]> {
         await demonstration(page);
         await page.getByLabel('Chromium at most, at.%').fill('10');
         await page.getByLabel('The best of all').fill('many');
+        await page.locator('#field-limits-3').getByLabel('at least', { exact: true }).fill('9.5');
+        await page.getByRole('button', { name: 'Rank by an expression' }).click();
+        await page.getByLabel('Formula of merit').fill('youngsModulus / densty');
+        await page.locator('.own-place').waitFor();
+        await page.locator('.size-wrong li').nth(2).waitFor();
+      },
+    },
+    {
+      name: 'ask-all',
+      path: '/ask',
+      shows: '.card',
+      before: async (page) => {
+        await page.getByRole('button', { name: 'Light', exact: true }).click();
+        await page.locator('.sample-summary').waitFor();
         await page.getByRole('button', { name: 'Combine with another quantity' }).click();
-        await page.locator('.size-wrong li').nth(4).waitFor();
+        await page.evaluate(
+          "document.querySelectorAll('main details').forEach((one) => { one.open = true; })",
+        );
+        await page.getByRole('button', { name: 'Weigh two aims' }).click();
+        await page.getByRole('button', { name: 'Add a limit on the kept ones' }).click();
+        await page.locator('.worth-curve').nth(1).waitFor();
+        await page.getByText('Unit: ').waitFor();
+        await page.locator('.size-numbers').waitFor();
       },
     },
     { name: 'searches', path: '/searches', shows: '.search-line' },

@@ -79,7 +79,7 @@ describe('what stands in the way', () => {
     await mass.fill('much');
     await page.getByText('No charge sheet yet.').waitFor();
     expect(await mass.getAttribute('aria-invalid')).toBe('true');
-    await page.getByRole('button', { name: '“much” is not a number.' }).click();
+    await page.getByRole('button', { name: '“much” is not a number. Write it in digits.' }).click();
     expect(await page.evaluate('document.activeElement.id')).toBe(await mass.getAttribute('id'));
     await mass.fill('0.002');
     await eventually(() => textOf(page.locator('.note-danger'))).toMatch(/Charge at least .* g for one step/);

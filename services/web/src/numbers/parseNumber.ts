@@ -30,7 +30,7 @@ export function parseNumber(
   const digits = grouped ? bare.replaceAll(otherSign, '') : bare;
   const normal = digits.replace(/[.,]/, '.');
   const value = plain.test(normal) ? Number(normal) : Number.NaN;
-  if (!Number.isFinite(value)) return { unclear: `“${text.trim()}” is not a number.` };
+  if (!Number.isFinite(value)) return { unclear: `“${text.trim()}” is not a number. Write it in digits.` };
   return { value };
 }
 

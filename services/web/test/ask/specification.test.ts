@@ -117,8 +117,8 @@ test('a number that cannot be read is named by its place, and nothing is sent in
     limits: [limitRow('density', { max: '8;0' })],
   });
   expect(unclear).toEqual({
-    '/components/min': '“five” is not a number.',
-    '/limits/0/max': '“8;0” is not a number.',
+    '/components/min': '“five” is not a number. Write it in digits.',
+    '/limits/0/max': '“8;0” is not a number. Write it in digits.',
   });
   expect(written.components).toEqual({ max: 6 });
 });
