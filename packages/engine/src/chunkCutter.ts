@@ -12,7 +12,7 @@ export interface PlanOptions {
 /** A plan has about so many chunks at most. */
 const mostChunks = 200_000;
 /**
- * The last chunks shrink to a share of the full size, so that no worker waits long for another: of
+ * The last chunks shrink to a share of what was asked for, so that no worker waits long for another: of
  * chunks of a second to 16 ms, some times what handing one over costs (packages/queue). With many
  * workers they stay larger, for one process hands out all of them.
  */
@@ -39,7 +39,7 @@ export interface ChunkCutter {
 /** A cutter for a grid of so many points. */
 export function chunkCutter(grid: Grid, allPoints: number, options: PlanOptions): ChunkCutter {
   const fullSize = Math.max(1, options.pointsPerChunk, allPoints / mostChunks);
-  const smallest = fullSize * smallestShare(options.workers);
+  const smallest = options.pointsPerChunk * smallestShare(options.workers);
   const chunks: Chunk[] = [];
   let pointsLeft = allPoints;
   let firstSystem = 0;
