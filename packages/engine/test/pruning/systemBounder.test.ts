@@ -1,0 +1,128 @@
+import { demoPrices, factsFor } from '@tiegel/elements';
+import { bind, evaluator, quantities } from '@tiegel/screening';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { prepare } from '../../src/index.ts';
+import { type Box, tightBox } from '../../src/pruning/box.ts';
+import { systemBounder } from '../../src/pruning/systemBounder.ts';
+import { smallPlans } from '../fixtures/plans.ts';
+
+const pool = ['Al', 'B', 'Co', 'Cr', 'Cu', 'Fe', 'Hf', 'Mn', 'Mo', 'Nb', 'Ni', 'Re', 'Ti', 'V', 'W', 'Zr'];
+
+/** A system, a box of its grid around one of its points, and some points of the box. */
+const regions = fc
+  .record({
+    members: fc.subarray([...pool.keys()], { minLength: 1, maxLength: 6 }),
+    total: fc.constantFrom(20, 100, 1000),
+    width: fc.constantFrom(0, 1, 3, 10, 50, 1000),
+    cuts: fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 7, maxLength: 7 }),
+    shares: fc.array(fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 6, maxLength: 6 }), {
+      minLength: 25,
+      maxLength: 25,
+    }),
+  })
+  .map(({ members, total, width, cuts, shares }) => {
+    const start = cut(total, members.length, cuts);
+    const low = start.map((parts, at) => Math.max(1, parts - Math.floor(width * cuts[at]!)));
+    const high = start.map((parts, at) => parts + Math.floor(width * (1 - cuts[at]!)));
+    const box = tightBox(low, high, total)!;
+    return { members, total, box, points: [start, ...shares.map((share) => pointOf(box, share))] };
+  });
+
+/** Amounts of at least one part that add up to the whole. */
+function cut(total: number, elements: number, shares: readonly number[]): number[] {
+  let left = total - elements;
+  const parts = Array.from({ length: elements - 1 }, (_, at) => {
+    const taken = Math.floor(left * shares[at]! * 0.7);
+    left -= taken;
+    return 1 + taken;
+  });
+  return [...parts, 1 + left];
+}
+
+/** A point of a box: each element above its least by a share of what there is, the rest as it fits, from a place on. */
+function pointOf({ low, high, total }: Box, shares: readonly number[]): number[] {
+  const point = low.slice();
+  let left = total - low.reduce((sum, part) => sum + part, 0);
+  const give = (at: number, most: number) => {
+    const given = Math.min(left, most, high[at]! - point[at]!);
+    point[at]! += given;
+    left -= given;
+  };
+  for (const at of low.keys()) give(at, Math.floor(shares[at]! * (high[at]! - low[at]! + 1)));
+  const first = Math.floor(shares[0]! * low.length) % low.length;
+  for (const at of low.keys()) give((first + at) % low.length, total);
+  return point;
+}
+
+// 1000 boxes with 26 points of 34 quantities each.
+test('every value of every quantity lies within the bounds of its box, and between its affine functions', () => {
+  const program = bind(
+    quantities.map(({ formula }) => formula),
+    factsFor(pool, { prices: demoPrices }),
+    { grainSize: 30 },
+  );
+  const outputs = quantities.map((_, output) => output);
+  const bounder = systemBounder(program, outputs, 6);
+  const { evaluate } = evaluator(program);
+  const values = new Float64Array(outputs.length);
+  let narrow = 0;
+  fc.assert(
+    fc.property(regions, ({ members, total, box, points }) => {
+      bounder.enter(members, total);
+      bounder.bound(box);
+      for (const point of points) {
+        evaluate(members, point, total, values);
+        for (const output of outputs) {
+          const value = values[output]!;
+          if (!Number.isFinite(value)) {
+            expect(bounder.missing(output) > 0 || !isFinite(bounder, output)).toBe(true);
+            continue;
+          }
+          if (bounder.missing(output) === 2) expect.fail(`${quantities[output]!.id} has a value`);
+          const [below, above] = [true, false].map((side) => affineAt(bounder, output, side, point, box));
+          const ends = [bounder.low(output), bounder.high(output), below!, above!];
+          const inside = value >= ends[0]! && value <= ends[1]! && value >= ends[2]! && value <= ends[3]!;
+          if (!inside) expect.fail(`${quantities[output]!.id} is ${value}, not within ${ends.join(' ')}`);
+          if (ends[1]! - ends[0]! < 0.05 * Math.abs(value)) narrow += 1;
+        }
+      }
+    }),
+    { numRuns: 1000 },
+  );
+  // Bounds that say nothing would pass as well: many of these must be narrow.
+  expect(narrow).toBeGreaterThan(100_000);
+}, 120_000);
+
+type Bounder = ReturnType<typeof systemBounder>;
+
+function isFinite(bounder: Bounder, output: number): boolean {
+  return Number.isFinite(bounder.low(output)) && Number.isFinite(bounder.high(output));
+}
+
+const slopes = new Float64Array(6);
+function affineAt(bounder: Bounder, output: number, isBelow: boolean, point: number[], { low }: Box): number {
+  const constant = bounder.affine(output, isBelow, slopes, 0);
+  return point.reduce((sum, parts, at) => sum + slopes[at]! * (parts - low[at]!), constant);
+}
+
+test('rankings of any kind on invented data with gaps and ties are bounded, too', () => {
+  fc.assert(
+    fc.property(smallPlans, regions, (plan, { box, points, total, members }) => {
+      const symbols = plan.facts.symbols.length;
+      if (members.at(-1)! >= symbols) return;
+      const { program, scoreOutput } = prepare(plan);
+      const bounder = systemBounder(program, [scoreOutput], 6);
+      const values = new Float64Array(program.outputs.length);
+      bounder.enter(members, total);
+      bounder.bound(box);
+      for (const point of points) {
+        evaluator(program).evaluate(members, point, total, values);
+        const value = values[scoreOutput]!;
+        if (!Number.isFinite(value)) expect(bounder.missing(0) > 0 || !isFinite(bounder, 0)).toBe(true);
+        else expect(value >= bounder.low(0) && value <= bounder.high(0)).toBe(true);
+      }
+    }),
+    { numRuns: 600 },
+  );
+}, 120_000);
