@@ -269,6 +269,12 @@ export const problems = {
     remedy: ({ material, least }: { material: string; needed: string; resolution: number; least: string }) =>
       `Charge at least ${least} g for one step of ${material}, weigh on a finer balance, or bring it in by a master alloy.`,
   },
+  'schedule/unknown-zone': {
+    status: 400,
+    exit: 1,
+    text: ({ zone }: { zone: string }) => `"${zone}" is no time zone that this computer knows.`,
+    remedy: 'Use an IANA name such as "Europe/Berlin", "America/Chicago" or "UTC".',
+  },
   'shortlist/unknown': {
     status: 404,
     exit: 1,
@@ -779,12 +785,6 @@ export const problems = {
     exit: 1,
     text: ({ what }: { what: string }) => `The command cannot be read: ${what}`,
     remedy: 'See "npm run -s tiegel -- help" and "npm run -s tiegel -- help COMMAND".',
-  },
-  'command/not-available-yet': {
-    status: 400,
-    exit: 1,
-    text: ({ what }: { what: string }) => `"${what}" is not available yet.`,
-    remedy: 'A later release has it; "npm run -s tiegel -- help" lists what there is now.',
   },
   'command/nothing-to-screen': {
     status: 400,

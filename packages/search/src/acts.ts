@@ -1,4 +1,4 @@
-import type { SearchView } from '@tiegel/contract';
+import type { Schedule, SearchView } from '@tiegel/contract';
 import type { SearchChange, SearchRecord, Store } from '@tiegel/store';
 import type { Records } from './records.ts';
 import { type SearchEvent, stateAfter } from './states.ts';
@@ -10,6 +10,8 @@ export interface Acts {
   pause(id: string): SearchView;
   resume(id: string): SearchView;
   cancel(id: string): SearchView;
+  /** Works on a search by another timetable; one that is over keeps it for the record. */
+  schedule(id: string, schedule: Schedule): SearchView;
 }
 
 export function acts(store: Store, work: Work, { known, view }: Records, changed: Watchers['changed']): Acts {
@@ -28,6 +30,13 @@ export function acts(store: Store, work: Work, { known, view }: Records, changed
 
   return {
     pause: (id) => act(id, 'pause', {}, () => work.stop(id)),
+    schedule(id, schedule) {
+      const { number } = known(id);
+      store.searches.change(number, { schedule });
+      work.reschedule(id, schedule);
+      changed(id, 'state');
+      return view(id);
+    },
     cancel: (id) => act(id, 'cancel', { finishedAt: new Date().toISOString() }, () => work.stop(id)),
     resume: (id) =>
       act(id, 'resume', { finishedAt: null }, ({ number }) => {

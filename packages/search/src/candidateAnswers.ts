@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { type Candidate, type CandidateQuery, problem } from '@tiegel/contract';
 import type { Store } from '@tiegel/store';
 import type { StoredNames } from './candidateColumns.ts';
@@ -9,12 +10,18 @@ import type { Searches } from './searches.ts';
 export function candidateAnswers(
   store: Store,
   { known, view }: Records,
-): Pick<Searches, 'candidates' | 'candidate' | 'candidateAt' | 'export'> {
+): Pick<Searches, 'ready' | 'candidates' | 'candidate' | 'candidateAt' | 'export'> {
   return {
+    async ready(id, query) {
+      const record = known(id);
+      const { set, names } = candidateSet(record);
+      checkQuery(query, record);
+      for (const _ of store.candidates.prepare(set, inStore(query, names))) await setImmediate();
+    },
     candidates(id, query) {
       const record = known(id);
       const { set, names } = candidateSet(record);
-      checkQuery(query, record.columns);
+      checkQuery(query, record);
       const { items, next } = store.candidates.page(set, inStore(query, names));
       const { passed, points } = record.counts;
       return { items: items.map(outOfStore(names)), next, among: { kept: set.kept, passed, points } };
@@ -36,7 +43,7 @@ export function candidateAnswers(
     export(id, query) {
       const record = known(id);
       const { set, names } = candidateSet(record);
-      checkQuery(query, record.columns);
+      checkQuery(query, record);
       const rows = store.candidates.stream(set, inStore(query, names));
       return { head: { search: view(id), columns: record.columns }, rows: renamed(rows, names) };
     },

@@ -1,40 +1,79 @@
-import type { Plan } from '@tiegel/contract';
-import { gridOf, pointsOf } from '@tiegel/engine';
+import type { Limit, Plan } from '@tiegel/contract';
+import { type GridPoint, gridOf, pointList, pointsOf, pointValues } from '@tiegel/engine';
 import { lateQuantities, lateValuesOf, meetsLimit } from '@tiegel/insight';
-import { quantityFinder, screening } from '@tiegel/screening';
-import type { NewCandidate } from '@tiegel/store';
+import { bind, quantityFinder } from '@tiegel/screening';
+import type { NewCandidates } from '@tiegel/store';
 import { storedNames } from './candidateColumns.ts';
 import type { KeptPoint } from './keptPoints.ts';
 import { ownOf } from './namedIn.ts';
 
+type Values = Record<string, number | null>;
+
 /**
- * Makes candidates of kept points: every quantity of the search, by the names of the store. Values
- * are worked out for the parts of the grid, as they were when the point was scored: a candidate's
- * ranked quantity is its score, to the last digit.
+ * Makes candidates of many kept points at once, the first of a given rank: every quantity of the
+ * search, by the names of the store; without those that do not meet what the search asks of kept
+ * ones only. Values are worked out for the parts of the grid, as they were when the point was
+ * scored: a candidate's ranked quantity is its score, to the last digit.
  *
  * @param columns ids of the search's quantities
- * @returns null for a point that does not meet what the search asks of kept ones only
  */
-export function candidateMaker(plan: Plan, columns: readonly string[]) {
+export function candidateMaker(
+  plan: Plan,
+  columns: readonly string[],
+): (points: readonly KeptPoint[], firstRank: number) => NewCandidates {
   const { specification, facts, conditions } = plan;
-  const { keptOnly = [] } = specification;
+  const { keptOnly = [], front } = specification;
   const late = lateQuantities.map(({ id }) => id).filter((id) => columns.includes(id));
+  const closed = columns.filter((id) => !late.includes(id));
   const quantityOf = quantityFinder(ownOf(plan));
-  const definitions = columns.filter((id) => !late.includes(id)).map((id) => quantityOf(id));
+  const formulas = closed.map((id) => quantityOf(id).formula);
   const pointAt = pointsOf(gridOf(specification));
-  const valuesOf = screening(facts, definitions, conditions);
-  const { toStored } = storedNames(columns);
+  const valuesAt = pointValues(bind(formulas, facts, conditions));
+  const { of } = storedNames(columns);
+  const places = new Map(facts.symbols.map((symbol, place) => [symbol, place]));
 
-  return ({ score, system, point }: KeptPoint, rank: number): NewCandidate | null => {
-    const { symbols, parts } = pointAt(system, point);
+  /** Values of the quantities that kept points are asked for; null for a point that does not meet a limit. */
+  function lateValues({ symbols, parts }: GridPoint): Values | null {
+    const values: Values = {};
+    if (keptOnly.length === 0) return values;
     const amounts = Object.fromEntries(symbols.map((symbol, place) => [symbol, parts[place]!]));
-    const lateValues: Record<string, number | null> = {};
-    for (const limit of keptOnly) {
+    const meets = (limit: Limit) => {
       const { quantity } = limit;
-      if (!(quantity in lateValues))
-        Object.assign(lateValues, lateValuesOf(amounts, facts, [quantity], conditions));
-      if (meetsLimit(lateValues[quantity] ?? null, limit) !== true) return null;
-    }
-    return { rank, symbols, parts, score, quantities: toStored({ ...valuesOf(amounts), ...lateValues }) };
+      if (!(quantity in values)) Object.assign(values, lateValuesOf(amounts, facts, [quantity], conditions));
+      return meetsLimit(values[quantity] ?? null, limit) === true;
+    };
+    return keptOnly.every(meets) ? values : null;
+  }
+
+  return (points, firstRank) => {
+    const made = points.flatMap((kept) => {
+      const point = pointAt(kept.system, kept.point);
+      const values = lateValues(point);
+      return values === null ? [] : [{ ...point, kept, late: values }];
+    });
+    const list = made.map(({ symbols, parts }) => ({
+      members: symbols.map((one) => places.get(one)!),
+      parts,
+    }));
+    const found = valuesAt(pointList(list));
+    const column = (valueIn: (one: (typeof made)[number]) => number | null | undefined) =>
+      Float64Array.from(made, (one) => valueIn(one) ?? Number.NaN);
+    return {
+      firstRank,
+      symbols: made.map(({ symbols }) => symbols),
+      parts: made.map(({ parts }) => parts),
+      scores: column(({ kept }) => kept.score),
+      values: Object.fromEntries([
+        ...closed.map((id, place) => [of(id), finite(found[place]!)] as const),
+        ...late.map((id) => [of(id), column((one) => one.late[id])] as const),
+      ]),
+      ...(front && { front: Uint8Array.from(made, ({ kept }) => Number(kept.front)) }),
+    };
   };
+}
+
+/** What is not finite is no value. */
+function finite(values: Float64Array): Float64Array {
+  for (let at = 0; at < values.length; at += 1) if (!Number.isFinite(values[at])) values[at] = Number.NaN;
+  return values;
 }

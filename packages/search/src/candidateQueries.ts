@@ -17,15 +17,20 @@ export function candidateSet({ number, state, kept, columns }: SearchRecord): {
   return { set: { search: number, kept, columns: names.all }, names };
 }
 
+type Checked = Pick<SearchRecord, 'columns' | 'specification'>;
+
 /** Throws request/invalid and request/after-and-at with every fault of a query on candidates that have these quantities. */
-export function checkQuery(query: CandidateQuery, columns: readonly string[]): void {
-  const { ranges, order, limit, after, at } = query;
+export function checkQuery(query: CandidateQuery, { columns, specification }: Checked): void {
+  const { front, ranges, order, limit, after, at } = query;
   const invalid = (what: string, pointer: string) => fault('request/invalid', { what }, pointer);
   const unknown = (quantity: string, pointer: string) =>
     invalid(`The candidates of this search have no quantity "${quantity}"`, pointer);
   const whole = (value: number, least: number, most: number) =>
     Number.isSafeInteger(value) && value >= least && value <= most;
   const faults: Fault[] = [
+    ...(front && !specification.front
+      ? [invalid('This search asked for no Pareto front, so that none of its candidates is marked', '/front')]
+      : []),
     ...ranges.flatMap(({ quantity }, place) =>
       columns.includes(quantity) ? [] : [unknown(quantity, `/ranges/${place}/quantity`)],
     ),

@@ -24,7 +24,7 @@ export function candidateSweeps(
   function opened(id: string, query: CandidateQuery, quantities: readonly string[]) {
     const record = known(id);
     const { set, names } = candidateSet(record);
-    checkQuery(query, record.columns);
+    checkQuery(query, record);
     checkColumns(quantities, record.columns);
     const { passed, points } = record.counts;
     return {

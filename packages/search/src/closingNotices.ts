@@ -1,4 +1,4 @@
-import { limitInWords, type Plan } from '@tiegel/contract';
+import { limitInWords, type Plan, printedUnit } from '@tiegel/contract';
 import { grouped } from './grouped.ts';
 import { namedIn, ownOf } from './namedIn.ts';
 import type { Underway } from './underway.ts';
@@ -13,7 +13,11 @@ export function closingNotices(
   found: { kept: number; seen: number },
   currency: string | null,
 ): string[] {
-  return [...nothingPassed(search, currency), ...survivors(search.plan, found, currency)];
+  return [
+    ...nothingPassed(search, currency),
+    ...survivors(search.plan, found, currency),
+    ...cutFront(search, currency),
+  ];
 }
 
 function survivors(
@@ -48,4 +52,16 @@ function nothingPassed({ outcome, plan }: Underway, currency: string | null): st
   const words = limitInWords(limit, namedIn(currency, ownOf(plan)));
   const alone = `The limit that leaves least by itself is ${words}: ${grouped(passedEach[least]!)} of ${grouped(points)} points`;
   return [`No point meets all limits. ${alone}.`];
+}
+
+/** What is not known of a front with more members than are kept. */
+function cutFront({ outcome: { front }, plan }: Underway, currency: string | null): string[] {
+  const [first] = plan.specification.front ?? [];
+  if (first === undefined || !front?.cut) return [];
+  const { name, unit } = namedIn(currency, ownOf(plan))(first.quantity);
+  const value = `${front.cut[3]}${unit === '' ? '' : ` ${printedUnit(unit)}`}`;
+  const side = first.prefer === 'high' ? 'down to' : 'up to';
+  return [
+    `The Pareto front is not complete: it has more than 100,000 members. All ${grouped(front.members.length / (3 + plan.specification.front!.length))} that are kept belong to it, and none is missing ${side} ${name.toLowerCase()} ${value}; beyond that nothing is known.`,
+  ];
 }

@@ -3,6 +3,7 @@ import { cutOffOf } from '@tiegel/engine';
 import type { ChunkQueue } from '@tiegel/queue';
 import { alarm } from './alarm.ts';
 import { textOf } from './textOf.ts';
+import { inOrderOfPriority, restReason } from './timetable.ts';
 import { giveBack, type Underway } from './underway.ts';
 
 /** Chunks under way for each worker: one that is scored and one that waits, so that no worker idles. */
@@ -22,10 +23,12 @@ export interface Dispatcher {
   close(): Promise<void>;
 }
 
-/** What the dispatcher tells: that a search's chunk is with the workers, and why nothing can be handed out (null: it can again). */
+/** What the dispatcher tells: that a search's chunk is with the workers, and why nothing can be handed out (null: it can again), and that a search rests. */
 export interface DispatchListener {
   handedOut(search: Underway): void;
   held(search: Underway, reason: string | null): void;
+  /** It is outside its hours, and no chunk of it is with the workers any more. */
+  resting(search: Underway): void;
 }
 
 const noWorker = 'No worker is present; the search goes on as soon as one is.';
@@ -40,7 +43,9 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
 
   /** The search whose turn it is and its next chunk; null when no chunk waits. */
   function nextTurn(): { search: Underway; chunk: Chunk } | null {
-    for (const search of turns) {
+    const now = new Date();
+    for (const search of inOrderOfPriority(turns)) {
+      if (restReason(search, now) !== null) continue;
       const chunk = search.chunks.next();
       if (chunk === null) continue;
       turns = [...turns.filter((other) => other !== search), search];
@@ -92,12 +97,18 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
     return null;
   }
 
+  function tell(search: Underway, reason: string | null): void {
+    const rest = restReason(search, new Date());
+    listener.held(search, rest ?? reason);
+    if (rest !== null && search.inFlight.size === 0) listener.resting(search);
+  }
+
   async function run(): Promise<void> {
     let backOff = 0;
     while (!closed) {
       const rung = bell.next();
       const reason = searches.size === 0 ? null : await handOut().catch(textOf);
-      for (const search of searches) listener.held(search, reason);
+      for (const search of searches) tell(search, reason);
       backOff = reason === null ? 0 : Math.min(backOffMs.most, backOff * 2 || backOffMs.first);
       await rung(searches.size === 0 ? null : backOff || lookAgainMs);
     }

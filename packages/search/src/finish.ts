@@ -1,13 +1,15 @@
 import { setImmediate } from 'node:timers/promises';
-import type { NewCandidate, Store } from '@tiegel/store';
+import type { Store } from '@tiegel/store';
 import { storedNames } from './candidateColumns.ts';
 import { candidateMaker } from './candidateMaker.ts';
 import { closingNotices } from './closingNotices.ts';
-import { keptPoints } from './keptPoints.ts';
+import { type KeptPoint, keptPoints } from './keptPoints.ts';
 import { activeSeconds, type Underway } from './underway.ts';
 
 /** Candidates worked out and stored at a time: requests are answered between two batches. */
-const batchLength = 500;
+const batchLength = 1000;
+/** Of more candidates, the orders that people ask for first are made before they ask. */
+const manyCandidates = 20_000;
 
 /**
  * Turns what a scored search keeps into candidates with every quantity, makes them ready to be
@@ -21,7 +23,7 @@ export async function finish(search: Underway, store: Store, stop: AbortSignal):
   await clearCandidates(search.number, store, stop);
   const { columns, prices, notices } = store.searches.find(search.id)!;
   const { kept, seen } = await storeCandidates(search, columns, store, stop);
-  makeOrders(search, { kept, columns }, store);
+  if (kept > manyCandidates) await makeOrders(search, { kept, columns }, store, stop);
   store.searches.conclude(search.number, {
     ...{ state: 'done', reason: null, kept, activeSeconds: seconds },
     notices: [...notices, ...closingNotices(search, { kept, seen }, prices?.currency ?? null)],
@@ -41,37 +43,42 @@ async function storeCandidates(
   store: Store,
   stop: AbortSignal,
 ): Promise<{ kept: number; seen: number }> {
-  const candidate = candidateMaker(search.plan, columns);
+  const made = candidateMaker(search.plan, columns);
   let kept = 0;
   let seen = 0;
-  let batch: NewCandidate[] = [];
-  for (const point of keptPoints(search.outcome, search.ranking)) {
-    seen += 1;
-    const one = candidate(point, kept + 1);
-    if (one !== null) {
-      kept += 1;
-      batch.push(one);
-    }
-    if (seen % batchLength > 0) continue;
+  async function add(points: readonly KeptPoint[]): Promise<void> {
+    const batch = made(points, kept + 1);
     store.candidates.insert(search.number, batch);
-    batch = [];
+    kept += batch.scores.length;
+    seen += points.length;
     await breathe(stop);
   }
-  store.candidates.insert(search.number, batch);
+  let points: KeptPoint[] = [];
+  for (const point of keptPoints(search.outcome, search.ranking)) {
+    points.push(point);
+    if (points.length < batchLength) continue;
+    await add(points);
+    points = [];
+  }
+  if (points.length > 0) await add(points);
   return { kept, seen };
 }
 
 /** The orders that people will ask for first. */
-function makeOrders(
+async function makeOrders(
   { number, plan }: Underway,
   set: { kept: number; columns: readonly string[] },
   store: Store,
-): void {
-  const { limits, rank } = plan.specification;
+  stop: AbortSignal,
+): Promise<void> {
+  const { limits, rank, front = [] } = plan.specification;
   const names = storedNames(set.columns);
   const stored = { search: number, kept: set.kept, columns: names.all };
-  for (const quantity of new Set([...limits, ...rank].map((entry) => entry.quantity))) {
-    store.candidates.order(stored, names.of(quantity));
+  for (const quantity of new Set([...limits, ...rank, ...front].map((entry) => entry.quantity))) {
+    for (const direction of ['asc', 'desc'] as const) {
+      const query = { ranges: [], has: [], without: [], order: names.of(quantity), direction, limit: 1 };
+      for (const _ of store.candidates.prepare(stored, query)) await breathe(stop);
+    }
   }
 }
 

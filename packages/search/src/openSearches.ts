@@ -66,8 +66,12 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
     ...candidateSweeps(store, standing),
     size: (request) => sizeOf(request, parts),
     distributions: (request) => distributionsOf(request, data(), maxPoints),
-    async submit(request, { idempotencyKey = null as string | null } = {}) {
-      const { record, created } = await accept(request, idempotencyKey, parts);
+    async submit(request, { idempotencyKey, schedule } = {}) {
+      const { record, created } = await accept(
+        request,
+        { idempotencyKey: idempotencyKey ?? null, schedule },
+        parts,
+      );
       if (created) working.carry(record);
       return { id: record.id, created };
     },

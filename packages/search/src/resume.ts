@@ -1,4 +1,4 @@
-import { decodeOutcome, problem, type SearchSpecification } from '@tiegel/contract';
+import { decodeOutcome, problem, type SearchSpecification, usualSchedule } from '@tiegel/contract';
 import { emptyOutcome, engineVersion, mergeOutcomes, rankingOf } from '@tiegel/engine';
 import { MERGED, type SearchRecord, type Store } from '@tiegel/store';
 import { chunkLine } from './chunkLine.ts';
@@ -28,6 +28,7 @@ export function resume(record: SearchRecord, store: Store): Underway {
     since: null,
     rate: recentRate(),
     scored: { points: 0, seconds: 0 },
+    schedule: record.schedule ?? usualSchedule,
     heldBy: record.reason,
     stop: new AbortController(),
     complete: Promise.withResolvers(),

@@ -5,6 +5,7 @@ import type {
   CandidateValues,
   Distributions,
   ElementUse,
+  Schedule,
   SearchDistributions,
   SearchView,
   Size,
@@ -31,7 +32,10 @@ export interface Searches {
   /** How quantities are distributed over the grid of a search, from a sample: see distributionsOf. */
   distributions(request: unknown): Distributions;
   /** Checks, plans and starts. The same idempotency key returns the search that it made first; with another specification it throws search/key-reused. */
-  submit(request: unknown, options?: { idempotencyKey?: string }): Promise<{ id: string; created: boolean }>;
+  submit(
+    request: unknown,
+    options?: { idempotencyKey?: string; schedule?: Schedule },
+  ): Promise<{ id: string; created: boolean }>;
   /** Newest first. */
   list(): SearchView[];
   /** Throws search/unknown. */
@@ -41,6 +45,8 @@ export interface Searches {
   /** Also takes up a failed search, at its unfinished chunks. */
   resume(id: string): SearchView;
   cancel(id: string): SearchView;
+  /** Works on a search between other hours, or before or behind others, from now on. Throws search/unknown. */
+  schedule(id: string, schedule: Schedule): SearchView;
   /** Throws search/unknown, search/not-finished while nothing is stored yet, request/invalid for an unknown quantity or key. */
   candidates(id: string, query: CandidateQuery): CandidatePage;
   /** One kept candidate by its composition (see formatComposition of packages/elements). Throws search/unknown, search/not-finished, candidate/unknown, and as parseAlloy does. */

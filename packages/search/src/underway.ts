@@ -1,4 +1,4 @@
-import type { BestSoFar, Chunk, Outcome, Plan } from '@tiegel/contract';
+import type { BestSoFar, Chunk, Outcome, Plan, Schedule } from '@tiegel/contract';
 import type { Ranking } from '@tiegel/engine';
 import type { ChunkLine } from './chunkLine.ts';
 import type { RecentRate } from './recentRate.ts';
@@ -33,6 +33,8 @@ export interface Underway {
   readonly rate: RecentRate;
   /** what workers scored for this process, and the seconds that it took them */
   scored: { points: number; seconds: number };
+  /** when it is worked on */
+  schedule: Schedule;
   /** why nothing is handed out at the moment, null where it is */
   heldBy: string | null;
   /** aborted when it is paused, cancelled or failed, or the program ends */

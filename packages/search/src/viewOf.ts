@@ -1,4 +1,4 @@
-import type { SearchView } from '@tiegel/contract';
+import { type SearchView, usualSchedule } from '@tiegel/contract';
 import { lateQuantities } from '@tiegel/insight';
 import { ownQuantities } from '@tiegel/screening';
 import type { SearchRecord } from '@tiegel/store';
@@ -24,6 +24,7 @@ export function viewOf(record: SearchRecord, underway: Underway | undefined): Se
       counts,
       kept,
       bestSoFar,
+      schedule: record.schedule ?? usualSchedule,
       prices,
     },
     ...{ dataVersion, engineVersion, preparationSeconds, storingSeconds, createdAt, finishedAt },

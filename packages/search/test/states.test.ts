@@ -2,7 +2,7 @@ import { type SearchState, searchStates } from '@tiegel/contract';
 import { expect, test } from 'vitest';
 import { isOver, type SearchEvent, stateAfter } from '../src/states.ts';
 
-const events: SearchEvent[] = ['handOut', 'pause', 'resume', 'cancel', 'fail', 'finish'];
+const events: SearchEvent[] = ['handOut', 'rest', 'pause', 'resume', 'cancel', 'fail', 'finish'];
 
 /** Every pair that leads somewhere else. */
 const moves = new Map<string, SearchState>([
@@ -11,6 +11,7 @@ const moves = new Map<string, SearchState>([
   ['waiting cancel', 'cancelled'],
   ['waiting fail', 'failed'],
   ['waiting finish', 'done'],
+  ['running rest', 'waiting'],
   ['running pause', 'paused'],
   ['running cancel', 'cancelled'],
   ['running fail', 'failed'],
@@ -36,6 +37,7 @@ test.each(pairs)('%s, then %s', (state, event) => {
 
 test('what is over never goes on by itself', () => {
   for (const state of searchStates.filter(isOver)) {
-    for (const event of ['handOut', 'fail', 'finish'] as const) expect(stateAfter(state, event)).toBeNull();
+    for (const event of ['handOut', 'rest', 'fail', 'finish'] as const)
+      expect(stateAfter(state, event)).toBeNull();
   }
 });

@@ -1,4 +1,12 @@
-import type { Chunk, Counts, Plan, SearchSpecification, SearchState, SearchView } from '@tiegel/contract';
+import type {
+  Chunk,
+  Counts,
+  Plan,
+  Schedule,
+  SearchSpecification,
+  SearchState,
+  SearchView,
+} from '@tiegel/contract';
 import type { Connection } from './connections.ts';
 import { searchId } from './searchId.ts';
 
@@ -26,6 +34,8 @@ export interface SearchRecord {
   counts: Counts;
   kept: number;
   bestSoFar: SearchView['bestSoFar'];
+  /** null where nobody said */
+  schedule: Schedule | null;
   /** from handing out the first chunk to taking the last outcome, without pauses */
   activeSeconds: number;
   preparationSeconds: number;
@@ -42,6 +52,7 @@ export interface NewSearch {
   question: string;
   columns: readonly string[];
   prices: SearchView['prices'];
+  schedule?: Schedule;
   systems: number;
   points: number;
   notices: readonly string[];
@@ -58,6 +69,7 @@ export type SearchChange = Partial<
     | 'counts'
     | 'kept'
     | 'bestSoFar'
+    | 'schedule'
     | 'activeSeconds'
     | 'storingSeconds'
     | 'finishedAt'
@@ -87,6 +99,7 @@ const changeable: Record<keyof SearchChange, [column: string, write: (value: nev
   counts: ['counts', JSON.stringify],
   kept: ['kept', same],
   bestSoFar: ['best_so_far', JSON.stringify],
+  schedule: ['schedule', JSON.stringify],
   activeSeconds: ['active_seconds', same],
   storingSeconds: ['storing_seconds', same],
   finishedAt: ['finished_at', same],
@@ -95,7 +108,7 @@ const changeable: Record<keyof SearchChange, [column: string, write: (value: nev
 /** A row as it is selected: what is not a number or a text is JSON. */
 type StoredSearch = Omit<
   SearchRecord,
-  'specification' | 'columns' | 'ownColumns' | 'prices' | 'notices' | 'counts' | 'bestSoFar'
+  'specification' | 'columns' | 'ownColumns' | 'prices' | 'notices' | 'counts' | 'bestSoFar' | 'schedule'
 > & {
   specification: string;
   columns: string;
@@ -104,11 +117,12 @@ type StoredSearch = Omit<
   notices: string;
   counts: string;
   bestSoFar: string | null;
+  schedule: string | null;
 };
 
 const record = `select number, id, idempotency_key as idempotencyKey, specification, question, columns, prices,
   plan -> 'columns' as ownColumns, plan ->> 'dataVersion' as dataVersion, plan ->> 'engineVersion' as engineVersion, systems, points, state, reason,
-  notices, sequence, counts, kept, best_so_far as bestSoFar, active_seconds as activeSeconds, preparation_seconds as preparationSeconds,
+  notices, sequence, counts, kept, best_so_far as bestSoFar, schedule, active_seconds as activeSeconds, preparation_seconds as preparationSeconds,
   storing_seconds as storingSeconds, created_at as createdAt, finished_at as finishedAt
   from search`;
 
@@ -119,9 +133,9 @@ export function searchTable(connection: Connection): SearchTable {
   const plan = connection.prepare('select plan from search where number = ?').pluck();
   const insert = connection.prepare(
     `insert into search (id, idempotency_key, specification, plan, question, columns, prices, systems, points,
-       state, notices, counts, preparation_seconds, created_at)
+       state, notices, counts, schedule, preparation_seconds, created_at)
      values (@id, @idempotencyKey, @specification, @plan, @question, @columns, @prices, @systems, @points,
-       'waiting', @notices, @counts, @preparationSeconds, @createdAt)`,
+       'waiting', @notices, @counts, @schedule, @preparationSeconds, @createdAt)`,
   );
   const insertChunk = connection.prepare(
     `insert into chunk (search, ordinal, first_system, end_system, first_point, end_point, points)
@@ -184,13 +198,14 @@ function written(id: string, search: NewSearch): Record<string, unknown> {
     prices: search.prices && JSON.stringify(search.prices),
     notices: JSON.stringify(search.notices),
     counts: JSON.stringify(counts),
+    schedule: search.schedule === undefined ? null : JSON.stringify(search.schedule),
   };
 }
 
 function read(found: unknown): SearchRecord | null {
   if (found === undefined) return null;
   const row = found as StoredSearch;
-  const { specification, columns, ownColumns, prices, notices, counts, bestSoFar, ...same } = row;
+  const { specification, columns, ownColumns, prices, notices, counts, bestSoFar, schedule, ...same } = row;
   return {
     ...same,
     specification: JSON.parse(specification),
@@ -200,5 +215,6 @@ function read(found: unknown): SearchRecord | null {
     notices: JSON.parse(notices),
     counts: JSON.parse(counts),
     bestSoFar: JSON.parse(bestSoFar ?? 'null'),
+    schedule: JSON.parse(schedule ?? 'null'),
   };
 }

@@ -1,4 +1,4 @@
-import { searchViewSchema } from '@tiegel/contract';
+import { faultsOf, ProblemError, scheduleSchema, searchViewSchema } from '@tiegel/contract';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
@@ -12,6 +12,29 @@ const changes = [
   { verb: 'pause', summary: 'Stops handing out work of a search until it is resumed' },
   { verb: 'resume', summary: 'Takes up a paused search where it stopped' },
 ] as const;
+
+/** Hours and priority in an address, so that a search begins with them: none of it belongs to the specification. */
+const scheduleQuery = z.object({
+  hours: z
+    .string()
+    .regex(/^\d\d:\d\d-\d\d:\d\d$/)
+    .optional()
+    .describe('Write the hours in which it is worked on, for example 20:00-06:00; at any time if left out.'),
+  zone: z
+    .string()
+    .max(64)
+    .default('UTC')
+    .describe('Write the time zone of the hours, for example Europe/Berlin.'),
+  priority: scheduleSchema.shape.priority.default('usual'),
+});
+
+function scheduleIn({ hours, zone, priority }: z.output<typeof scheduleQuery>) {
+  const [from, to] = hours?.split('-') ?? [];
+  const asked = { hours: hours === undefined ? null : { zone, from, to }, priority };
+  const faults = faultsOf(scheduleSchema, asked);
+  if (faults.length > 0) throw new ProblemError(faults);
+  return scheduleSchema.parse(asked);
+}
 
 /** POST and GET /searches, GET /searches/:id, and what changes the state of a search. */
 export function searchRoutes(app: Server, { searches }: Parts): void {
@@ -34,15 +57,16 @@ export function searchRoutes(app: Server, { searches }: Parts): void {
               'The same key answers with the search that it started first, and starts no second one.',
             ),
         }),
+        querystring: scheduleQuery,
         response: { 202: z.object({ id: z.string() }), ...problemAnswers(400, 409, 413, 415, 503) },
       },
     },
     async (request, reply) => {
       const idempotencyKey = request.headers['idempotency-key'];
-      const { id } = await searches.submit(
-        request.body,
-        idempotencyKey === undefined ? {} : { idempotencyKey },
-      );
+      const { id } = await searches.submit(request.body, {
+        schedule: scheduleIn(request.query),
+        ...(idempotencyKey === undefined ? {} : { idempotencyKey }),
+      });
       return reply.code(202).header('location', `/api/v1/searches/${id}`).send({ id });
     },
   );
@@ -70,6 +94,20 @@ export function searchRoutes(app: Server, { searches }: Parts): void {
       },
     },
     (request) => searches.view(request.params.id),
+  );
+
+  app.put(
+    '/searches/:id/schedule',
+    {
+      schema: {
+        summary: 'Says when a search is worked on: between which times of day, and before or behind others',
+        tags,
+        params: searchParameters,
+        body: scheduleSchema,
+        response: { 200: searchViewSchema, ...problemAnswers(400, 404, 413, 415) },
+      },
+    },
+    (request) => searches.schedule(request.params.id, request.body),
   );
 
   for (const { verb, summary } of changes) {

@@ -1,0 +1,90 @@
+import { type Melt, meltOf } from '@tiegel/charge';
+import { type MeltEntry, problem } from '@tiegel/contract';
+import { type PhaseClass, phaseClassOf } from '@tiegel/elements/publishedAlloys';
+import type { ObservedAlloy } from '@tiegel/insight';
+import type { MeltTable, StoredAttachment, StoredMelt } from '@tiegel/store';
+import type { ChargeSheets } from './openChargeSheets.ts';
+
+/** A melt as it is told: what was written down, and what follows from it. */
+export interface MeltView extends MeltEntry, Omit<Melt, 'lost'>, Omit<StoredMelt, 'entry'> {
+  phaseClass: PhaseClass | null;
+  /** one disordered fcc or bcc solution; null: not looked at */
+  singlePhase: boolean | null;
+  attachments: StoredAttachment[];
+}
+
+/** The melts of a laboratory. A deleted one leaves the list, and can be brought back. */
+export interface Melts {
+  /** The newest first. */
+  list(): MeltView[];
+  /** @throws ProblemError melt/not-found */
+  view(id: string): MeltView;
+  /** Every version, the newest first. */
+  history(id: string): { version: number; at: string; entry: MeltEntry }[];
+  /** @throws ProblemError charge/not-found, and as meltOf of packages/charge does */
+  record(entry: MeltEntry, key?: string | null): MeltView;
+  /** @throws ProblemError melt/not-found, melt/changed-meanwhile, and as `record` does */
+  change(id: string, version: number, entry: MeltEntry): MeltView;
+  remove(id: string): MeltView;
+  restore(id: string): MeltView;
+  /** Those whose phases were observed, as records of rules take them. */
+  observed(): ObservedAlloy[];
+}
+
+export function openMelts(table: MeltTable, sheets: ChargeSheets): Melts {
+  const stored = (id: string): StoredMelt => {
+    const found = table.find(id);
+    if (found === null) throw problem('melt/not-found', { id: id.slice(0, 20) });
+    return found;
+  };
+  const viewOf = ({ entry: kept, ...standing }: StoredMelt): MeltView => {
+    const entry = kept as MeltEntry;
+    const { lost: _, ...melt } = meltOf(entry, sheetOf(entry, sheets));
+    const phaseClass = melt.label === null ? null : phaseClassOf(melt.label);
+    const singlePhase = phaseClass === null ? null : phaseClass === 'fcc' || phaseClass === 'bcc';
+    return {
+      ...{ ...standing, ...entry, ...melt, phaseClass, singlePhase },
+      attachments: table.attachments(standing.id),
+    };
+  };
+  const view = (id: string) => viewOf(stored(id));
+  const setDeleted = (id: string, at: string | null) => {
+    stored(id);
+    table.setDeleted(id, at);
+    return view(id);
+  };
+  const list = () => table.list().map(viewOf);
+  return {
+    ...{ list, view },
+    history(id) {
+      stored(id);
+      return table.history(id).map(({ entry, ...rest }) => ({ ...rest, entry: entry as MeltEntry }));
+    },
+    record: (entry, key = null) => viewOf(table.create(checked(entry, sheets), now(), key)),
+    change(id, version, entry) {
+      stored(id);
+      const changed = table.change(id, version, checked(entry, sheets), now());
+      if (changed !== null) return viewOf(changed);
+      throw problem('melt/changed-meanwhile', { version, current: stored(id).version }, '/version');
+    },
+    remove: (id) => setDeleted(id, now()),
+    restore: (id) => setDeleted(id, null),
+    observed: () =>
+      list().flatMap(({ composition, system, label, phaseClass, singlePhase }) =>
+        label === null ? [] : [{ composition, system, phases: label, phaseClass, singlePhase }],
+      ),
+  };
+}
+
+const now = () => new Date().toISOString();
+
+/** The entry as it is kept, once all of it is possible; the number of its charge sheet in its one spelling. */
+function checked(entry: MeltEntry, sheets: ChargeSheets): MeltEntry {
+  const sheet = sheetOf(entry, sheets);
+  meltOf(entry, sheet);
+  return { ...entry, name: entry.name.trim(), charge: sheet?.number ?? null };
+}
+
+function sheetOf({ charge }: MeltEntry, sheets: ChargeSheets) {
+  return charge === null ? null : sheets.view(charge, '/charge');
+}
