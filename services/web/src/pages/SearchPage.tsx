@@ -12,8 +12,11 @@ import { useSearchView } from '../server/useSearchView.ts';
 import { LimitTable } from '../watch/LimitTable.tsx';
 import { NothingFound } from '../watch/NothingFound.tsx';
 import { ProgressPanel } from '../watch/ProgressPanel.tsx';
+import { SchedulePanel } from '../watch/SchedulePanel.tsx';
 import { SearchHead } from '../watch/SearchHead.tsx';
 import { Stopped } from '../watch/Stopped.tsx';
+import { TellMe } from '../watch/TellMe.tsx';
+import { useEndMessage } from '../watch/useEndMessage.ts';
 import '../watch/watch.css';
 
 const BestSoFar = lazy(async () => ({ default: (await import('../watch/BestSoFar.tsx')).BestSoFar }));
@@ -40,6 +43,7 @@ export function SearchPage() {
   const part =
     search && isUnfinished(search) ? `${formatPercent(search.progress.points, search.progress.total)} ` : '';
   useTitle(part + name);
+  useEndMessage(search);
 
   const failure = error ?? quantities.error;
   if (failure && !(search && quantities.data)) {
@@ -62,6 +66,8 @@ export function SearchPage() {
           {isUnfinished(search) ? (
             <>
               <ProgressPanel search={search} />
+              <SchedulePanel search={search} />
+              <TellMe />
               <Suspense>
                 <BestSoFar search={search} quantities={[...quantities.data, ...search.moreQuantities]} />
               </Suspense>

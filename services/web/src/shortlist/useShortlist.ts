@@ -1,6 +1,7 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { type Shortlist, type ShortlistAct, type ShortlistChange, shortlistOf } from '@tiegel/contract';
 import { useEffect, useState, useSyncExternalStore } from 'react';
+import { randomKey } from '../server/randomKey.ts';
 import { NoAnswer, request } from '../server/request.ts';
 import { addPending, onPending, pendingChanges, settle } from './pendingChanges.ts';
 import { usePerson } from './person.ts';
@@ -28,7 +29,7 @@ export function useShortlist(id: string): ShortlistState {
     ...{ unsent: pending.length, error, refused },
     act(act) {
       const seen = data?.sequence ?? 0;
-      addPending(id, { key: crypto.randomUUID(), by, seen, act });
+      addPending(id, { key: randomKey(), by, seen, act });
     },
     retry: () => void refetch(),
   };

@@ -4,6 +4,7 @@ import { formatSeconds } from '../numbers/formatDuration.ts';
 import { formatInstant } from '../numbers/formatInstant.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
 import { asSentence } from '../words/asSentence.ts';
+import { DifferencePanel } from './DifferencePanel.tsx';
 
 /** Name and question of a search, what it found in one line, and what its result depends on. */
 export function SearchHead({ search }: { search: SearchView }) {
@@ -42,6 +43,7 @@ export function SearchHead({ search }: { search: SearchView }) {
       {prices?.invented ? (
         <p className="note note-warning">The prices behind cost are invented for the demonstration.</p>
       ) : null}
+      <DifferencePanel search={search} />
       <details className="small">
         <summary>What this result depends on</summary>
         <dl className="facts">
