@@ -1,5 +1,6 @@
+import type { CandidateArrays } from './candidateArrays.ts';
+import type { CandidateRows } from './candidateRows.ts';
 import type { Connection } from './connections.ts';
-import type { Orderings } from './orderings.ts';
 
 /** Whose candidates are meant: the search's number, how many it kept, and the ids of its quantities. */
 export interface CandidateSet {
@@ -8,9 +9,9 @@ export interface CandidateSet {
   columns: readonly string[];
 }
 
-/** Where candidates are read from, and up to how many rows are read and sorted rather than sought. */
+/** Where candidates are read from. */
 export interface CandidateSource {
   connection: Connection;
-  orderings: Orderings;
-  readWhole: number;
+  arrays: CandidateArrays;
+  rows: CandidateRows;
 }

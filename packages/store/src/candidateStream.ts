@@ -1,11 +1,13 @@
 import type { Candidate, CandidateQuery } from '@tiegel/contract';
-import { candidateLine } from './candidateLine.ts';
-import { isLined, selection, sorting } from './candidatePage.ts';
-import { readCandidate, type StoredCandidate } from './candidateRow.ts';
+import { lineSteps } from './candidateLine.ts';
+import { finished } from './candidatePage.ts';
+import { candidateRows } from './candidateRows.ts';
 import type { CandidateSet, CandidateSource } from './candidateSource.ts';
-import { type Condition, filterOf } from './condition.ts';
 import type { Connections } from './connections.ts';
 import { storeProblem } from './storeProblem.ts';
+
+/** So many places are looked up at a time. */
+const placesAtOnce = 1_000;
 
 /**
  * Every candidate that a query selects, in its order, read one by one on a read-only connection
@@ -13,25 +15,26 @@ import { storeProblem } from './storeProblem.ts';
  */
 export function* candidateStream(
   connections: Connections,
-  source: CandidateSource,
+  { arrays }: CandidateSource,
   set: CandidateSet,
   query: CandidateQuery,
 ): Generator<Candidate> {
-  const { sql, values } = selected(source, set, query);
+  const line = finished(lineSteps(arrays, set, query));
   const reader = connections.openReader();
   try {
-    for (const row of reader.prepare(sql).iterate(...values)) {
-      yield readCandidate(row as StoredCandidate, set.columns);
+    const rowAt = candidateRows(reader).reader(set);
+    for (let from = 0; ; ) {
+      const places = line.take(from, placesAtOnce);
+      for (const { rank } of places) {
+        const candidate = rowAt(rank);
+        if (candidate) yield candidate;
+      }
+      if (places.length < placesAtOnce) return;
+      from = places.at(-1)!.place + 1;
     }
   } catch (error) {
     throw storeProblem(error, reader.name);
   } finally {
     reader.close();
   }
-}
-
-function selected(source: CandidateSource, set: CandidateSet, query: CandidateQuery): Condition {
-  if (!isLined(source, set, query)) return sorting(source, set, query, 'candidate.*');
-  const line = candidateLine(source, set, query);
-  return selection(line, line.low, line.high, filterOf(query, query.order));
 }

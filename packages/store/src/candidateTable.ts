@@ -1,7 +1,9 @@
 import type { Candidate, CandidatePage, CandidateQuery } from '@tiegel/contract';
-import { addColumns, columnOf } from './candidateColumns.ts';
+import { candidateArrays } from './candidateArrays.ts';
+import { addColumns } from './candidateColumns.ts';
+import { lineSteps } from './candidateLine.ts';
 import { candidatePage } from './candidatePage.ts';
-import { readCandidate, type StoredCandidate } from './candidateRow.ts';
+import { candidateRows } from './candidateRows.ts';
 import type { CandidateSet } from './candidateSource.ts';
 import { candidateStream } from './candidateStream.ts';
 import {
@@ -10,33 +12,21 @@ import {
   candidateCounts,
   candidateValues,
 } from './candidateValues.ts';
+import { columnBlocks } from './columnBlocks.ts';
+import { compositionHash } from './compositionHash.ts';
 import type { Connections } from './connections.ts';
-import { orderings } from './orderings.ts';
-import { rankOfComposition } from './places.ts';
+import { candidateInsertion, type NewCandidates } from './insertCandidates.ts';
 
-/**
- * A search of up to this many candidates is read whole and sorted in memory, in some 20 ms; a
- * larger one gets each order that it is asked in as rows of its own. So a laboratory of many
- * ordinary searches never pays for them.
- */
-const READ_WHOLE = 20_000;
-
-/** A kept grid point on its way into the store. Ranks run from 1 without gaps; `parts` are integers of the grid, one for each symbol. */
-export interface NewCandidate {
-  rank: number;
-  symbols: readonly string[];
-  parts: readonly number[];
-  score: number | null;
-  quantities: Readonly<Record<string, number | null>>;
-}
+/** Columns of candidates in memory take up to so much: eight of 10⁶ values. */
+const mostBytesHeld = 64 * 2 ** 20;
 
 export interface CandidateTable {
-  /** Adds a batch, in one transaction. A number that is not finite is refused: SQLite would keep it as missing. */
-  insert(search: number, batch: readonly NewCandidate[]): void;
-  /** Takes away a search's orders and up to `limit` of its candidates, the best first; returns how many. */
+  /** Adds a batch, in one transaction. A number that is infinite is refused. */
+  insert(search: number, batch: NewCandidates): void;
+  /** Takes away up to `limit` of a search's candidates, the best first, and their columns; returns how many. */
   clear(search: number, limit: number): number;
-  /** Makes the order of a quantity ready, rising, where the search is large enough to need it; others are made when first asked for. */
-  order(set: CandidateSet, quantity: string): void;
+  /** Makes ready what a query needs, in steps of some ten milliseconds: others can be answered in between. */
+  prepare(set: CandidateSet, query: CandidateQuery): Generator<void>;
   /** A page in the query's order. Throws request/invalid for a key that is not one of this order. */
   page(set: CandidateSet, query: CandidateQuery): Pick<CandidatePage, 'items' | 'next'>;
   /** The candidate of exactly these parts, null where none was kept. */
@@ -49,69 +39,61 @@ export interface CandidateTable {
   counts(set: CandidateSet, query: CandidateQuery): Generator<number>;
 }
 
+/** @param held up to how many bytes columns are held in memory */
 export function candidateTable(
   connections: Connections,
   columns: readonly string[],
-  readWhole: number = READ_WHOLE,
+  held: number = mostBytesHeld,
 ): CandidateTable {
   const { main } = connections;
   addColumns(main, columns);
-  const names = columns.map(columnOf);
-  const insert = main.prepare(
-    `insert into candidate (search, rank, system, parts, score${names.map((name) => `, ${name}`).join('')})
-     values (?, ?, ?, ?, ?${', ?'.repeat(names.length)})`,
-  );
+  const arrays = candidateArrays(main, held);
+  const blocks = columnBlocks(main);
+  const source = { connection: main, arrays, rows: candidateRows(main) };
+  const insert = candidateInsertion(main);
   const clear = main.prepare(
     `delete from candidate where search = ? and rank in
        (select rank from candidate indexed by candidate_rank where search = ? order by rank limit ?)`,
   );
-  const clearPlaces = main.prepare(
-    'delete from candidate_place where ordering in (select number from candidate_order where search = ?)',
-  );
-  const clearOrders = main.prepare('delete from candidate_order where search = ?');
-  const find = main.prepare('select * from candidate where search = ? and system = ? and parts = ?');
-  const at = main.prepare('select * from candidate where search = ? and rank = ?');
-  const source = { connection: main, orderings: orderings(main), readWhole };
-
-  const insertAll = main.transaction((search: number, batch: readonly NewCandidate[]) => {
-    for (const one of batch) {
-      const values = columns.map((id) => finite(one.quantities[id] ?? null, id));
-      const score = finite(one.score, 'score');
-      insert.run(search, one.rank, one.symbols.join(' '), one.parts.join(' '), score, ...values);
-    }
-  });
+  const textAt = main.prepare('select system, parts from candidate where search = ? and rank = ?');
 
   const clearSome = main.transaction((search: number, limit: number) => {
-    clearPlaces.run(search);
-    clearOrders.run(search);
+    blocks.remove(search);
     return clear.run(search, search, limit).changes;
   });
 
-  function findInOrder(set: CandidateSet, sought: { system: string; parts: string }): unknown {
-    const rank = rankOfComposition(main, set, source.orderings.byComposition(set.search), sought);
-    return rank === null ? undefined : at.get(set.search, rank);
+  /** The ranks that may be those of a composition, of which one is. */
+  function ranksLike(set: CandidateSet, system: string, parts: string): number[] {
+    const hash = compositionHash(system, parts);
+    const ranks: number[] = [];
+    const hashes = arrays.hashes(set);
+    for (let at = hashes.indexOf(hash); at >= 0; at = hashes.indexOf(hash, at + 1)) ranks.push(at + 1);
+    return ranks;
   }
 
   return {
-    insert: (search, batch) => insertAll.immediate(search, batch),
-    clear: (search, limit) => clearSome.immediate(search, limit),
-    order(set, quantity) {
-      if (set.kept > readWhole) source.orderings.byQuantity(set.search, quantity, 'asc');
+    insert(search, batch) {
+      arrays.forget(search);
+      insert(search, batch);
+    },
+    clear(search, limit) {
+      arrays.forget(search);
+      return clearSome.immediate(search, limit);
+    },
+    *prepare(set, query) {
+      yield* lineSteps(arrays, set, query);
     },
     page: (set, query) => candidatePage(source, set, query),
     find(set, symbols, parts) {
       const sought = { system: symbols.join(' '), parts: parts.join(' ') };
-      const row =
-        set.kept > readWhole ? findInOrder(set, sought) : find.get(set.search, sought.system, sought.parts);
-      return row === undefined ? null : readCandidate(row as StoredCandidate, set.columns);
+      const rank = ranksLike(set, sought.system, sought.parts).find((one) => {
+        const found = textAt.get(set.search, one) as typeof sought | undefined;
+        return found?.system === sought.system && found.parts === sought.parts;
+      });
+      return rank === undefined ? null : source.rows.reader(set)(rank);
     },
     stream: (set, query) => candidateStream(connections, source, set, query),
     values: (set, query, asked) => candidateValues(source, set, query, asked),
     counts: (set, query) => candidateCounts(source, set, query),
   };
-}
-
-function finite(value: number | null, what: string): number | null {
-  if (value !== null && !Number.isFinite(value)) throw new RangeError(`${what} is ${value}`);
-  return value;
 }

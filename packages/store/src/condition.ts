@@ -22,11 +22,12 @@ export function both(...conditions: readonly Condition[]): Condition {
   };
 }
 
-/** All that the query asks of a candidate, but for ranges of the quantity `except`. A candidate without a value lies in no range. */
-export function filterOf(query: CandidateQuery, except: string | null = null): Condition {
-  const ranges = query.ranges.filter((range) => range.quantity !== except);
+/** All that the query asks of a candidate. A candidate without a value lies in no range. */
+export function filterOf(query: CandidateQuery): Condition {
   return both(
-    ...ranges.flatMap(({ quantity, min, max }) => [
+    query.front ? condition('front = 1') : always,
+    ...query.ranges.flatMap(({ quantity, min, max }) => [
+      condition(`${columnOf(quantity)} is not null`),
       min === undefined ? always : condition(`${columnOf(quantity)} >= ?`, min),
       max === undefined ? always : condition(`${columnOf(quantity)} <= ?`, max),
     ]),

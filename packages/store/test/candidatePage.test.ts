@@ -8,53 +8,62 @@ import type { CandidateSet } from '../src/candidateSource.ts';
 import { type CandidateTable, candidateTable } from '../src/candidateTable.ts';
 import { type Connections, openConnections } from '../src/connections.ts';
 import { searchTable } from '../src/searches.ts';
-import { candidates, query, selected } from './fixtures/candidates.ts';
+import { batchOf, candidates, query, selected } from './fixtures/candidates.ts';
 import { columns } from './fixtures/files.ts';
 import { chunks, newSearch } from './fixtures/searches.ts';
 
-const all = [...candidates(600)];
+const all = [...candidates(600)].map((one) => ({ ...one, front: one.rank % 7 === 0 }));
 let connections: Connections;
 let set: CandidateSet;
-/** The same candidates as a small search, and as one that is large from 40 rows on. */
-let tables: Record<'small' | 'large', CandidateTable>;
+let other: CandidateSet;
+/** The same candidates where all columns are held in memory, and where none is. */
+let tables: Record<'held' | 'read', CandidateTable>;
 
 beforeAll(() => {
   const folder = mkdtempSync(join(tmpdir(), 'store-test-'));
   connections = openConnections(join(folder, 'searches.db'));
-  tables = { small: candidateTable(connections, columns), large: candidateTable(connections, columns, 40) };
+  tables = { held: candidateTable(connections, columns), read: candidateTable(connections, columns, 0) };
   const searches = searchTable(connections.main);
   const [first, second] = [1, 2].map(() => searches.create(newSearch(), chunks(1)).number);
-  tables.small.insert(first!, all);
-  tables.small.insert(second!, [...candidates(650, 2)]);
+  // In batches of any length.
+  tables.held.insert(first!, batchOf(all.slice(0, 250)));
+  tables.held.insert(first!, batchOf(all.slice(250, 251)));
+  tables.held.insert(first!, batchOf(all.slice(251)));
+  tables.held.insert(second!, batchOf([...candidates(650, 2)]));
   set = { search: first!, kept: all.length, columns };
+  other = { search: second!, kept: 650, columns };
   return () => {
     connections.close();
     rmSync(folder, { recursive: true });
   };
 });
 
-const queries: fc.Arbitrary<CandidateQuery> = fc.record({
-  ranges: fc.array(
-    fc.record(
-      {
-        quantity: fc.constantFrom('heaviness', 'price', 'spread'),
-        min: fc.constantFrom(0, 0.25, 0.5, 1, 2.5),
-        max: fc.constantFrom(0.75, 1, 2.5, 3.5, 60),
-      },
-      { requiredKeys: ['quantity'] },
+const queries: fc.Arbitrary<CandidateQuery> = fc.record(
+  {
+    ranges: fc.array(
+      fc.record(
+        {
+          quantity: fc.constantFrom('heaviness', 'price', 'spread'),
+          min: fc.constantFrom(0, 0.25, 0.5, 1, 2.5),
+          max: fc.constantFrom(0.75, 1, 2.5, 3.5, 60),
+        },
+        { requiredKeys: ['quantity'] },
+      ),
+      { maxLength: 3 },
     ),
-    { maxLength: 3 },
-  ),
-  has: fc.subarray(['Al', 'Cr', 'V'], { maxLength: 2 }),
-  without: fc.subarray(['Fe', 'Ni', 'Ti'], { maxLength: 2 }),
-  order: fc.constantFrom('rank', 'heaviness', 'price', 'spread'),
-  direction: fc.constantFrom('asc' as const, 'desc' as const),
-  limit: fc.integer({ min: 1, max: 300 }),
-});
+    has: fc.subarray(['Al', 'Cr', 'V'], { maxLength: 2 }),
+    without: fc.subarray(['Fe', 'Ni', 'Ti'], { maxLength: 2 }),
+    order: fc.constantFrom('rank', 'heaviness', 'price', 'spread'),
+    direction: fc.constantFrom('asc' as const, 'desc' as const),
+    limit: fc.integer({ min: 1, max: 300 }),
+    front: fc.constant(true as const),
+  },
+  { requiredKeys: ['ranges', 'has', 'without', 'order', 'direction', 'limit'] },
+);
 
 const ranksOf = (page: { items: { rank: number }[] }) => page.items.map((item) => item.rank);
 
-for (const way of ['small', 'large'] as const) {
+for (const way of ['held', 'read'] as const) {
   test(`following the keys gives what filtering and sorting by hand gives (${way})`, () => {
     fc.assert(
       fc.property(queries, (asked) => {
@@ -94,26 +103,32 @@ for (const way of ['small', 'large'] as const) {
 }
 
 test('the last page has no key, and a page that ends exactly at the end has none either', () => {
-  expect(tables.small.page(set, query({ limit: 600 })).next).toBeNull();
-  expect(tables.small.page(set, query({ limit: 599 })).next).not.toBeNull();
+  expect(tables.held.page(set, query({ limit: 600 })).next).toBeNull();
+  expect(tables.held.page(set, query({ limit: 599 })).next).not.toBeNull();
 });
 
-const nonsense = ['', 'nonsense', 'bnVsbA', Buffer.from('["rank","asc",null,"x"]').toString('base64url')];
+const nonsense = ['', 'nonsense', 'bnVsbA', Buffer.from('["rank","asc",-1]').toString('base64url')];
 test.each(nonsense)('"%s" is refused as a key', (after) => {
-  expect(() => tables.small.page(set, query({ after }))).toThrow(/is not a key/);
+  expect(() => tables.held.page(set, query({ after }))).toThrow(/is not a key/);
 });
 
 test('a key of one order is refused in another', () => {
-  const { next } = tables.small.page(set, query({ order: 'price', limit: 5 }));
+  const { next } = tables.held.page(set, query({ order: 'price', limit: 5 }));
   const other = query({ order: 'price', direction: 'desc', after: next! });
-  expect(() => tables.small.page(set, other)).toThrow(/is not a key/);
+  expect(() => tables.held.page(set, other)).toThrow(/is not a key/);
 });
 
 test('writing goes on while a stream is being read, and a stream may be left', () => {
-  const stream = tables.small.stream(set, query());
+  const stream = tables.held.stream(set, query());
   expect(stream.next().value?.rank).toBe(1);
   const { number } = searchTable(connections.main).create(newSearch(), chunks(1));
   expect(stream.next().value?.rank).toBe(2);
   stream.return(undefined);
   expect(number).toBeGreaterThan(2);
+});
+
+test('whether a candidate is on the front is told where the search asked for one', () => {
+  const items = tables.held.page(set, query({ limit: 8 })).items;
+  expect(items.map(({ front }) => front)).toEqual([false, false, false, false, false, false, true, false]);
+  expect(tables.held.page(other, query({ limit: 8 })).items[0]).not.toHaveProperty('front');
 });

@@ -8,7 +8,7 @@ import { type CandidateTable, candidateTable } from '../src/candidateTable.ts';
 import type { CandidateColumns, ColumnsAsked } from '../src/candidateValues.ts';
 import { type Connections, openConnections } from '../src/connections.ts';
 import { searchTable } from '../src/searches.ts';
-import { candidates, query, selected } from './fixtures/candidates.ts';
+import { batchOf, candidates, query, selected } from './fixtures/candidates.ts';
 import { columns } from './fixtures/files.ts';
 import { noting } from './fixtures/queryPlans.ts';
 import { chunks, newSearch } from './fixtures/searches.ts';
@@ -28,8 +28,8 @@ beforeAll(() => {
   table = candidateTable({ ...connections, main: noted.connection }, columns);
   const searches = searchTable(connections.main);
   const [first, second] = [1, 2].map(() => searches.create(newSearch(), chunks(1)).number);
-  table.insert(first!, all);
-  table.insert(second!, [...candidates(300, 2)]);
+  table.insert(first!, batchOf(all));
+  table.insert(second!, batchOf([...candidates(300, 2)]));
   set = { search: first!, kept: all.length, columns };
   return () => {
     connections.close();
@@ -104,7 +104,7 @@ test('a sample and a count seek along the index of ranks and sort nothing', () =
 test('others can write between two stretches', () => {
   const stretches = table.values(set, query(), { quantities: ['price'] });
   stretches.next();
-  expect(() => table.insert(set.search, [{ ...all[0]!, rank: all.length + 1 }])).not.toThrow();
+  expect(() => table.insert(set.search, batchOf([{ ...all[0]!, rank: all.length + 1 }]))).not.toThrow();
   expect(table.clear(99, 1)).toBe(0);
   stretches.return(undefined);
 });

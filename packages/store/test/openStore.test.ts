@@ -5,6 +5,7 @@ import { ProblemError } from '@tiegel/contract';
 import Database from 'better-sqlite3';
 import { expect, test } from 'vitest';
 import { openStore } from '../src/index.ts';
+import { batchOf } from './fixtures/candidates.ts';
 import { columns, freshFile, openTestStore } from './fixtures/files.ts';
 import { keptSearch } from './fixtures/searches.ts';
 
@@ -149,7 +150,10 @@ test('a search that refers to nothing is told as a failure of the store', () => 
   const store = openTestStore();
   expect(
     codeOf(() =>
-      store.candidates.insert(77, [{ rank: 1, symbols: ['Al'], parts: [1], score: 1, quantities: {} }]),
+      store.candidates.insert(
+        77,
+        batchOf([{ rank: 1, symbols: ['Al'], parts: [1], score: 1, quantities: {} }]),
+      ),
     ),
   ).toBe('store/failed');
 });

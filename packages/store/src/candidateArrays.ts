@@ -1,0 +1,156 @@
+import type { CandidateQuery } from '@tiegel/contract';
+import { columnOf } from './candidateColumns.ts';
+import type { CandidateSet } from './candidateSource.ts';
+import { type ColumnBlocks, columnBlocks } from './columnBlocks.ts';
+import { columnCache } from './columnCache.ts';
+import { compositionHash } from './compositionHash.ts';
+import type { Connection } from './connections.ts';
+import { sortedPlaces } from './sortedPlaces.ts';
+
+type Direction = CandidateQuery['direction'];
+
+/** So many places of an order are one block: a page is read from one or two. */
+const placesInBlock = 16_384;
+
+/** Names of the columns that are no quantity; ids of quantities have no brackets. */
+export const hashColumn = '(composition)';
+export const frontColumn = '(front)';
+export const presenceColumn = (symbol: string) => `(has ${symbol})`;
+const orderColumn = (quantity: string, direction: Direction) => `(order ${quantity} ${direction})`;
+
+/** The candidates of searches as arrays by rank less one, read when they are asked for and held as long as there is room. */
+export interface CandidateArrays {
+  /** Values of a quantity, NaN where there is none. */
+  values(set: CandidateSet, quantity: string): Float64Array;
+  /** 1 where a candidate has the element. */
+  presence(set: CandidateSet, symbol: string): Uint8Array;
+  /** 1 for the members of the Pareto front. */
+  front(set: CandidateSet): Uint8Array;
+  hashes(set: CandidateSet): Uint32Array;
+  /** The order by a quantity: at each place a rank less one. In steps, for it may have to be made. */
+  order(set: CandidateSet, quantity: string, direction: Direction): Generator<void, Uint32Array>;
+  /** A stretch of an order that was made; null where it was not. */
+  stretch(
+    set: CandidateSet,
+    quantity: string,
+    direction: Direction,
+    low: number,
+    high: number,
+  ): Uint32Array | null;
+  /** What was worked out of other columns, by a name in brackets. */
+  derived(set: CandidateSet, name: string, make: () => Uint8Array): Uint8Array;
+  forget(search: number): void;
+}
+
+/** @param mostBytes up to which columns are held */
+export function candidateArrays(connection: Connection, mostBytes: number): CandidateArrays {
+  const blocks = columnBlocks(connection);
+  const cache = columnCache(mostBytes);
+
+  function read<Column extends Float64Array | Uint32Array | Uint8Array>(
+    { search }: CandidateSet,
+    name: string,
+    empty: () => Column,
+    fromRows: (column: Column) => void,
+  ): Column {
+    const known = cache.get(search, name);
+    if (known) return known as Column;
+    const column = empty();
+    if (blocks.has(search, hashColumn)) blocks.read(search, name, column);
+    else fromRows(column);
+    return cache.put(search, name, column);
+  }
+
+  /** Shows something of every row of a search, for candidates that were stored without columns. */
+  function eachRow<Row>({ search, kept }: CandidateSet, what: string, show: (row: Row, at: number) => void) {
+    const rows = connection.prepare(
+      `select rank, ${what} from candidate indexed by candidate_rank where search = ? and rank <= ?`,
+    );
+    for (const row of rows.iterate(search, kept)) show(row as Row, (row as { rank: number }).rank - 1);
+  }
+
+  function values(set: CandidateSet, quantity: string): Float64Array {
+    const column = columnOf(quantity);
+    return read(
+      set,
+      quantity,
+      () => new Float64Array(set.kept).fill(Number.NaN),
+      (into) =>
+        eachRow<{ value: number | null }>(set, `${column} as value`, ({ value }, at) => {
+          into[at] = value ?? Number.NaN;
+        }),
+    );
+  }
+
+  return {
+    values,
+    presence: (set, symbol) =>
+      read(
+        set,
+        presenceColumn(symbol),
+        () => new Uint8Array(set.kept),
+        (into) =>
+          eachRow<{ system: string }>(set, 'system', ({ system }, at) => {
+            into[at] = Number(system.split(' ').includes(symbol));
+          }),
+      ),
+    front: (set) =>
+      read(
+        set,
+        frontColumn,
+        () => new Uint8Array(set.kept),
+        () => {},
+      ),
+    hashes: (set) =>
+      read(
+        set,
+        hashColumn,
+        () => new Uint32Array(set.kept),
+        (into) =>
+          eachRow<{ system: string; parts: string }>(set, 'system, parts', ({ system, parts }, at) => {
+            into[at] = compositionHash(system, parts);
+          }),
+      ),
+    *order(set, quantity, direction) {
+      const name = orderColumn(quantity, direction);
+      const known = cache.get(set.search, name);
+      if (known) return known as Uint32Array;
+      const stored = new Uint32Array(set.kept);
+      if (blocks.read(set.search, name, stored)) return cache.put(set.search, name, stored);
+      const column = values(set, quantity);
+      yield;
+      const order = yield* sortedPlaces(column, direction);
+      keep(connection, blocks, set.search, name, order);
+      return cache.put(set.search, name, order);
+    },
+    stretch({ search }, quantity, direction, low, high) {
+      const name = orderColumn(quantity, direction);
+      const known = cache.get(search, name) as Uint32Array | undefined;
+      if (known) return known.subarray(low, high);
+      const part = new Uint32Array(Math.max(0, high - low));
+      return blocks.read(search, name, part, low) ? part : null;
+    },
+    derived: (set, name, make) =>
+      (cache.get(set.search, name) as Uint8Array | undefined) ?? cache.put(set.search, name, make()),
+    forget: (search) => cache.forget(search),
+  };
+}
+
+/** Stores an order. One that cannot be stored, on a full disk, serves as long as it is held. */
+function keep(
+  connection: Connection,
+  blocks: ColumnBlocks,
+  search: number,
+  name: string,
+  order: Uint32Array,
+): void {
+  try {
+    connection
+      .transaction(() => {
+        for (let first = 0; first < order.length; first += placesInBlock) {
+          blocks.write(search, name, first, order.subarray(first, first + placesInBlock));
+        }
+      })
+      .immediate();
+  } catch {}
+}

@@ -1,0 +1,61 @@
+import type { Candidate } from '@tiegel/contract';
+import { columnOf } from './candidateColumns.ts';
+import type { CandidateSet } from './candidateSource.ts';
+import type { Connection } from './connections.ts';
+
+/** Rows of candidates by rank. */
+export interface CandidateRows {
+  /** Reads candidates of a set; null for a rank that is not there. */
+  reader(set: CandidateSet): (rank: number) => Candidate | null;
+}
+
+export function candidateRows(connection: Connection): CandidateRows {
+  const statements = new Map<string, ReturnType<Connection['prepare']>>();
+
+  function statementFor(columns: readonly string[]) {
+    const key = columns.join();
+    let statement = statements.get(key);
+    if (!statement) {
+      const names = ['rank', 'system', 'parts', 'score', 'front', ...columns.map(columnOf)];
+      statement = connection
+        .prepare(`select ${names.join(', ')} from candidate where search = ? and rank = ?`)
+        .raw();
+      statements.set(key, statement);
+    }
+    return statement;
+  }
+
+  return {
+    reader({ search, columns }) {
+      const statement = statementFor(columns);
+      return (rank) => {
+        const row = statement.get([search, rank]) as Row | undefined;
+        return row === undefined ? null : candidateOf(row, columns);
+      };
+    },
+  };
+}
+
+type Row = [
+  rank: number,
+  system: string,
+  parts: string,
+  score: number | null,
+  front: number | null,
+  ...values: (number | null)[],
+];
+
+/** The candidate that a row holds: parts become at.%, of their sum. */
+function candidateOf(
+  [rank, system, parts, score, front, ...values]: Row,
+  columns: readonly string[],
+): Candidate {
+  const amounts = parts.split(' ').map(Number);
+  const whole = amounts.reduce((sum, part) => sum + part, 0);
+  const composition: Record<string, number> = {};
+  for (const [place, symbol] of system.split(' ').entries())
+    composition[symbol] = (100 * amounts[place]!) / whole;
+  const quantities: Record<string, number | null> = {};
+  for (const [place, id] of columns.entries()) quantities[id] = values[place]!;
+  return { rank, composition, quantities, score, ...(front === null ? {} : { front: front === 1 }) };
+}
