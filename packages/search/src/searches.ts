@@ -47,6 +47,8 @@ export interface Searches {
   cancel(id: string): SearchView;
   /** Works on a search between other hours, or before or behind others, from now on. Throws search/unknown. */
   schedule(id: string, schedule: Schedule): SearchView;
+  /** Makes ready what a query of `candidates` or `export` needs, such as an order that nobody asked for yet, and lets everybody else be answered meanwhile. Throws as `candidates` does. */
+  ready(id: string, query: CandidateQuery): Promise<void>;
   /** Throws search/unknown, search/not-finished while nothing is stored yet, request/invalid for an unknown quantity or key. */
   candidates(id: string, query: CandidateQuery): CandidatePage;
   /** One kept candidate by its composition (see formatComposition of packages/elements). Throws search/unknown, search/not-finished, candidate/unknown, and as parseAlloy does. */

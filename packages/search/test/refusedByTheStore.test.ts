@@ -39,7 +39,7 @@ test('a search that does not fit on the disk at all is refused, and leaves nothi
 
 test('one search that the store refuses does not stop another', async () => {
   const queue = handQueue({ present: 1 });
-  const { searches } = await laboratory({ queue, store: { maximumBytes: 170_000 } });
+  const { searches } = await laboratory({ queue, store: { maximumBytes: 220_000 } });
   const large = await searches.submit(request);
   const small = await searches.submit(question({ keep: 1, keepPerSystem: 0 }));
   await until(() => queue.waiting.length > 0);

@@ -3,7 +3,7 @@ import type { Connection } from './connections.ts';
 /** An array of numbers that a column is made of. */
 export type Numbers = Float64Array | Uint32Array | Uint8Array;
 
-/** Columns of a search's candidates as they lie in the database, in blocks: see migration 4. */
+/** Columns of a search's candidates as they lie in the database, in blocks: see migration 8. */
 export interface ColumnBlocks {
   write(search: number, name: string, first: number, numbers: Numbers): void;
   /** Copies a column, from a place on, into an array as far as both reach; false where there is none. */

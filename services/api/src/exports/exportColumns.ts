@@ -12,10 +12,19 @@ export interface ExportColumn {
   value: (candidate: Candidate) => number | string | null;
 }
 
+/** 1 for members of the Pareto front, else 0. */
+const frontMark: ExportColumn = {
+  name: 'front',
+  unit: '',
+  type: 'INT32',
+  value: ({ front }) => Number(front ?? false),
+};
+
 /**
  * The columns of every table of candidates, in order: rank, the composition as one canonical
  * text, an amount in at.% (0 where absent) for each element of the pool, the quantities, the
- * score (in the unit of the ranked quantity, or 0 to 1 of a combined ranking).
+ * score (in the unit of the ranked quantity, or 0 to 1 of a combined ranking), and where the search
+ * asked for a Pareto front, who is on it.
  */
 export function exportColumns({ search, columns }: ExportHead): ExportColumn[] {
   const currency = search.prices?.currency ?? 'currency';
@@ -44,6 +53,7 @@ export function exportColumns({ search, columns }: ExportHead): ExportColumn[] {
       }),
     ),
     { name: 'score', unit: '', type: 'DOUBLE', value: ({ score }) => score },
+    ...(search.specification.front ? [frontMark] : []),
   ];
 }
 

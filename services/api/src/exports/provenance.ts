@@ -7,7 +7,7 @@ import type { ExportHead } from '@tiegel/search';
  * kept candidates are here and in which order.
  */
 export function provenance({ search }: ExportHead, query: CandidateQuery) {
-  const { ranges, has, without, order, direction } = query;
+  const { ranges, front, has, without, order, direction } = query;
   return {
     search: search.id,
     name: search.name,
@@ -18,7 +18,7 @@ export function provenance({ search }: ExportHead, query: CandidateQuery) {
     prices: search.prices,
     counts: search.counts,
     kept: search.kept,
-    selection: { ranges, has, without, order, direction },
+    selection: { ranges, ...(front ? { front } : {}), has, without, order, direction },
   };
 }
 

@@ -26,6 +26,7 @@ const elementList = (what: string) =>
 /** Which kept candidates, in which order: shared by the pages of a result and its exports. */
 export const selectionSchema = z.strictObject({
   ...ranges,
+  front: z.enum(['yes']).optional().describe('Write yes for members of the Pareto front only.'),
   has: elementList('elements that must be there'),
   without: elementList('elements that must not'),
   order: z
@@ -53,10 +54,11 @@ export const pageSchema = selectionSchema.extend({
 export function candidateQuery(
   asked: z.infer<typeof pageSchema> | z.infer<typeof selectionSchema>,
 ): CandidateQuery {
-  const { has, without, order = 'rank', direction = 'asc' } = asked;
+  const { front, has, without, order = 'rank', direction = 'asc' } = asked;
   const { limit = usualPage, after, at } = asked as z.infer<typeof pageSchema>;
   const query: CandidateQuery = {
     ranges: rangesIn(asked as Record<string, unknown>),
+    ...(front === undefined ? {} : { front: true as const }),
     has: symbolsIn(has),
     without: symbolsIn(without),
     order,

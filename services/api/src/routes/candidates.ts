@@ -22,7 +22,11 @@ export function candidateRoutes(app: Server, { searches }: Parts): void {
         response: { 200: candidatePageSchema, ...problemAnswers(400, 404, 409) },
       },
     },
-    (request) => searches.candidates(request.params.id, candidateQuery(request.query)),
+    async (request) => {
+      const query = candidateQuery(request.query);
+      await searches.ready(request.params.id, query);
+      return searches.candidates(request.params.id, query);
+    },
   );
 
   app.get(

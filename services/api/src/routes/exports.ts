@@ -51,6 +51,7 @@ export function exportRoute(app: Server, { searches }: Parts): void {
       const { format, ...selection } = request.query;
       const query = candidateQuery(selection);
       if (format === 'xlsx') await refuseManyRows(searches, request.params.id, query);
+      await searches.ready(request.params.id, query);
       const { head, rows } = searches.export(request.params.id, query);
       const { type, write } = formats[format];
       return reply

@@ -13,7 +13,7 @@ export interface ExportedHead {
   counts: unknown;
   prices: unknown;
   /** which of the kept candidates were exported, in which order; without it, all by rank */
-  selection?: Pick<CandidateQuery, 'ranges' | 'has' | 'without' | 'order' | 'direction'>;
+  selection?: Pick<CandidateQuery, 'ranges' | 'front' | 'has' | 'without' | 'order' | 'direction'>;
 }
 
 /** Values of a row by column, as the file has them; null where it is empty. */
