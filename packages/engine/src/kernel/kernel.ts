@@ -72,11 +72,44 @@ export function kernel(
     }
   }
 
+  const reaches = task.score === null ? [] : task.reaches;
+  const differences = reaches.map((reach, at) => {
+    const start = layout.forms[forms.length + at]! / 8;
+    const end = (layout.forms[forms.length + at + 1] ?? layout.entropy) / 8;
+    return { ...reach, start, of: new Float64Array(end - start), times: new Float64Array(end - start) };
+  });
+  let latest: number | null | undefined;
+
+  /** The differences of the reaches, for the systems entered and a cut-off. */
+  function writeDifferences(score: number | null): void {
+    if (score === latest) return;
+    latest = score;
+    for (const { above, below, bound, slack, start, of, times } of differences) {
+      const factor = score === null ? Number.POSITIVE_INFINITY : bound(score);
+      if (!(Math.abs(factor) < 1e200)) {
+        doubles.fill(0, start, start + of.length);
+        doubles.fill(-1, start, start + 2);
+        continue;
+      }
+      for (let at = 0; at < of.length; at += 1) {
+        doubles[start + at] = above.scale * of[at]! - factor * below.scale * times[at]!;
+      }
+      const margin = slack(factor);
+      doubles[start]! -= margin;
+      doubles[start + 1]! -= margin;
+    }
+  }
+
   return {
     enter(systems) {
+      latest = undefined;
       for (const [lane, system] of systems.entries()) {
         for (const [at, form] of forms.entries()) {
           writeLane(form, system, task.total, doubles, layout.forms[at]! / 8 + lane);
+        }
+        for (const { above, below, of, times } of differences) {
+          writeLane(above, system, task.total, of, lane);
+          writeLane(below, system, task.total, times, lane);
         }
         if (constants.length === 0) continue;
         ofSystem.evaluate(system, present, elements, values);
@@ -95,6 +128,7 @@ export function kernel(
       const size = Math.abs(score ?? 0);
       const margin = 1.01 * (absolute + relative * size) + 2 ** -50 * size + Number.MIN_VALUE;
       const reached = task.prefer === 'high' ? (score ?? 0) - margin : (score ?? 0) + margin;
+      writeDifferences(score === null ? null : reached);
       doubles.fill(reached, layout.cutOff / 8, layout.cutOff / 8 + 2);
       words.fill(score === null ? 0xffff_ffff : 0, layout.open / 4, layout.open / 4 + 4);
     },

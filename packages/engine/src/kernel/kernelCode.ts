@@ -5,6 +5,7 @@ import { type FormLevels, formLevels } from './formLevels.ts';
 import { type Layout, layoutOf } from './layout.ts';
 import { type Needs, needsOf } from './needs.ts';
 import type { Node } from './node.ts';
+import type { Reach } from './reach.ts';
 import { formKey, type ValueCode, valueCode } from './valueCode.ts';
 
 /** What a kernel decides at each point. */
@@ -16,6 +17,8 @@ export interface KernelTask {
   /** What the points that meet all limits are ranked by; null where none is kept. */
   score: Node | null;
   prefer: 'high' | 'low';
+  /** What a point must meet for its score to reach the cut-off. */
+  reaches: readonly Reach[];
   tests: Tests;
   /** Parts that make the whole. */
   total: number;
@@ -33,7 +36,7 @@ export interface KernelCode {
   /** What it expects at layout.numbers, both lanes of a vector alike. */
   numbers: readonly number[];
   layout: Layout;
-  /** In the order of layout.forms. */
+  /** In the order of layout.forms; behind them stand the differences of the reaches, above less bound · below. */
   forms: readonly Form[];
   /** Steps of the program that are one number for each system, in the order of their vectors. */
   constants: readonly number[];
@@ -52,10 +55,16 @@ export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): Ke
   const counted = [...task.limits, ...task.counted];
   const everywhere = needsOf(counted, [], task.tests);
   const needs = needsOf(counted, task.score ? [task.score] : [], task.tests);
-  const layout = layoutOf(needs.forms, elements, task.total, counted.length + 1, needs.constants.length);
+  const differences = task.score ? task.reaches.map(differenceOf) : [];
+  const layout = layoutOf([...needs.forms, ...differences], elements, task.total, counted.length + 1, needs.constants.length);
   const code = functionCode(layout.numbers);
   new Walk(code, task, layout, elements, lanes, needs, everywhere.forms.length).write();
   return { ...moduleOf(code), layout, ...needs };
+}
+
+/** A form of the degree of both. */
+function differenceOf({ above, below }: Reach): Form {
+  return above.degree > below.degree ? above : below;
 }
 
 /** The code of one kernel while it is written: its locals, and what is done level by level. */
@@ -65,7 +74,9 @@ class Walk {
   private readonly layout: Layout;
   private readonly elements: number;
   private readonly stride: number;
-  private readonly forms = new Map<string, FormLevels>();
+  private readonly forms: FormLevels[] = [];
+  private readonly formByKey = new Map<string, FormLevels>();
+  private readonly reaches: FormLevels[] = [];
   private readonly needs: Needs;
   /** By level: amounts, their last, and what the levels before leave. */
   private readonly amounts: Local[];
@@ -112,8 +123,14 @@ class Walk {
     this.needs = needs;
     for (const [at, form] of needs.forms.entries()) {
       const levels = formLevels(code, form, layout.forms[at]!, elements, this.stride, at >= eager);
-      this.forms.set(formKey(form), levels);
+      this.formByKey.set(formKey(form), levels);
+      this.forms.push(levels);
     }
+    for (const [at, reach] of (task.score ? task.reaches : []).entries()) {
+      const address = layout.forms[needs.forms.length + at]!;
+      this.reaches.push(formLevels(code, differenceOf(reach), address, elements, this.stride, false));
+    }
+    this.forms.push(...this.reaches);
   }
 
   write(): void {
@@ -170,7 +187,7 @@ class Walk {
     this.range(level);
     code.get(this.ends[level]!).op('i32.gt_s').branch(0, 'if');
     code.get(amount).op('f64.convert_i32_s', 'f64x2.splat').set(this.amount);
-    for (const form of this.forms.values()) form.begin(level, this.amount);
+    for (const form of this.forms) form.begin(level, this.amount);
     code.block('loop');
     if (this.needs.entropy) {
       code.get(amount).i32(3).op('i32.shl').access('v128.load64_splat', this.layout.entropy);
@@ -178,7 +195,7 @@ class Walk {
       code.set(this.entropies[level]!);
     }
     this.level(level + 1);
-    for (const form of this.forms.values()) form.step(level);
+    for (const form of this.forms) form.step(level);
     code.get(amount).i32(1).op('i32.add').tee(amount).get(this.ends[level]!).op('i32.le_s').branch(0, 'if');
     code.end().end();
   }
@@ -201,10 +218,10 @@ class Walk {
     code.get(this.index).get(first).op('i32.sub').set(this.lineStart);
     this.pushAmount();
     code.set(this.amount);
-    for (const form of this.forms.values()) form.beginLine(this.amount);
+    for (const form of this.forms) form.beginLine(this.amount);
     code.block('loop');
     this.point();
-    for (const form of this.forms.values()) form.stepLine();
+    for (const form of this.forms) form.stepLine();
     code.get(amount).i32(stride).op('i32.add').tee(amount).get(end).op('i32.le_s').branch(0, 'if');
     code.end();
     if (stride === 2) this.forgetTail(first, end);
@@ -233,7 +250,7 @@ class Walk {
   private point(): void {
     const { code, task, needs } = this;
     const values = valueCode(code, {
-      form: (form) => this.forms.get(formKey(form))!.push(() => this.pushAmount()),
+      form: (form) => this.formByKey.get(formKey(form))!.push(() => this.pushAmount()),
       entropy: () => this.pushEntropy(),
       system: (step) =>
         code.i32(0).access('v128.load', this.layout.constants + 16 * needs.constants.indexOf(step)),
@@ -256,6 +273,10 @@ class Walk {
     if (unsure) code.tee(this.uncertain);
     if (task.score) {
       code.get(this.passes);
+      for (const reach of this.reaches) {
+        reach.push(() => this.pushAmount());
+        code.splat(0).op('f64x2.le', 'v128.and');
+      }
       if (unsure) code.op('v128.or');
     } else if (!unsure) return;
     code.op('v128.any_true').seldom();

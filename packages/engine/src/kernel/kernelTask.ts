@@ -1,5 +1,6 @@
 import type { Prepared } from '../prepare.ts';
 import { testsOf } from './compare.ts';
+import { reachesOf } from './reach.ts';
 import type { KernelTask } from './kernelCode.ts';
 import { lower } from './lower.ts';
 import type { Slack } from './slack.ts';
@@ -33,6 +34,7 @@ export function kernelTask(prepared: Prepared): SearchTask | null {
     limits: limits.map(({ output, least, greatest }) => tests.within(outputs[output]!, least, greatest)),
     counted: countedOutputs.map((output) => tests.isFinite(outputs[output]!)),
     ...{ countedOutputs, score, prefer: ranking.prefer, tests, total: grid.total! },
+    reaches: score ? reachesOf(score, ranking.prefer, grid.total!, grid.components.max) : [],
     scoreSlack: score?.slack ?? { absolute: 0, relative: 0 },
   };
 }

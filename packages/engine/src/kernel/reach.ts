@@ -1,0 +1,161 @@
+import { constantForm, type Form, productOfForms, roundingOf, scaledForm } from './form.ts';
+import { bare, fixedValue, type Node } from './node.ts';
+import { absoluteOf, sizeOf } from './slack.ts';
+
+/**
+ * What a point must meet, at least, for its score to reach a cut-off: above ≤ bound · below, with
+ * `below` positive. The bound follows from the cut-off, which is known only while the kernel runs:
+ * unlike a limit's, such a test is data. Infinity: every point meets it.
+ */
+export interface Reach {
+  above: Form;
+  below: Form;
+  bound(score: number): number;
+  /** How far the canonical above − bound · below may lie from what the kernel makes of it. */
+  slack(bound: number): number;
+}
+
+type Transform = (score: number) => number;
+type Side = 'at least' | 'at most';
+
+const mostReaches = 4;
+
+/**
+ * Necessary conditions for the value of a node to be at least, or at most, a score, as far as they
+ * are comparisons of two forms; none where there is no such condition.
+ */
+export function reachesOf(
+  node: Node,
+  prefer: 'high' | 'low',
+  total: number,
+  elements: number,
+): readonly Reach[] {
+  const size = (form: Form) => form.linear.length;
+
+  /** @param to the number that the node must be at least or at most; an infinite one asks for nothing */
+  function reaches(given: Node, side: Side, to: Transform): Reach[] {
+    const of = bare(given);
+    const { operation } = of;
+    const open = side === 'at least' ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
+    if (of.form) return [against(of, null, side, to)];
+    const factor = constantPart(of);
+    if (factor) return factor(side, to);
+    switch (operation.kind) {
+      case 'negate':
+        return reaches(operation.of, otherSide(side), (score) => -to(score));
+      case 'absolute':
+        if (side === 'at least') return [];
+        return [
+          ...reaches(operation.of, 'at most', to),
+          ...reaches(operation.of, 'at least', (score) => -to(score)),
+        ];
+      case 'choose':
+        return operation.otherwise === null ? reaches(operation.then, side, to) : [];
+      case 'lesser':
+      case 'greater': {
+        const both = (operation.kind === 'lesser') === (side === 'at least');
+        if (both) return [operation.left, operation.right].flatMap((one) => reaches(one, side, to));
+        const [left, right] = [fixedValue(operation.left), fixedValue(operation.right)];
+        const fixed = left ?? right;
+        if (fixed === null) return [];
+        const met: (value: number) => boolean = (value) => (side === 'at least' ? fixed >= value : fixed <= value);
+        return reaches(left === null ? operation.left : operation.right, side, (score) =>
+          met(to(score)) ? open : to(score),
+        );
+      }
+      case 'power': {
+        const { exponent } = operation;
+        if (operation.of.low < 0 || !(exponent > 0)) return [];
+        return reaches(operation.of, side, (score) => rooted(to(score), exponent, side));
+      }
+      case 'squareRoot':
+        return reaches(operation.of, side, (score) => squared(to(score), side));
+      case 'multiply': {
+        const { left, right } = operation;
+        if (side === 'at most' || left.low < 0 || right.low < 0) return [];
+        const share = (one: Node, other: Node) =>
+          Number.isFinite(other.high) && other.high > 0
+            ? reaches(one, side, (score) => (to(score) > 0 ? to(score) / (other.high * 1.0000001) : open))
+            : [];
+        return [...share(left, right), ...share(right, left)];
+      }
+      case 'divide': {
+        const below = bare(operation.right);
+        if (!(below.low > 0) || below.form === null) return [];
+        const above = bare(operation.left);
+        if (above.form) return [against(above, below, side, to)];
+        return rootReach(above, below, side, to);
+      }
+      default:
+        return [];
+    }
+  }
+
+  /** Arithmetic with one constant. */
+  function constantPart({ operation }: Node): ((side: Side, to: Transform) => Reach[]) | null {
+    if (!('left' in operation)) return null;
+    const { kind, left, right } = operation;
+    const [first, second] = [fixedValue(left), fixedValue(right)];
+    if (kind === 'add' && first !== null) return (side, to) => reaches(right, side, (score) => to(score) - first);
+    if (kind === 'add' && second !== null) return (side, to) => reaches(left, side, (score) => to(score) - second);
+    if (kind === 'subtract' && second !== null) {
+      return (side, to) => reaches(left, side, (score) => to(score) + second);
+    }
+    if (kind === 'subtract' && first !== null) {
+      return (side, to) => reaches(right, otherSide(side), (score) => first - to(score));
+    }
+    const factor = kind === 'multiply' ? (first ?? second) : kind === 'divide' && second ? 1 / second : null;
+    if (factor === null || factor === 0) return null;
+    const of = first === null ? left : right;
+    return (side, to) => reaches(of, factor > 0 ? side : otherSide(side), (score) => to(score) / factor);
+  }
+
+  /** k √v / b by the squares of both sides. */
+  function rootReach(above: Node, below: Node, side: Side, to: Transform): Reach[] {
+    const { operation } = above;
+    if (operation.kind !== 'squareRoot' || below.form === null) return [];
+    const inner = bare(operation.of);
+    const square = productOfForms(below.form.form, below.form.form, total);
+    if (inner.low < 0 || inner.form === null || square === null) return [];
+    const slack = { absolute: 2.1 * sizeOf(below) * absoluteOf({ ...below, slack: below.form.slack }), relative: 0 };
+    const squaredBelow: Node = {
+      ...below,
+      low: below.low ** 2,
+      high: below.high ** 2,
+      form: { form: square, slack },
+    };
+    return [against(inner, squaredBelow, side, (score) => squared(to(score), side))];
+  }
+
+  function against(above: Node, below: Node | null, side: Side, to: Transform): Reach {
+    const sign = side === 'at most' ? 1 : -1;
+    const divisor = below?.form?.form ?? constantForm(1, size(above.form!.form));
+    const roundings = (form: Form) => form.scale * roundingOf({ ...form, exact: false }, total, elements);
+    const canonical = (node: Node) => absoluteOf({ ...node, slack: node.form!.slack });
+    const fixed = 2 * (canonical(above) + roundings(above.form!.form));
+    const byBound = 2 * ((below ? canonical(below) : 0) + roundings(divisor));
+    return {
+      above: sign === 1 ? above.form!.form : scaledForm(above.form!.form, -1),
+      below: divisor,
+      bound: (score) => sign * to(score),
+      slack: (bound) => fixed + Math.abs(bound) * (byBound + 2 ** -45 * (below ? sizeOf(below) : 1)),
+    };
+  }
+
+  const found = reaches(node, prefer === 'high' ? 'at least' : 'at most', (score) => score);
+  return found.slice(0, mostReaches);
+}
+
+const otherSide = (side: Side): Side => (side === 'at least' ? 'at most' : 'at least');
+
+/** The square of what a root must reach; a root is at least 0 anyway, and at most a negative number never. */
+function squared(value: number, side: Side): number {
+  if (value > 0) return value * value;
+  return side === 'at least' ? Number.NEGATIVE_INFINITY : 0;
+}
+
+function rooted(value: number, exponent: number, side: Side): number {
+  const margin = side === 'at least' ? 1 - 2 ** -40 : 1 + 2 ** -40;
+  if (value > 0) return value ** (1 / exponent) * margin;
+  return side === 'at least' ? Number.NEGATIVE_INFINITY : 0;
+}
