@@ -24,6 +24,7 @@ const mayImport: Record<string, readonly string[]> = {
     'screening',
     'engine',
     'insight',
+    'charge',
     'store',
     'queue',
   ],

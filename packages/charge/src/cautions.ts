@@ -1,22 +1,10 @@
-import { type Hazard, hazardsOf, pairEnthalpy } from '@tiegel/elements';
-import type { ChargeSheet } from './chargeSheet.ts';
+import { hazardsOf, pairEnthalpy } from '@tiegel/elements';
+import type { Caution } from './caution.ts';
+import type { ChargeSheet } from './sheet.ts';
 import { vapourPressure } from './vapourPressure.ts';
 
-/** The process adds these to the hazards of the elements. */
-type ProcessKind = 'evaporates' | 'powder' | 'heat of mixing' | 'boils before all is molten';
-
-/** What to beware of in weighing and melting, each only a reminder: `follow` says whose word holds. */
-export interface Caution {
-  /** symbols of the elements that it is about */
-  about: string[];
-  kind: Hazard['kind'] | ProcessKind;
-  text: string;
-  source: Hazard['source'] | 'estimate' | 'pair enthalpies';
-  follow: string;
-}
-
 /** Stands with every caution. */
-export const follow =
+const follow =
   'Follow the safety data sheet of the material as bought and your local codes; leave hazardous work to those trained and licensed for it.';
 
 /** From here on a melt loses an element visibly within minutes under argon. Common practice, no source. */

@@ -1,4 +1,4 @@
-export type { Caution } from './cautions.ts';
+export type { Caution } from './caution.ts';
 export { chargeNumber, numberOfCharge } from './chargeNumber.ts';
 export {
   type ChargeRequest,
@@ -8,7 +8,7 @@ export {
   leastPurity,
 } from './chargeRequest.ts';
 export { type ChargeEntry, chargeRequestOf } from './chargeRequestOf.ts';
-export { type ChargeLine, type ChargeSheet, chargeSheet } from './chargeSheet.ts';
+export { chargeSheet } from './chargeSheet.ts';
 export { type Material, type Materials, pureMaterials } from './material.ts';
 export {
   type AmountKind,
@@ -20,3 +20,4 @@ export {
 export { type Melt, meltOf } from './meltOf.ts';
 export { decimalsOf } from './onBalance.ts';
 export { mostMaterials, readMaterials } from './readMaterials.ts';
+export type { ChargeLine, ChargeSheet } from './sheet.ts';

@@ -1,9 +1,9 @@
 import { type Fault, fault, type MeltEntry, type ObservablePhase, ProblemError } from '@tiegel/contract';
 import type { Composition } from '@tiegel/elements';
-import type { ChargeSheet } from './chargeSheet.ts';
 import { compositionOfMasses } from './compositionOfMasses.ts';
 import type { Material } from './material.ts';
 import { materialOf } from './materialEntry.ts';
+import type { ChargeSheet } from './sheet.ts';
 
 /** What a melt is, worked out from what was written down of it. */
 export interface Melt {

@@ -1,5 +1,5 @@
-import type { ChargeSheet } from './chargeSheet.ts';
 import { decimalsOf } from './onBalance.ts';
+import type { ChargeSheet } from './sheet.ts';
 
 type Charged = Omit<ChargeSheet, 'notes' | 'cautions'>;
 

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { embeddedQueue, redisQueue, redisWorker } from '@tiegel/queue';
-import { candidateColumns, openSearches, openShortlists } from '@tiegel/search';
+import { candidateColumns, openChargeSheets, openMelts, openSearches, openShortlists } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import type { Logger } from 'pino';
 import type { Configuration } from './configuration.ts';
@@ -29,13 +29,14 @@ export async function openParts(
       ? null
       : redisWorker({ url: redisUrl, threadFile, threads: workers, log });
   const searches = await openSearches({ store, queue, maxPoints });
+  const chargeSheets = openChargeSheets(store.chargeSheets);
   return {
     parts: {
       searches,
       shortlists: openShortlists(store.shortlists, searches),
-      chargeSheets: store.chargeSheets,
-      melts: store.melts,
-      attachments: attachmentFiles(join(dataFolder, 'attachments')),
+      chargeSheets,
+      melts: openMelts(store.melts, chargeSheets),
+      attachments: { table: store.melts, files: attachmentFiles(join(dataFolder, 'attachments')) },
       workers: () => queue.workers(),
       openNetwork,
       pages,

@@ -1,7 +1,7 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { ZodTypeProvider } from '@fastify/type-provider-zod';
-import type { Searches, Shortlists } from '@tiegel/search';
-import type { ChargeSheetTable, MeltTable } from '@tiegel/store';
+import type { ChargeSheets, Melts, Searches, Shortlists } from '@tiegel/search';
+import type { MeltTable } from '@tiegel/store';
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fastify';
 import type { AttachmentFiles } from './melts/attachmentFiles.ts';
 
@@ -9,9 +9,10 @@ import type { AttachmentFiles } from './melts/attachmentFiles.ts';
 export interface Parts {
   searches: Searches;
   shortlists: Shortlists;
-  chargeSheets: ChargeSheetTable;
-  melts: MeltTable;
-  attachments: AttachmentFiles;
+  chargeSheets: ChargeSheets;
+  melts: Melts;
+  /** Files of melts: what is known of them, and what is in them. */
+  attachments: { table: MeltTable; files: AttachmentFiles };
   /** Scoring threads present now; rejects when the carrier of work is out of reach. */
   workers: () => Promise<number>;
   /** Anyone who reaches the address may use it: told by /health, so that the page can warn. */

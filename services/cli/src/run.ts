@@ -5,7 +5,7 @@ import { countCommand } from './commands/count.ts';
 import { dataCommand } from './commands/data.ts';
 import { evidenceCommand } from './commands/evidence.ts';
 import { explainCommand } from './commands/explain.ts';
-import { laterCommand } from './commands/later.ts';
+import { meltCommand } from './commands/melt.ts';
 import { screenCommand } from './commands/screen.ts';
 import { searchCommand } from './commands/search.ts';
 import { shortlistCommand } from './commands/shortlist.ts';
@@ -23,7 +23,7 @@ const commands = [
   countCommand,
   searchCommand,
   shortlistCommand,
-  laterCommand,
+  meltCommand,
 ];
 
 /** The terminal's side: exit 0 done, 1 the request was wrong, 2 a fault; a closed pipe is 0. */

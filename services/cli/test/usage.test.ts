@@ -4,7 +4,17 @@ import { tiegel } from '../../../test/fixtures/tiegel.ts';
 test('help is no fault', async () => {
   const { code, out, error } = await tiegel(['--help']);
   expect({ code, error }).toEqual({ code: 0, error: '' });
-  for (const command of ['data', 'screen', 'explain', 'substitute', 'evidence', 'charge', 'count', 'search'])
+  for (const command of [
+    'data',
+    'screen',
+    'explain',
+    'substitute',
+    'evidence',
+    'charge',
+    'melt',
+    'count',
+    'search',
+  ])
     expect(out).toContain(`  ${command}`);
 });
 
@@ -22,18 +32,6 @@ test('a slip in a command or an option is named with the near one', async () => 
   expect(code).toBe(1);
   expect(error).toMatch(/--jsn.*--json/);
   expect(error).toContain('[command/usage]');
-});
-
-test('commands of a later release are not available yet', async () => {
-  const later = ['melt'];
-  const ran = await Promise.all(
-    later.map((name) => tiegel([name, 'AlCoCrFeNi', '--replace', 'Co', '--json'])),
-  );
-  for (const [index, { code, out, error }] of ran.entries()) {
-    expect({ code, out }).toEqual({ code: 1, out: '' });
-    expect(error).toContain(`"${later[index]}" is not available yet`);
-    expect(error).toContain('[command/not-available-yet]');
-  }
 });
 
 test('a file that is not there, a folder, and text that is no JSON are told apart', async () => {

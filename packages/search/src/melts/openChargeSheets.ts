@@ -19,7 +19,7 @@ export interface SavedChargeSheet extends ChargeSheet {
 }
 
 /** What is kept beside a sheet. */
-export interface SheetOrigin {
+interface SheetOrigin {
   name: string;
   request: Record<string, unknown>;
   prices: PriceList | null;

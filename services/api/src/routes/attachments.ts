@@ -2,7 +2,7 @@ import { problem } from '@tiegel/contract';
 import { meltId, type StoredAttachment } from '@tiegel/store';
 import { z } from 'zod';
 import { attachmentType } from '../melts/attachmentType.ts';
-import { attachmentSchema, foundMelt } from '../melts/meltViews.ts';
+import { attachmentSchema } from '../melts/meltViewSchema.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
@@ -22,18 +22,17 @@ const shown = new Set(['image/png', 'image/jpeg', 'image/webp']);
  * measurements of a melt. A body is the file itself; its type is told by what is in it, and it is
  * served as that type alone, sandboxed, never run.
  */
-export function attachmentRoutes(app: Server, { melts, attachments }: Parts): void {
+export function attachmentRoutes(app: Server, { melts, attachments: { table, files } }: Parts): void {
   const found = (id: string, attachment: string): StoredAttachment => {
-    foundMelt(id, melts);
-    const stored = melts.attachments(id).find((file) => file.id === attachment);
+    const stored = melts.view(id).attachments.find((file) => file.id === attachment);
     if (stored === undefined) throw problem('attachment/not-found', { id: attachment.slice(0, 20) });
     return stored;
   };
 
-  app.register(async (files) => {
-    files.removeAllContentTypeParsers();
-    files.addContentTypeParser(content, { parseAs: 'buffer' }, (_request, body, done) => done(null, body));
-    (files as Server).post(
+  app.register(async (uploads) => {
+    uploads.removeAllContentTypeParsers();
+    uploads.addContentTypeParser(content, { parseAs: 'buffer' }, (_request, body, done) => done(null, body));
+    (uploads as Server).post(
       '/melts/:id/attachments',
       {
         bodyLimit: largestBytes,
@@ -50,17 +49,17 @@ export function attachmentRoutes(app: Server, { melts, attachments }: Parts): vo
       },
       async (request, reply) => {
         const { id } = request.params;
-        foundMelt(id, melts);
+        const present = melts.view(id).attachments;
         const name = nameOf(request.query.name);
         const file = request.body as Buffer | undefined;
         const type = file === undefined ? null : attachmentType(file);
         if (file === undefined || type === null) throw problem('attachment/type', { name });
-        if (melts.attachments(id).length >= mostAttachments) {
+        if (present.length >= mostAttachments) {
           throw problem('attachment/too-many', { limit: mostAttachments });
         }
         const attachment = { id: meltId(), name, type, size: file.length };
-        await attachments.write(attachment.id, file);
-        melts.attach(id, attachment, new Date().toISOString());
+        await files.write(attachment.id, file);
+        table.attach(id, attachment, new Date().toISOString());
         return reply
           .code(201)
           .header('location', `/api/v1/melts/${id}/attachments/${attachment.id}`)
@@ -90,7 +89,7 @@ export function attachmentRoutes(app: Server, { melts, attachments }: Parts): vo
         .header('content-security-policy', "default-src 'none'; sandbox")
         .header('cache-control', 'private, max-age=31536000, immutable')
         .serializer((stream: unknown) => stream as never)
-        .send(attachments.read(id) as never);
+        .send(files.read(id) as never);
     },
   );
 
@@ -119,10 +118,10 @@ export function attachmentRoutes(app: Server, { melts, attachments }: Parts): vo
       },
       handler: (request) => {
         const { id, attachment } = request.params;
-        foundMelt(id, melts);
+        melts.view(id);
         if (method === 'DELETE') found(id, attachment);
-        melts.setRemoved(id, attachment, removedAt());
-        return melts.attachments(id);
+        table.setRemoved(id, attachment, removedAt());
+        return table.attachments(id);
       },
     });
   }

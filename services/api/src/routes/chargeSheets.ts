@@ -1,7 +1,4 @@
-import { type ChargeSheet, chargeNumber, chargeSheet, numberOfCharge } from '@tiegel/charge';
-import { problem } from '@tiegel/contract';
-import { dataVersionOf, type PriceList } from '@tiegel/elements';
-import type { StoredChargeSheet } from '@tiegel/store';
+import { chargeSheet } from '@tiegel/charge';
 import { z } from 'zod';
 import { chargeAnswerFields, chargeFields, readCharge } from '../charges/chargeSchema.ts';
 import type { Parts, Server } from '../parts.ts';
@@ -53,13 +50,7 @@ const summarySchema = z
   })
   .meta({ id: 'ChargeSheetSummary' });
 
-/** What the store keeps of a sheet. */
-interface Kept extends ChargeSheet {
-  name: string;
-  request: Record<string, unknown>;
-  dataVersion: string;
-  prices: Pick<PriceList, 'currency' | 'date' | 'invented'> | null;
-}
+type Saved = z.input<typeof savedSchema>;
 
 /** POST and GET /charge-sheets, GET /charge-sheets/:number: charge sheets under numbers that a melt refers to. */
 export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts): void {
@@ -85,9 +76,11 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
       },
     },
     async (request, reply) => {
-      const kept = keptSheet(request.body, searches.prices());
+      const prices = searches.prices();
+      const sheet = chargeSheet(readCharge(bodySchema, request.body, prices));
+      const { name = '', ...asked } = request.body as z.infer<typeof bodySchema>;
       const key = request.headers['idempotency-key'] ?? null;
-      const saved = savedOf(chargeSheets.save(kept, new Date().toISOString(), key).stored);
+      const saved = chargeSheets.save(sheet, { name, request: asked, prices }, key) as Saved;
       return reply.code(201).header('location', `/api/v1${path}/${saved.number}`).send(saved);
     },
   );
@@ -101,7 +94,7 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
         response: { 200: z.array(summarySchema), ...problemAnswers() },
       },
     },
-    () => chargeSheets.list().map(savedOf),
+    () => chargeSheets.list(),
   );
 
   app.get(
@@ -114,26 +107,6 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
         response: { 200: savedSchema, ...problemAnswers(404) },
       },
     },
-    (request) => {
-      const number = numberOfCharge(request.params.number);
-      const stored = number === null ? null : chargeSheets.find(number);
-      if (stored === null) throw problem('charge/not-found', { number: request.params.number.slice(0, 20) });
-      return savedOf(stored);
-    },
+    (request) => chargeSheets.view(request.params.number) as Saved,
   );
-}
-
-/** The sheet of a body, with what it was worked out from. */
-function keptSheet(body: unknown, prices: PriceList | null): Kept {
-  const sheet = chargeSheet(readCharge(bodySchema, body, prices));
-  const { name = '', ...request } = body as z.infer<typeof bodySchema>;
-  return {
-    ...sheet,
-    ...{ name: name.trim(), request, dataVersion: dataVersionOf(prices) },
-    prices: prices && { currency: prices.currency, date: prices.date, invented: prices.invented },
-  };
-}
-
-function savedOf({ number, savedAt, sheet }: StoredChargeSheet): z.input<typeof savedSchema> {
-  return { number: chargeNumber(number), savedAt, ...(sheet as Kept) };
 }

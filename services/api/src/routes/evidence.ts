@@ -1,6 +1,5 @@
 import { evidence, ownEvidence } from '@tiegel/insight';
 import { z } from 'zod';
-import { meltView } from '../melts/meltViews.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
@@ -100,15 +99,7 @@ export function evidenceRoute(app: Server, parts: Parts): void {
   );
 }
 
-function own(parts: Parts) {
-  const observed = parts.melts
-    .list()
-    .map((stored) => meltView(stored, parts))
-    .filter(({ label }) => label !== null);
-  if (observed.length === 0) return null;
-  return ownEvidence(
-    observed.map(({ composition, system, label, phaseClass, singlePhase }) => ({
-      ...{ composition, system, phases: label, phaseClass, singlePhase },
-    })),
-  );
+function own({ melts }: Parts) {
+  const observed = melts.observed();
+  return observed.length === 0 ? null : ownEvidence(observed);
 }

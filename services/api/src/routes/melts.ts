@@ -1,6 +1,6 @@
-import { meltEntrySchema, problem } from '@tiegel/contract';
+import { meltEntrySchema } from '@tiegel/contract';
 import { z } from 'zod';
-import { checkedEntry, foundMelt, type MeltView, meltView, meltViewSchema } from '../melts/meltViews.ts';
+import { meltViewSchema } from '../melts/meltViewSchema.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
@@ -11,11 +11,7 @@ const historySchema = z
   .describe('How it stood from then on, the newest first');
 
 /** GET and POST /melts, GET, PUT and DELETE /melts/:id, POST /melts/:id/restore: what was melted, and what was seen. */
-export function meltRoutes(app: Server, parts: Parts): void {
-  const { melts, chargeSheets } = parts;
-  const view = (id: string): MeltView => meltView(foundMelt(id, melts), parts);
-  const now = () => new Date().toISOString();
-
+export function meltRoutes(app: Server, { melts }: Parts): void {
   app.get(
     '/melts',
     {
@@ -25,7 +21,7 @@ export function meltRoutes(app: Server, parts: Parts): void {
         response: { 200: z.object({ items: z.array(meltViewSchema) }), ...problemAnswers() },
       },
     },
-    () => ({ items: melts.list().map((stored) => meltView(stored, parts)) }),
+    () => ({ items: melts.list() }),
   );
 
   app.post(
@@ -52,9 +48,8 @@ export function meltRoutes(app: Server, parts: Parts): void {
       },
     },
     async (request, reply) => {
-      const entry = checkedEntry(request.body, chargeSheets);
-      const { id } = melts.create(entry, now(), request.headers['idempotency-key'] ?? null);
-      return reply.code(201).header('location', `/api/v1/melts/${id}`).send(view(id));
+      const melt = melts.record(request.body, request.headers['idempotency-key'] ?? null);
+      return reply.code(201).header('location', `/api/v1/melts/${melt.id}`).send(melt);
     },
   );
 
@@ -69,8 +64,8 @@ export function meltRoutes(app: Server, parts: Parts): void {
       },
     },
     (request) => ({
-      ...view(request.params.id),
-      history: melts.history(request.params.id) as z.input<typeof historySchema>,
+      ...melts.view(request.params.id),
+      history: melts.history(request.params.id),
     }),
   );
 
@@ -88,39 +83,30 @@ export function meltRoutes(app: Server, parts: Parts): void {
       },
     },
     (request) => {
-      const { id } = request.params;
       const { version, ...entry } = request.body;
-      foundMelt(id, melts);
-      const changed = melts.change(id, version, checkedEntry(entry, chargeSheets), now());
-      if (changed === null) {
-        throw problem(
-          'melt/changed-meanwhile',
-          { version, current: foundMelt(id, melts).version },
-          '/version',
-        );
-      }
-      return meltView(changed, parts);
+      return melts.change(request.params.id, version, entry);
     },
   );
 
-  for (const { method, path, summary, at } of [
-    { method: 'DELETE', path: '/melts/:id', summary: 'Deletes a melt; it can be brought back', at: now },
+  for (const { method, path, summary, act } of [
+    {
+      method: 'DELETE',
+      path: '/melts/:id',
+      summary: 'Deletes a melt; it can be brought back',
+      act: melts.remove,
+    },
     {
       method: 'POST',
       path: '/melts/:id/restore',
       summary: 'Brings back a melt that was deleted',
-      at: () => null,
+      act: melts.restore,
     },
   ] as const) {
     app.route({
       method,
       url: path,
       schema: { summary, tags, params, response: { 200: meltViewSchema, ...problemAnswers(404) } },
-      handler: (request) => {
-        foundMelt(request.params.id, melts);
-        melts.setDeleted(request.params.id, at());
-        return view(request.params.id);
-      },
+      handler: (request) => act(request.params.id),
     });
   }
 }

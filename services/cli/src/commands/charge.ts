@@ -1,4 +1,5 @@
-import { chargeRequestOf, chargeSheet, readMaterials } from '@tiegel/charge';
+import { type ChargeSheet, chargeRequestOf, chargeSheet, readMaterials } from '@tiegel/charge';
+import type { PriceList } from '@tiegel/elements';
 import type { Command } from 'commander';
 import { amountsBySymbol, grams } from '../input/amountsBySymbol.ts';
 import { readAlloy } from '../input/readAlloy.ts';
@@ -16,6 +17,8 @@ interface Options {
   loss?: Record<string, number>;
   materials?: string;
   prices?: string;
+  save?: string | true;
+  database?: string;
   json?: true;
 }
 
@@ -43,6 +46,11 @@ export function chargeCommand(program: Command): void {
     )
     .option('--wt', 'amounts are wt.%, not at.%')
     .option('--prices <file>', 'your own price list of pure elements (CSV) instead of the invented one')
+    .option('--save [name]', 'keep the sheet under a number of its own; the name says what it is for')
+    .option(
+      '--database <file>',
+      'where it is kept; else the database of the service (DATA_DIR, or the folder data)',
+    )
     .option('--json', 'a JSON object on standard output')
     .action(async (words: string[], options: Options) => {
       const composition = readAlloy(words, options.wt ? 'weight' : 'atoms');
@@ -57,7 +65,25 @@ export function chargeCommand(program: Command): void {
             )
           : { ...asked, ...readMaterials(readText(options.materials)) },
       );
+      const saved = options.save === undefined ? null : await keep(sheet, options, prices);
       const invented = options.materials === undefined && prices.invented ? prices.date : null;
-      await standardOutput(options.json ? jsonText(sheet) : chargeText(sheet, invented));
+      await standardOutput(
+        options.json
+          ? jsonText(saved ?? sheet)
+          : chargeText(sheet, { invented, number: saved?.number ?? null }),
+      );
     });
+}
+
+/** Keeps a sheet where the service keeps its own. */
+async function keep(sheet: ChargeSheet, { save, database, ...asked }: Options, prices: PriceList) {
+  const { openLaboratory } = await import('../searching/openLaboratory.ts');
+  const { chargeSheets, close } = openLaboratory(database);
+  try {
+    const { mass, resolution, purity, loss } = asked;
+    const request = { composition: sheet.composition, mass, resolution, purity, loss };
+    return chargeSheets.save(sheet, { name: save === true ? '' : (save ?? ''), request, prices });
+  } finally {
+    close();
+  }
 }

@@ -7,9 +7,14 @@ import { table } from './table.ts';
  * A charge sheet for reading and for paper: masses in the order of charging, what comes of them, what
  * they mean, and the cautions.
  * @param invented day of the invented price list that the costs come from, null where they do not
+ * @param number under which it was kept, null where it was not
  */
-export function* chargeText(sheet: ChargeSheet, invented: string | null): Generator<string> {
+export function* chargeText(
+  sheet: ChargeSheet,
+  { invented, number }: { invented: string | null; number: string | null },
+): Generator<string> {
   const { composition, mass, resolution, window, notes, cautions } = sheet;
+  if (number !== null) yield `Charge sheet ${number}\n`;
   yield `${wrapped(`${spacedComposition(composition)} at.%, ${mass} g on a balance of ${resolution} g`)}\n\n`;
   yield `${masses(sheet).join('\n')}\n\n`;
   yield `${shares(sheet).join('\n')}\n\n`;

@@ -1,14 +1,30 @@
-import type { CriterionRecord, Evidence } from '@tiegel/insight';
+import type { CriterionRecord, Evidence, OwnEvidence } from '@tiegel/insight';
 import { wrapped } from './inWords.ts';
 import { table } from './table.ts';
 
-/** The evidence for reading: the record of each rule, of the phase estimate, and of the strengths. */
-export function* evidenceLines({ criteria, phaseEstimate, strength }: Evidence): Generator<string> {
+/** The evidence for reading: the record of each rule, of the phase estimate, and of the strengths; then of one's own melts, where there are some. */
+export function* evidenceLines({
+  criteria,
+  phaseEstimate,
+  strength,
+  own,
+}: Evidence & { own: OwnEvidence | null }): Generator<string> {
   yield `${ruleTable(criteria).join('\n')}\n`;
   yield `${wrapped('TP and FP: alloys where the rule holds, rightly and wrongly; FN and TN: where it does not, wrongly and rightly. Balanced accuracy with its interval of 95 % from resampling whole systems; a coin has 0.50. Claims, formulas and sources: --json.')}\n\n`;
   yield `Phase estimate\n${estimateTable(phaseEstimate).join('\n')}\n`;
   yield `${wrapped(`${phaseEstimate.validation} ${phaseEstimate.trust}`)}\n\n`;
   yield `Yield strength, computed against measured\n${strengthTable(strength).join('\n')}\n`;
+  if (own !== null) yield* ownLines(own, criteria);
+}
+
+function* ownLines({ criteria, phaseEstimate, trust }: OwnEvidence, rules: readonly CriterionRecord[]) {
+  const named = rules.flatMap((rule) => {
+    const record = criteria.find(({ id }) => id === rule.id);
+    return record === undefined ? [] : [{ ...rule, ...record }];
+  });
+  const { n, withoutBasis, auc, brier } = phaseEstimate;
+  yield `\nYour own melts\n${ruleTable(named).join('\n')}\n`;
+  yield `${wrapped(`Phase estimate: ${n} melts, ${withoutBasis} without a basis, AUC ${auc?.toFixed(2) ?? '–'}, Brier score ${brier?.toFixed(2) ?? '–'}. ${trust}`)}\n`;
 }
 
 function ruleTable(records: readonly CriterionRecord[]): string[] {

@@ -1,5 +1,14 @@
 import { join, resolve } from 'node:path';
-import { candidateColumns, keptCandidates, openShortlists, type Shortlists } from '@tiegel/search';
+import {
+  type ChargeSheets,
+  candidateColumns,
+  keptCandidates,
+  type Melts,
+  openChargeSheets,
+  openMelts,
+  openShortlists,
+  type Shortlists,
+} from '@tiegel/search';
 import { openStore, type Store } from '@tiegel/store';
 import { placeOf } from '../input/readText.ts';
 
@@ -7,6 +16,8 @@ import { placeOf } from '../input/readText.ts';
 export interface Laboratory {
   store: Store;
   shortlists: Shortlists;
+  chargeSheets: ChargeSheets;
+  melts: Melts;
   close(): void;
 }
 
@@ -18,8 +29,11 @@ export interface Laboratory {
 export function openLaboratory(database: string | undefined): Laboratory {
   const file = database === undefined ? serviceDatabase(process.env) : placeOf(database);
   const store = openStore({ file, columns: candidateColumns });
+  const chargeSheets = openChargeSheets(store.chargeSheets);
   return {
     store,
+    chargeSheets,
+    melts: openMelts(store.melts, chargeSheets),
     shortlists: openShortlists(store.shortlists, keptCandidates(store)),
     close: () => store.close(),
   };

@@ -29,7 +29,7 @@ export interface ChargeDraft {
 
 export const emptyElement: ElementRow = { purity: '', price: '', loss: '', absent: false };
 export const emptyMaster: MasterRow = { name: '', contains: '', amounts: 'wt.%', purity: '', price: '' };
-export const emptyDraft: ChargeDraft = {
+const emptyDraft: ChargeDraft = {
   mass: '50',
   resolution: '0.001',
   name: '',

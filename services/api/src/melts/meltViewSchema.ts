@@ -1,0 +1,34 @@
+import { meltEntrySchema } from '@tiegel/contract';
+import { z } from 'zod';
+
+const shares = z.record(z.string(), z.number());
+
+/** An attachment as it is told. */
+export const attachmentSchema = z
+  .object({
+    id: z.string(),
+    name: z.string(),
+    type: z.string().describe('By what is in it'),
+    size: z.number().int().describe('bytes'),
+    addedAt: z.string(),
+  })
+  .meta({ id: 'Attachment' });
+
+/** A melt as it is told: what was written down, and what follows from it. */
+export const meltViewSchema = z
+  .object({
+    id: z.string(),
+    version: z.number().int().describe('Grows with every change'),
+    createdAt: z.string(),
+    changedAt: z.string(),
+    deletedAt: z.string().nullable(),
+    ...meltEntrySchema.shape,
+    composition: shares.describe('at.%, as weighed, after the losses'),
+    nominal: shares.nullable().describe('at.%, the target of the charge sheet; null without one'),
+    system: z.string().describe('Symbols, joined by a hyphen'),
+    label: z.string().nullable().describe('Phases as in FCC+B2; null: not looked at'),
+    phaseClass: z.enum(['fcc', 'bcc', 'both', 'other']).nullable(),
+    singlePhase: z.boolean().nullable().describe('One disordered fcc or bcc solution'),
+    attachments: z.array(attachmentSchema),
+  })
+  .meta({ id: 'Melt' });

@@ -1,0 +1,101 @@
+import { join } from 'node:path';
+import { expect, onTestFinished, test } from 'vitest';
+import { temporaryFolder } from '../../../test/fixtures/temporaryFolder.ts';
+import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
+
+async function freshDatabase(): Promise<string[]> {
+  const folder = await temporaryFolder('melt');
+  onTestFinished(() => folder.remove());
+  return ['--database', join(folder.path, 'lab.sqlite')];
+}
+
+const entry = (more = {}) =>
+  JSON.stringify({
+    ...{ name: 'First trial', date: '2026-11-25', charge: null, ingot: null, process: 'arc melting' },
+    ...{
+      anneal: null,
+      phases: ['FCC'],
+      methods: ['X-ray diffraction'],
+      hardness: 150,
+      density: null,
+      notes: '',
+    },
+    weighed: [
+      { material: 'Fe', mass: 10 },
+      { material: 'Ni', mass: 10 },
+    ],
+    ...more,
+  });
+
+test('a charge sheet is kept, and the melt that refers to it has its materials', async () => {
+  const where = await freshDatabase();
+  const sheet = await jsonOf([
+    'charge',
+    'CoCrFeMnNi',
+    '--mass',
+    '50',
+    '--resolution',
+    '0.001',
+    '--purity',
+    'Mn=99.7',
+    '--loss',
+    'Mn=1.5',
+    '--save',
+    'First',
+    ...where,
+  ]);
+  expect(sheet).toMatchObject({ number: 'C-0001', name: 'First', total: 49.999 });
+  const weighed = sheet.lines.map(({ material, mass }: { material: string; mass: number }) => ({
+    material,
+    mass,
+  }));
+  const melt = await jsonOf(['melt', 'record', '-', ...where], { input: entry({ charge: 'c1', weighed }) });
+  expect(melt).toMatchObject({ charge: 'C-0001', label: 'FCC', phaseClass: 'fcc', nominal: { Mn: 20 } });
+  for (const share of Object.values<number>(melt.composition))
+    expect(Math.abs(share - 20)).toBeLessThan(0.002);
+});
+
+test('a melt is listed, shown, changed, deleted and brought back', async () => {
+  const where = await freshDatabase();
+  const { id } = await jsonOf(['melt', 'record', '-', ...where], { input: entry() });
+  const changed = await jsonOf(['melt', 'change', id, '-', ...where], { input: entry({ hardness: 160 }) });
+  expect(changed).toMatchObject({ id, version: 2, hardness: 160 });
+  const { history } = await jsonOf(['melt', 'show', id, ...where]);
+  expect(history).toHaveLength(2);
+  const { out } = await tiegel(['melt', 'show', id, ...where]);
+  // By hand: 10/55.845 and 10/58.693 mol are 51.24 and 48.76 at.%.
+  expect(out).toMatch(/Fe51\.24 Ni48\.76 at\.%, as weighed/);
+  expect(out).toContain('phases: FCC by X-ray diffraction');
+  expect((await tiegel(['melt', 'list', ...where])).out).toContain(id);
+  await jsonOf(['melt', 'delete', id, ...where]);
+  expect(await jsonOf(['melt', 'list', ...where])).toEqual([]);
+  await jsonOf(['melt', 'restore', id, ...where]);
+  expect(await jsonOf(['melt', 'list', ...where])).toHaveLength(1);
+});
+
+test('melts stand beside the published alloys in the evidence of their database', async () => {
+  const where = await freshDatabase();
+  expect((await jsonOf(['evidence', ...where])).own).toBeNull();
+  await jsonOf(['melt', 'record', '-', ...where], { input: entry() });
+  expect((await jsonOf(['evidence', ...where])).own).toMatchObject({ melts: 1, systems: 1 });
+  const { out } = await tiegel(['evidence', ...where]);
+  expect(out).toMatch(/Your own melts/);
+  expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+});
+
+test('what is wrong is told with its place, and nothing is recorded', async () => {
+  const where = await freshDatabase();
+  const wrong = [
+    [entry({ hardnes: 1 }), 'request/unknown-key'],
+    [entry({ charge: 'C-0009' }), 'charge/not-found'],
+    [entry({ methods: [] }), 'melt/method-missing'],
+    ['{', 'file/malformed-json'],
+  ] as const;
+  for (const [input, code] of wrong) {
+    const ran = await tiegel(['melt', 'record', '-', ...where], { input });
+    expect(ran).toMatchObject({ code: 1, out: '' });
+    expect(ran.error).toContain(`[${code}]`);
+  }
+  expect((await tiegel(['melt', 'show', 'nobody', ...where])).error).toContain('[melt/not-found]');
+  expect(await jsonOf(['melt', 'list', ...where])).toEqual([]);
+});
