@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { FaultList } from '../../frame/FaultList.tsx';
 import { searchesQuery } from '../../server/queries.ts';
+import { asSentence } from '../../words/asSentence.ts';
 import type { Draft } from '../draft.ts';
 import { draftOf } from '../draftOf.ts';
 
@@ -31,7 +32,7 @@ export function EarlierSearch({ onFill }: { onFill: (draft: Draft) => void }) {
               Fill the form
             </button>
           </p>
-          <p className="small quiet">{search.question}</p>
+          <p className="small quiet">{asSentence(search.question)}</p>
         </>
       ) : (
         <p className="small quiet">

@@ -1,3 +1,4 @@
+import type { Fault } from '@tiegel/contract';
 import { useRef } from 'react';
 import { unitText } from '../../server/lookup.ts';
 import type { ElementView, QuantityView } from '../../server/types.ts';
@@ -25,6 +26,12 @@ interface LetFieldsProps {
   onRemove: () => void;
 }
 
+/** What to do on this page, where the terminal and the API have other ways. */
+const remedies: Partial<Record<Fault['code'], string>> = {
+  'expression/unknown-name':
+    'Put a quantity in from the list below, or name an expression that stands before this one.',
+};
+
 /** One expression: name, formula, what is wrong at which character, its unit and its value for an alloy. */
 export function LetFields(props: LetFieldsProps) {
   const { row, index, read, reader, offered, elements, conditions, currency, onName, onText, onRemove } =
@@ -32,7 +39,7 @@ export function LetFields(props: LetFieldsProps) {
   const field = useRef<HTMLInputElement>(null);
   const text = useFaultsAt(`/lets/${index}`);
   const name = useFaultsAt(`/lets/${index}/name`);
-  const words = ({ detail, remedy }: { detail: string; remedy: string }) => asSentence(`${detail} ${remedy}`);
+  const words = ({ code, detail, remedy }: Fault) => asSentence(`${detail} ${remedies[code] ?? remedy}`);
   const nameFaults = [...(read?.nameFaults.map(words) ?? []), ...name.faults];
   // The formula is read here while it is typed; what the server says of it besides (values that lack) follows.
   const textFaults =

@@ -24,9 +24,10 @@ interface LimitPlotProps {
 
 /** A limit on the distribution of its quantity: two thumbs to drag, and what it leaves. */
 export function LimitPlot({ row, index, quantity, unit, onChange }: LimitPlotProps) {
-  const { sample, passes, stale } = useContext(SampleContext);
+  const { sample, passes, stale, error } = useContext(SampleContext);
   const values = sample?.values.get(row.quantity);
-  if (!sample || !passes || !values) return stale ? <p className="small quiet">Drawing a sample …</p> : null;
+  if (!sample || !passes || !values)
+    return stale && !error ? <p className="small quiet">Drawing a sample …</p> : null;
   const { min, max } = triedLimit(row);
   const range = dragRange(values, [min, max], quantity.decimals);
   if (!range) return <p className="small quiet">No composition of the sample has a value.</p>;

@@ -24,7 +24,7 @@ interface WishPlotProps {
 
 /** What each value of a quantity is worth, drawn over its distribution; the anchors are dragged. */
 export function WishPlot({ row, quantity, unit, unanchored, onAnchored, onChange }: WishPlotProps) {
-  const { sample, passes, stale } = useContext(SampleContext);
+  const { sample, passes, stale, error } = useContext(SampleContext);
   const values = sample?.values.get(row.quantity);
   const wish = wishOf(row);
   const { from, to, target, within } = wish;
@@ -45,7 +45,8 @@ export function WishPlot({ row, quantity, unit, unanchored, onAnchored, onChange
     take.current.onAnchored();
   }, [proposed]);
 
-  if (!values || !range || !drawn) return stale ? <p className="small quiet">Drawing a sample …</p> : null;
+  if (!values || !range || !drawn)
+    return stale && !error ? <p className="small quiet">Drawing a sample …</p> : null;
   const named = (words: string) => `${quantity.name} ${words}${unit ? `, ${unit}` : ''}`;
 
   return (

@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { distributionsQuery } from '../../server/queries.ts';
 import type { QuantityView } from '../../server/types.ts';
 import type { Draft } from '../draft.ts';
@@ -50,10 +50,14 @@ export function useSample(
   const { data, error, isFetching, isPlaceholderData } = useQuery(
     distributionsQuery(settled, elements!.pool.length > 0 && named.length > 0),
   );
-  const sample = useMemo(() => (data ? sampleOf(data) : null), [data]);
+  const drawn = useMemo(() => (data ? sampleOf(data) : null), [data]);
+  // While the space cannot be drawn from, the last sample stays, dimmed: distributions that come and go jump.
+  const last = useRef<Sample | null>(null);
+  if (drawn) last.current = drawn;
+  const empty = elements!.pool.length === 0;
   return {
-    sample: error || elements!.pool.length === 0 ? null : sample,
-    stale: settled !== question || isFetching || isPlaceholderData,
+    sample: empty ? null : (drawn ?? last.current),
+    stale: settled !== question || isFetching || isPlaceholderData || error !== null,
     error,
     drawMore: () => setSize(largest),
   };
