@@ -10,8 +10,10 @@ import { Disagreement } from '../packages/engine/bench/compare.ts';
 import { tableOf } from '../packages/engine/bench/table.ts';
 import { workloads } from '../packages/engine/bench/workloads.ts';
 import { chunkCosts } from '../packages/search/bench/chunkCost.ts';
+import { commands } from '../packages/search/bench/commands.ts';
+import { freshRuns } from '../packages/search/bench/freshProcess.ts';
 import { scaling } from '../packages/search/bench/scaling.ts';
-import { chunkCostTableOf, scalingTableOf } from '../packages/search/bench/scalingTable.ts';
+import { chunkCostTableOf, freshTableOf, scalingTableOf } from '../packages/search/bench/scalingTable.ts';
 
 const { values } = parseArgs({
   options: {
@@ -23,8 +25,9 @@ const { values } = parseArgs({
 });
 const rounds = Number(values.rounds);
 const seconds = Number(values.seconds);
-const names = [...workloads.map(({ name }) => name), 'scaling'];
-const chosen = values.only ?? names;
+const names = [...workloads.map(({ name }) => name), 'scaling', ...commands.map(({ name }) => name)];
+const always = names.filter((name) => !commands.find((one) => one.name === name)?.onlyWhenAsked);
+const chosen = values.only ?? always;
 
 function fault(): string | null {
   if (!Number.isInteger(rounds) || rounds < 1) return '--rounds takes a whole number of at least 1.';
@@ -39,14 +42,17 @@ async function measure(): Promise<void> {
   const scorers = of.length > 0 ? bench(rounds, log, of) : null;
   const workers = chosen.includes('scaling') ? await scaling(seconds, rounds, log) : null;
   const costs = chosen.includes('scaling') ? await chunkCosts() : null;
+  const fresh = commands.filter(({ name }) => chosen.includes(name));
+  const runs = fresh.length > 0 ? await freshRuns(fresh, rounds, log) : null;
   if (values.json) {
-    console.log(JSON.stringify({ scorers, workers, costs }, null, 2));
+    console.log(JSON.stringify({ scorers, workers, costs, runs }, null, 2));
     return;
   }
   const tables = [
     scorers && tableOf(scorers),
     workers && scalingTableOf(workers),
     costs && chunkCostTableOf(costs),
+    runs && freshTableOf(runs, rounds),
   ];
   console.log(tables.filter((table) => table !== null).join('\n\n'));
 }
