@@ -8,7 +8,7 @@ import { type Box, firstPointOf, halvesOf, pointsIn, widestOf } from './box.ts';
 import { knownNumberings } from './knownNumberings.ts';
 import { type PointLook, pointLook } from './pointLook.ts';
 import { rangeBoxes } from './rangeBoxes.ts';
-import { type RegionTests, regionTests, type Standing } from './regionTests.ts';
+import { type RegionTests, regionTests } from './regionTests.ts';
 import { type Sieve, sieve } from './sieve.ts';
 
 /** A box of so many points is gone through rather than halved. */
@@ -103,9 +103,10 @@ function openSystems(
     for (const box of rangeBoxes(grid, system, firstPoint, endPoint)) {
       const here = pointsIn(box);
       points += here;
-      const standing = tests.standing(box);
-      if (standing === 'none') continue;
-      if (standing === 'all' && counting && nothingKept) decided += here;
+      tests.bound(box);
+      const limitsOpen = tests.stillOpen(tests.all);
+      if (limitsOpen === null) continue;
+      if (limitsOpen.length === 0 && counting && nothingKept) decided += here;
       else bestKey = Math.min(bestKey ?? Number.POSITIVE_INFINITY, tests.bestKey());
     }
     // A system with a box left open is searched whole, its decided boxes once more.
@@ -121,7 +122,8 @@ function openSystems(
 /** A box that is not decided. */
 interface OpenBox {
   box: Box;
-  standing: Standing;
+  /** The limits that not all of its points meet. */
+  limits: readonly number[];
   bestKey: number;
 }
 
@@ -138,46 +140,49 @@ function searchBox(whole: Box, system: Entered, search: Search): number | null {
   let passed = 0;
 
   /** Puts a box among the open ones unless it is decided. */
-  function add(box: Box): void {
-    const standing = tests.standing(box);
-    if (standing === 'none') return;
-    const one = { box, standing, bestKey: tests.bestKey() };
-    if (!isDull(one, system, search)) open.push(one);
-    else if (counting && standing === 'all') passed += pointsIn(box);
-    else if (counting) open.push(one);
+  function add(box: Box, limitsBefore: readonly number[]): void {
+    tests.bound(box);
+    const bestKey = tests.bestKey();
+    const dull = isDull(box, bestKey, system, search);
+    if (dull && !counting) return;
+    const limits = tests.stillOpen(limitsBefore);
+    if (limits === null) return;
+    if (dull && limits.length === 0) passed += pointsIn(box);
+    else open.push({ box, limits, bestKey });
   }
 
-  add(whole);
+  add(whole, tests.all);
   let turn = 0;
   for (let one = open.pop(); one !== undefined; one = open.pop()) {
     turn += 1;
     if (turn % turnsBetweenQuestions === 0 && options.stopped?.()) return null;
-    const { box, standing } = one;
-    const dull = isDull(one, system, search);
+    const { box, limits, bestKey } = one;
+    const dull = isDull(box, bestKey, system, search);
     if (dull && !counting) continue;
     const points = pointsIn(box);
-    if (dull && standing === 'all') {
+    if (dull && limits.length === 0) {
       passed += points;
     } else if (points <= mostToSweep) {
-      tests.standing(box);
-      passed += goThrough(box, dull, search);
+      passed += goThrough(one, dull, search);
     } else {
       const length = open.length;
-      for (const half of halvesOf(box, widestOf(box))) add(half);
+      for (const half of halvesOf(box, widestOf(box))) add(half, limits);
       betterLast(open, length);
     }
   }
   return passed + look.finish();
 }
 
-/** Goes through the points of the box that was bounded last; how many pass without having been looked at. */
-function goThrough(box: Box, dull: boolean, { tests, lines, look, kept, counting }: Search): number {
-  tests.fill(lines, dull ? Number.NEGATIVE_INFINITY : kept.worstKey());
+/** Goes through the points of a box; how many pass without having been looked at. */
+function goThrough({ box, limits }: OpenBox, dull: boolean, search: Search): number {
+  const { tests, lines, look, kept, counting } = search;
+  tests.bound(box);
+  tests.fill(lines, limits, dull ? Number.NEGATIVE_INFINITY : kept.worstKey());
   return lines.go(box, counting, look.take);
 }
 
 /** Whether no point of a box can be kept. */
-function isDull({ box, bestKey }: OpenBox, { number, numberOf }: Entered, { kept }: Search): boolean {
+function isDull(box: Box, bestKey: number, { number, numberOf }: Entered, { kept }: Search): boolean {
   const worst = kept.worstKey();
   if (bestKey !== worst) return bestKey > worst;
   return kept.excludes(bestKey, number, numberOf(firstPointOf(box)));

@@ -25,6 +25,8 @@ export function linearBound(
 ): StepBound {
   const { frame, stride, below, above } = affine;
   const weights = new Float64Array(stride);
+  /** Places of the elements by rising weight, the same for all boxes of a system. */
+  const order = new Int32Array(stride);
   let lacks = false;
   let largest = 0;
   let nonNegative = true;
@@ -39,6 +41,12 @@ export function linearBound(
         if (Number.isNaN(weight)) lacks = true;
         if (!(weight >= 0)) nonNegative = false;
         largest = Math.max(largest, Math.abs(weight));
+        let place = at;
+        while (place > 0 && weights[order[place - 1]!]! > weight) {
+          order[place] = order[place - 1]!;
+          place -= 1;
+        }
+        order[place] = at;
       }
     },
     bound() {
@@ -56,9 +64,9 @@ export function linearBound(
         above.slopes[to * stride + at] = weights[at]! / scale;
       }
       const margin = roundingOf(largest * frame.total, decimal);
-      const least = corner + leastOf(weights, 0, 1, frame) - margin;
+      const least = corner + filled(weights, order, 0, 1, frame) - margin;
       affine.low[to] = (nonNegative ? Math.max(0, least) : least) / scale;
-      affine.high[to] = (corner - leastOf(weights, 0, -1, frame) + margin) / scale;
+      affine.high[to] = (corner + filled(weights, order, frame.elements - 1, -1, frame) + margin) / scale;
       affine.missing[to] = never;
       const slack = (largest / divisor) * ROUNDING;
       below.constants[to] = corner / scale - slack;
@@ -69,8 +77,30 @@ export function linearBound(
   };
 }
 
-/** −Σ c ln c: above by tangents, below by chords, with ends that are exact. */
-export function entropyBound(affine: Affine, to: number): StepBound {
+/** What there is to share out, given to the elements in an order from a place on, up or down. */
+function filled(
+  weights: Float64Array,
+  order: Int32Array,
+  first: number,
+  direction: 1 | -1,
+  { width, rest }: Frame,
+): number {
+  let left = rest;
+  let sum = 0;
+  for (let place = first; left > 0; place += direction) {
+    const at = order[place]!;
+    const given = Math.min(width[at]!, left);
+    sum += given * weights[at]!;
+    left -= given;
+  }
+  return sum;
+}
+
+/**
+ * −Σ c ln c: above by tangents, below by chords. Its greatest value is exact; its least, which takes
+ * longer, where that is asked for and the elements are few.
+ */
+export function entropyBound(affine: Affine, to: number, exactBelow: boolean): StepBound {
   const { frame, stride, below, above } = affine;
   let total = 0;
   /** −c ln c and its derivative by the part, by parts. */
@@ -107,7 +137,7 @@ export function entropyBound(affine: Affine, to: number): StepBound {
       below.atMiddle[to] = below.constants[to]! + belowMiddle;
       above.atMiddle[to] = above.constants[to]! + aboveMiddle;
       affine.low[to] =
-        elements <= MOST_FOR_VERTICES
+        exactBelow && elements <= MOST_FOR_VERTICES
           ? leastEntropy(frame, terms)
           : Math.max(0, below.constants[to]! + leastOf(below.slopes, to * stride, 1, frame));
       affine.high[to] = greatestEntropy(frame, terms);

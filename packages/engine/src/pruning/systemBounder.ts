@@ -10,7 +10,7 @@ import { entropyBound, linearBound, type StepBound } from './sumBounds.ts';
 export interface SystemBounder {
   /** Turns to a system: places in the pool, ascending, and the parts that make its whole. */
   enter(members: readonly number[], total: number): void;
-  /** Bounds every output over a box of that system; valid until the next call. */
+  /** Turns to a box of that system. Outputs are bounded as they are asked for. */
   bound(box: Box): void;
   /** Ends of output k: every value of it that an evaluator computes in the box lies between them. No value at all: low above high. */
   low(output: number): number;
@@ -24,21 +24,51 @@ export interface SystemBounder {
   affine(output: number, isBelow: boolean, slopes: Float64Array, start: number): number;
 }
 
-/** Prepares bounds of these outputs of a program, for systems of up to so many elements. */
+/**
+ * Prepares bounds of these outputs of a program, for systems of up to so many elements.
+ *
+ * @param ranked the output, if any, whose ends should be exact where that can be had: points tie there
+ */
 export function systemBounder(
   program: Program,
   outputs: readonly number[],
   mostElements: number,
+  ranked: number | null = null,
 ): SystemBounder {
   const { steps } = program;
   const places = outputs.map((output) => program.outputs[output]!);
   const needed = stepsBehind(program, places);
+  const behindRanked = stepsBehind(program, ranked === null ? [] : [program.outputs[ranked]!]);
   const affine = newAffine(steps.length, mostElements);
   const { frame } = affine;
-  const bounds = steps.flatMap((step, number) =>
-    needed.has(number) ? [boundOf(affine, number, step, program)] : [],
+  const bounds = steps.map((step, number) =>
+    needed.has(number)
+      ? boundOf(affine, number, step, program, behindRanked.has(number))
+      : { enter: nothing, bound: nothing },
   );
   const entering = bounds.filter(({ enter }) => enter !== nothing);
+  /** The steps of each output, in order, and the box that each step was bounded for last. */
+  const stepsOf = places.map((place) =>
+    Int32Array.from(stepsBehind(program, [place])).sort((one, other) => one - other),
+  );
+  const boundedFor = new Float64Array(steps.length).fill(-1);
+  const readyFor = new Float64Array(outputs.length).fill(-1);
+  let boxes = 0;
+
+  /** Where an output stands, once it is bounded for the box at hand. */
+  function placeOf(output: number): number {
+    if (readyFor[output] !== boxes) {
+      const list = stepsOf[output]!;
+      for (let at = 0; at < list.length; at += 1) {
+        const step = list[at]!;
+        if (boundedFor[step] === boxes) continue;
+        bounds[step]!.bound();
+        boundedFor[step] = boxes;
+      }
+      readyFor[output] = boxes;
+    }
+    return places[output]!;
+  }
 
   return {
     enter(members, total) {
@@ -49,16 +79,17 @@ export function systemBounder(
     },
     bound(box) {
       setFrame(affine, box);
-      for (const { bound } of bounds) bound();
+      boxes += 1;
     },
-    low: (output) => affine.low[places[output]!]!,
-    high: (output) => affine.high[places[output]!]!,
-    missing: (output) => affine.missing[places[output]!]!,
+    low: (output) => affine.low[placeOf(output)]!,
+    high: (output) => affine.high[placeOf(output)]!,
+    missing: (output) => affine.missing[placeOf(output)]!,
     affine(output, isBelow, slopes, start) {
       const side = isBelow ? affine.below : affine.above;
-      const from = places[output]! * affine.stride;
+      const place = placeOf(output);
+      const from = place * affine.stride;
       for (let at = 0; at < frame.elements; at += 1) slopes[start + at] = side.slopes[from + at]!;
-      return side.constants[places[output]!]!;
+      return side.constants[place]!;
     },
   };
 }
@@ -81,7 +112,7 @@ function setFrame({ frame }: Affine, { low, high }: Box): void {
 
 const nothing = () => {};
 
-function boundOf(affine: Affine, number: number, step: Step, program: Program): StepBound {
+function boundOf(affine: Affine, number: number, step: Step, program: Program, isRanked: boolean): StepBound {
   if (isOperator(step)) return { enter: nothing, bound: operatorBound(affine, number, step) };
   switch (step.kind) {
     case 'linear':
@@ -89,7 +120,7 @@ function boundOf(affine: Affine, number: number, step: Step, program: Program): 
     case 'pairs':
       return pairBound(affine, number, step);
     case 'entropy':
-      return entropyBound(affine, number);
+      return entropyBound(affine, number, isRanked);
     case 'constant':
       return { enter: nothing, bound: () => setFlat(affine, number, step.value, step.value, never) };
     default:
