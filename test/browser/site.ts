@@ -35,10 +35,11 @@ export interface Site {
   close(): Promise<void>;
 }
 
-/** Starts the api and a browser. */
-export async function openSite(): Promise<Site> {
+/** Starts the api and a browser. `fill` puts something into the empty data folder before. */
+export async function openSite(fill: (dataFolder: string) => void = () => {}): Promise<Site> {
   await builtPages();
   const folder = await temporaryFolder('browser');
+  fill(folder.path);
   const settings = { dataFolder: folder.path, port: await freePort(), workers: 2 };
   let server = await startApi(settings);
   const browser = await chromium.launch({ executablePath, args });

@@ -12,7 +12,8 @@ export function PublishedNotKept({ explored }: { explored: SystemsView['explored
         {formatCount(publishedNotKept.length)} of the {formatCount(published)} published systems of this pool
         have no candidate here
       </summary>
-      <div className="scroll-x">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
+      <section className="scroll-x" aria-label="Published systems without a candidate" tabIndex={0}>
         <table className="plain-table">
           <caption className="unseen">Published systems without a candidate</caption>
           <thead>
@@ -30,7 +31,7 @@ export function PublishedNotKept({ explored }: { explored: SystemsView['explored
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </details>
   );
 }

@@ -81,7 +81,10 @@ export function Figure({
         {table ? (
           <details className="figure-table small">
             <summary>{tableName}</summary>
-            <div className="scroll-x">{table}</div>
+            {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
+            <section className="scroll-x" aria-label={`${title}: ${tableName.toLowerCase()}`} tabIndex={0}>
+              {table}
+            </section>
           </details>
         ) : null}
       </div>
