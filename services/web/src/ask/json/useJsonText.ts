@@ -17,7 +17,7 @@ const pause = 500;
  * - refused: the text is not right; the form is as it was
  * - behind: it was refused, and the form has changed since
  */
-export type JsonState = 'same' | 'checking' | 'taken' | 'refused' | 'behind';
+type JsonState = 'same' | 'checking' | 'taken' | 'refused' | 'behind';
 
 /** A text of somebody's own; `form` is what the form said, as JSON, when it was last in step with it. */
 interface Edited {

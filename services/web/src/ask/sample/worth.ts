@@ -41,7 +41,7 @@ export function worthAt({ prefer, target, from, to, within, shape }: Wish, value
 }
 
 /** Values between which most of a sample lies, to begin with: 5 % and 95 %, and the middle. */
-export function quantilesOf(
+function quantilesOf(
   values: readonly (number | null)[],
 ): { low: number; middle: number; high: number } | null {
   const sorted = values.filter((value) => value !== null).sort((a, b) => a - b);
