@@ -19,7 +19,7 @@ test('alloys are put side by side from their pages; the address holds them', asy
   await eventually(() => heads.count()).toBe(2);
   await page.reload();
   await eventually(() => heads.count()).toBe(2);
-  await page.getByRole('button', { name: 'Take A out of the comparison' }).click();
+  await page.getByRole('button', { name: 'Take A out' }).click();
   await eventually(() => heads.count()).toBe(1);
   expect(await textOf(heads)).toContain('Co25');
   expect(wrongs).toEqual([]);

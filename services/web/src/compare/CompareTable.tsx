@@ -41,13 +41,8 @@ export function CompareTable({ alloys, groups, conditions, search, onRemove }: C
                   <Shares composition={composition} decimals={shareDecimalsOf(composition, null)} />
                 </Link>
                 <ShareBar composition={composition} />
-                <button
-                  type="button"
-                  className="button-plain"
-                  aria-label={`Take ${letter} out of the comparison`}
-                  onClick={() => onRemove(text)}
-                >
-                  Take out
+                <button type="button" className="button-plain" onClick={() => onRemove(text)}>
+                  Take {letter} out
                 </button>
               </th>
             ))}

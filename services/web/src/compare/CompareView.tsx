@@ -95,6 +95,7 @@ export function CompareView({ view, change, data }: CompareViewProps) {
             A difference is judged by how much published alloys differ, from the first quartile to the third:
             little is less than a quarter of that, much more than all of it. ▲ highest, ▼ lowest.
           </p>
+          <h2 className="unseen">Side by side</h2>
           <CompareTable
             alloys={alloys}
             groups={shown}
@@ -102,6 +103,7 @@ export function CompareView({ view, change, data }: CompareViewProps) {
             search={search}
             onRemove={(text) => take(texts.filter((one) => one !== text))}
           />
+          <h2>As a plot</h2>
           {typical.data ? (
             <StripsFigure
               alloys={alloys}

@@ -28,7 +28,7 @@ export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
       </p>
       <Dimmed alloy={alloy}>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
-        <section className="scroll-x" aria-labelledby="criteria" tabIndex={0}>
+        <section className="scroll-x" aria-label="The rules as a table" tabIndex={0}>
           <table className="plain-table criteria-table cards">
             <thead>
               <tr>

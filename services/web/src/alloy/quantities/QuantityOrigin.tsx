@@ -27,52 +27,55 @@ export function QuantityOrigin({ alloy, quantity }: QuantityOriginProps) {
   const read = needs.elements.flatMap((column) => describedColumns.find((one) => one.id === column) ?? []);
   return (
     <>
-      <table className="plain-table origin">
-        <caption className="unseen">{name}: what went in, and what one at.% more does</caption>
-        <thead>
-          <tr>
-            <th scope="col">Element</th>
-            <th scope="col" className="number">
-              at.%
-            </th>
-            {read.map((column) => (
-              <th key={column.id} scope="col" className="number">
-                <Notation text={column.symbol || column.name} />
-                {column.unit === '' ? '' : `, ${unitText(column.unit, prices?.currency)}`}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
+      <section className="scroll-x" aria-label={`${name}: what went in`} tabIndex={0}>
+        <table className="plain-table origin">
+          <caption className="unseen">{name}: what went in, and what one at.% more does</caption>
+          <thead>
+            <tr>
+              <th scope="col">Element</th>
+              <th scope="col" className="number">
+                at.%
               </th>
-            ))}
-            <th scope="col" className="number">
-              +1 at.% makes{unit === '' ? '' : `, ${unit}`}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {symbols.map((symbol) => {
-            const record = elements.find((one) => one.symbol === symbol);
-            return (
-              <tr key={symbol}>
-                <th scope="row">{symbol}</th>
-                <td className="number">{formatNumber(composition[symbol], decimals)}</td>
-                {read.map(({ id: column }) => {
-                  const value = record?.[column as keyof typeof record];
-                  const source = record?.sources[column as keyof typeof record.sources];
-                  return (
-                    <td key={column} className="number">
-                      {typeof value === 'number'
-                        ? inputText(value)
-                        : typeof value === 'string'
-                          ? value
-                          : noValue}{' '}
-                      {source ? <span className="quiet small">{source}</span> : null}
-                    </td>
-                  );
-                })}
-                <td className="number">{changeInWords(rates?.[symbol], quantity.decimals)}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
+              {read.map((column) => (
+                <th key={column.id} scope="col" className="number">
+                  <Notation text={column.symbol || column.name} />
+                  {column.unit === '' ? '' : `, ${unitText(column.unit, prices?.currency)}`}
+                </th>
+              ))}
+              <th scope="col" className="number">
+                +1 at.% makes{unit === '' ? '' : `, ${unit}`}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {symbols.map((symbol) => {
+              const record = elements.find((one) => one.symbol === symbol);
+              return (
+                <tr key={symbol}>
+                  <th scope="row">{symbol}</th>
+                  <td className="number">{formatNumber(composition[symbol], decimals)}</td>
+                  {read.map(({ id: column }) => {
+                    const value = record?.[column as keyof typeof record];
+                    const source = record?.sources[column as keyof typeof record.sources];
+                    return (
+                      <td key={column} className="number">
+                        {typeof value === 'number'
+                          ? inputText(value)
+                          : typeof value === 'string'
+                            ? value
+                            : noValue}{' '}
+                        {source ? <span className="quiet small">{source}</span> : null}
+                      </td>
+                    );
+                  })}
+                  <td className="number">{changeInWords(rates?.[symbol], quantity.decimals)}</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </section>
       {needs.pairs.map((column) => (
         <PairInputs key={column} alloy={alloy} column={column} />
       ))}

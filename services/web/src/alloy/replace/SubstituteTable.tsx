@@ -42,7 +42,7 @@ export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
         alloys, 0 to 1. Small print: the change against the alloy above.
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
-      <section className="scroll-x" aria-labelledby="replace" tabIndex={0}>
+      <section className="scroll-x" aria-label="The replacements as a table" tabIndex={0}>
         <table className="plain-table substitutes cards">
           <thead>
             <tr>
