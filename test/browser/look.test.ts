@@ -428,3 +428,45 @@ test('a running search shows the best so far and how it became better', async ()
   await site.api(`/searches/${id}/cancel`, {});
   expect(wrongs).toEqual([]);
 });
+
+test('members of the Pareto front that a search asked for are marked, and shown alone on wish', async () => {
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  const front = [
+    { quantity: 'density', prefer: 'low' },
+    { quantity: 'meltingTemperature', prefer: 'high' },
+  ];
+  const { id } = await site.finish({ ...specification, front });
+  const { page, wrongs } = await site.visit(`/searches/${id}`);
+  await page.locator('.candidates tbody tr[data-index]').first().waitFor();
+  const { meeting } = await site.api<CandidateValues>(`/searches/${id}/values?front=yes&limit=1`);
+  expect(meeting).toBeGreaterThan(1);
+  await page.getByRole('checkbox', { name: /Only the Pareto front of low density and high melting/ }).check();
+  await page.waitForURL(/front=yes/);
+  await page.getByText(`${count(meeting)} of the`).waitFor();
+  await eventually(() => page.locator('.candidates tbody tr[data-index]').count()).toBe(
+    Math.min(meeting, 32),
+  );
+  expect(await page.locator('.candidates .front-mark').count()).toBe(
+    await page.locator('.candidates tbody tr[data-index]').count(),
+  );
+  await page.getByRole('button', { name: 'Drop the filter On the Pareto front of the search' }).click();
+  await eventually(() => page.url()).not.toContain('front=yes');
+  expect(wrongs).toEqual([]);
+});
+
+test('figures of merit of one’s own are columns and axes, which nothing offers to order by', async () => {
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  const { id } = await site.finish({
+    ...specification,
+    lets: { heatPerMass: 'meltingTemperature / density' },
+  });
+  const { page, wrongs } = await site.visit(`/searches/${id}?columns=density,heatPerMass`);
+  const head = page.locator('.candidates thead th', { hasText: 'heatPerMass' });
+  await head.waitFor();
+  expect(await head.getByRole('button').count()).toBe(0);
+  await page.goto(`${site.url}/searches/${id}?view=scatter&x=heatPerMass&y=density`);
+  await page.locator('.scatter svg .axis').first().waitFor();
+  expect(await page.locator('.scatter .axis-title').first().textContent()).toContain('heatPerMass');
+  expect(await page.getByRole('form', { name: 'Select by range' }).count()).toBe(0);
+  expect(wrongs).toEqual([]);
+});

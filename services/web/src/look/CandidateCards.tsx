@@ -45,11 +45,14 @@ export function CandidateCards({
     <ol ref={list} className="candidate-cards" style={{ blockSize: virtual.getTotalSize() }}>
       <li aria-hidden="true" style={{ blockSize: Math.max(0, offset) }} />
       {items.map(({ index }) => {
-        const { rank, composition, quantities } = rows[index]!;
+        const { rank, composition, quantities, front } = rows[index]!;
         return (
           <li key={index} ref={virtual.measureElement} data-index={index} className="candidate-card">
             <p className="row">
-              <span className="quiet">{formatCount(rank)}</span>
+              <span className="quiet">
+                {formatCount(rank)}
+                {front ? ' ◇ on the Pareto front' : ''}
+              </span>
               <Link href={candidateAddress(searchId, composition)}>
                 <Shares composition={composition} decimals={shareDecimals} />
               </Link>

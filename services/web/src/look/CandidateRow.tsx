@@ -27,7 +27,15 @@ export const CandidateRow = memo(function CandidateRow(props: CandidateRowProps)
       aria-rowindex={rowNumber}
       className={selected ? 'candidate candidate-selected' : 'candidate'}
     >
-      <td className="number sticky-rank">{formatCount(candidate.rank)}</td>
+      <td className="number sticky-rank">
+        {candidate.front ? (
+          <span className="front-mark" title="On the Pareto front">
+            <span aria-hidden="true">◇</span>
+            <span className="unseen">On the Pareto front, </span>
+          </span>
+        ) : null}
+        {formatCount(candidate.rank)}
+      </td>
       <th scope="row" className="sticky-composition">
         <span className="composition-cell">
           <ShareBar composition={candidate.composition} />

@@ -56,9 +56,11 @@ export function FilterBar({
                 >
                   ×
                 </button>
-                <Link href={askWith(searchId, only)} className="filter-ask">
-                  Search with this as a limit
-                </Link>
+                {only ? (
+                  <Link href={askWith(searchId, only)} className="filter-ask">
+                    Search with this as a limit
+                  </Link>
+                ) : null}
               </li>
             ))}
           </ul>
@@ -85,14 +87,14 @@ export function FilterBar({
 }
 
 /** The form of a new search, filled with this one and the filters as limits. */
-function askWith(searchId: string, filters: Filters): string {
+function askWith(searchId: string, { front: _, ...filters }: Filters): string {
   return `/ask?${writeFilters(new URLSearchParams({ from: searchId }), filters).toString()}`;
 }
 
 interface Sentence {
   words: string;
-  /** this filter alone, and all others */
-  only: Filters;
+  /** this filter alone, where a search can have it as a limit; and all others */
+  only: Filters | null;
   rest: Filters;
 }
 
@@ -114,5 +116,7 @@ function sentencesOf(
       rest: { ...filters, [key]: filters[key].filter((one) => one !== symbol) },
     })),
   );
-  return [...ranges, ...symbols];
+  const { front, ...others } = filters;
+  const onFront = front ? [{ words: 'On the Pareto front of the search', only: null, rest: others }] : [];
+  return [...ranges, ...symbols, ...onFront];
 }

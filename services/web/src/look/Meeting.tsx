@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { formatCount } from '../numbers/formatNumber.ts';
-import type { Filters } from './filters.ts';
+import { countFilters, type Filters } from './filters.ts';
 import { valuesQuery } from './lookQueries.ts';
 
 /** How many of the kept candidates the filters leave. */
@@ -10,12 +10,8 @@ export function Meeting({ id, filters, kept }: { id: string; filters: Filters; k
     <p role="status" className="small">
       {error ? 'How many meet the filters could not be counted. ' : null}
       {data && !isPlaceholderData
-        ? `${formatCount(data.meeting)} of the ${formatCount(kept)} kept meet ${sentences(filters) === 1 ? 'the filter' : 'all filters'}.`
+        ? `${formatCount(data.meeting)} of the ${formatCount(kept)} kept meet ${countFilters(filters) === 1 ? 'the filter' : 'all filters'}.`
         : null}
     </p>
   );
-}
-
-function sentences({ ranges, has, without }: Filters): number {
-  return ranges.length + has.length + without.length;
 }

@@ -5,6 +5,7 @@ import { formatCount } from '../numbers/formatNumber.ts';
 import type { QuantityView, ShownQuantity } from '../server/types.ts';
 import { askedFirst } from './columns.ts';
 import { FilterBar } from './FilterBar.tsx';
+import { FrontChoice } from './FrontChoice.tsx';
 import { isFiltered } from './filters.ts';
 import './look.css';
 import { Meeting } from './Meeting.tsx';
@@ -41,6 +42,8 @@ export function ResultView({
   const { view, change } = useView();
   const { asked, others } = askedFirst<ShownQuantity>(specification, [...quantities, ...moreQuantities]);
   const ordered = [...asked, ...others];
+  // Late quantities and one's own are shown and drawn, but the server neither orders nor filters by them.
+  const askable = ordered.filter(({ id: one }) => moreQuantities.every((more) => more.id !== one));
   const View = views[view.show];
   const passed = counts.passed === null ? '' : ` of ${formatCount(counts.passed)} that passed`;
   return (
@@ -53,9 +56,15 @@ export function ResultView({
         searchId={id}
         filters={view.filters}
         pool={effectivePool(specification.elements)}
-        quantities={ordered}
+        quantities={askable}
         currency={prices?.currency}
         among={`among the ${formatCount(kept)} kept${passed}`}
+        onChange={(filters) => change({ filters })}
+      />
+      <FrontChoice
+        specification={specification}
+        quantities={ordered}
+        filters={view.filters}
         onChange={(filters) => change({ filters })}
       />
       {isFiltered(view.filters) ? <Meeting id={id} filters={view.filters} kept={kept} /> : null}

@@ -63,6 +63,8 @@ export function ScatterView(props: LookProps) {
     [published.data, which, x.id, y.id],
   );
 
+  // A rectangle becomes ranges, which the server has for its own quantities alone.
+  const canSelect = [x, y].every(({ id: one }) => search.moreQuantities.every((more) => more.id !== one));
   if (values.error && !data)
     return <Failed error={values.error} what="The scatter" onRetry={() => void values.refetch()} />;
   const partly = front.error ?? (view.plot.published === 'none' ? null : published.error);
@@ -89,6 +91,7 @@ export function ScatterView(props: LookProps) {
           <ScatterFigure
             {...props}
             chosen={chosen}
+            canSelect={canSelect}
             axes={axes}
             values={data}
             front={front.isPlaceholderData ? undefined : front.data}
@@ -97,7 +100,7 @@ export function ScatterView(props: LookProps) {
           <p className="unseen" role="status">
             {formatCount(data.meeting)} candidates are drawn
           </p>
-          <Selected {...props} chosen={chosen} />
+          {canSelect ? <Selected {...props} chosen={chosen} /> : null}
         </div>
       ) : null}
     </>

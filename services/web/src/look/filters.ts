@@ -3,6 +3,8 @@ export interface Filters {
   ranges: { quantity: string; min?: number; max?: number }[];
   has: string[];
   without: string[];
+  /** only members of the search's Pareto front */
+  front?: true;
 }
 
 export const noFilters: Filters = { ranges: [], has: [], without: [] };
@@ -20,13 +22,17 @@ export function readFilters(address: URLSearchParams): Filters {
     ranges: [...ranges.values()],
     has: symbolsIn(address.get('has')),
     without: symbolsIn(address.get('without')),
+    ...(address.get('front') === 'yes' ? { front: true as const } : {}),
   };
 }
 
 /** Writes filters into an address, in the place of those that stood there. */
-export function writeFilters(address: URLSearchParams, { ranges, has, without }: Filters): URLSearchParams {
+export function writeFilters(
+  address: URLSearchParams,
+  { ranges, has, without, front }: Filters,
+): URLSearchParams {
   const written = new URLSearchParams(
-    [...address].filter(([key]) => !/^(?:(?:min|max)\.\w+|has|without)$/.test(key)),
+    [...address].filter(([key]) => !/^(?:(?:min|max)\.\w+|has|without|front)$/.test(key)),
   );
   for (const { quantity, min, max } of ranges) {
     if (min !== undefined) written.set(`min.${quantity}`, String(min));
@@ -34,11 +40,17 @@ export function writeFilters(address: URLSearchParams, { ranges, has, without }:
   }
   if (has.length > 0) written.set('has', has.join(','));
   if (without.length > 0) written.set('without', without.join(','));
+  if (front) written.set('front', 'yes');
   return written;
 }
 
-export function isFiltered({ ranges, has, without }: Filters): boolean {
-  return ranges.length + has.length + without.length > 0;
+/** How many sentences the filters make. */
+export function countFilters({ ranges, has, without, front }: Filters): number {
+  return ranges.length + has.length + without.length + (front ? 1 : 0);
+}
+
+export function isFiltered(filters: Filters): boolean {
+  return countFilters(filters) > 0;
 }
 
 function symbolsIn(list: string | null): string[] {

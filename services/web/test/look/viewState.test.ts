@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { countFilters } from '../../src/look/filters.ts';
 import { readView, selectionOf, type ViewState, writeView } from '../../src/look/viewState.ts';
 
 const plot = { x: null, y: null, colour: null, published: 'pool', brush: null } as const;
@@ -59,6 +60,14 @@ test('an address that somebody spoilt shows the usual view', () => {
     ...usual,
     filters: { ranges: [], has: ['Fe'], without: [] },
   });
+});
+
+test('a filter on the Pareto front is one more filter, and asks for it as the API does', () => {
+  const { filters } = readView('?front=yes&has=Fe');
+  expect(filters).toEqual({ ranges: [], has: ['Fe'], without: [], front: true });
+  expect(countFilters(filters)).toBe(2);
+  expect(selectionOf({ ...usual, filters }).get('front')).toBe('yes');
+  expect(readView('?front=perhaps').filters.front).toBeUndefined();
 });
 
 test('a selection is written as the API takes it', () => {

@@ -1,0 +1,32 @@
+import type { SearchSpecification } from '@tiegel/contract';
+import { lookupIn } from '../server/lookup.ts';
+import type { ShownQuantity } from '../server/types.ts';
+import type { Filters } from './filters.ts';
+
+interface FrontChoiceProps {
+  specification: SearchSpecification;
+  quantities: readonly ShownQuantity[];
+  filters: Filters;
+  onChange: (filters: Filters) => void;
+}
+
+/** Shows the members of the Pareto front alone; only where the search asked for a front. */
+export function FrontChoice({ specification, quantities, filters, onChange }: FrontChoiceProps) {
+  const { front } = specification;
+  if (!front) return null;
+  const lookup = lookupIn(quantities, undefined);
+  const aims = front.map(({ quantity, prefer }) => `${prefer} ${lookup(quantity).name.toLowerCase()}`);
+  const { front: _, ...others } = filters;
+  return (
+    <label className="choice">
+      <input
+        type="checkbox"
+        checked={filters.front === true}
+        onChange={(event) => onChange(event.target.checked ? { ...others, front: true } : others)}
+      />
+      <span>
+        Only the Pareto front of {aims.slice(0, -1).join(', ')} and {aims.at(-1)} (marked ◇)
+      </span>
+    </label>
+  );
+}
