@@ -1,6 +1,7 @@
 import type { SearchView } from '@tiegel/contract';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { focusedName, tabTo } from './byKeyboard.ts';
 import { eventually, openSite, type Site, textOf } from './site.ts';
 
 let site: Site;
@@ -8,26 +9,6 @@ beforeAll(async () => {
   site = await openSite();
 });
 afterAll(() => site?.close());
-
-/** Presses Tab until the control of that name has focus, as a person would. Fails where no Tab leads there. */
-async function tabTo(page: Page, name: RegExp): Promise<void> {
-  const passed: string[] = [];
-  for (let presses = 0; presses < 150; presses++) {
-    await page.keyboard.press('Tab');
-    const focused = await focusedName(page);
-    if (name.test(focused)) return;
-    passed.push(focused);
-  }
-  throw new Error(`No Tab leads to ${name}; passed ${passed.join(' | ')}`);
-}
-
-/** What a screen reader would call the focused control, roughly: its label, else its text. */
-function focusedName(page: Page): Promise<string> {
-  return page.evaluate<string>(`(() => {
-    const { activeElement: element } = document;
-    return (element.getAttribute('aria-label') ?? element.labels?.[0]?.textContent ?? element.textContent ?? '').trim();
-  })()`);
-}
 
 /** Whether the focused element draws a ring that can be seen. */
 function focusIsVisible(page: Page): Promise<boolean> {
