@@ -25,6 +25,37 @@ interface Picture {
   before?: (page: Page) => Promise<void>;
 }
 
+const weighed = ['Co', 'Cr', 'Fe', 'Mn', 'Ni'].map((material) => ({ material, mass: 10 }));
+
+/** From the charge sheet to the melt and what it says of the rules. */
+async function workshopPictures(site: Site): Promise<Picture[]> {
+  const sheet = { composition: 'CoCrFeMnNi', mass: 50, resolution: 0.001, loss: { Mn: 1.5 } };
+  const { number } = await site.api<{ number: string }>('/charge-sheets', { ...sheet, name: 'First trial' });
+  const { id } = await site.api<{ id: string }>('/melts', {
+    ...{ name: 'First trial', date: '2026-11-25', charge: number, weighed, ingot: 49.8 },
+    ...{ process: 'arc melting', anneal: { temperature: 1473, hours: 24, cooling: 'water quench' } },
+    ...{ phases: ['FCC'], methods: ['X-ray diffraction'], hardness: 152, density: 7.94, notes: '' },
+  });
+  return [
+    { name: 'charge-empty', path: '/charge', shows: '.charge-form' },
+    { name: 'charge', path: '/charge?alloy=CoCrFeMnNi', shows: '.sheet' },
+    {
+      name: 'charge-wrong',
+      path: '/charge?alloy=FeNb',
+      shows: '.sheet',
+      before: async (page) => {
+        await page.getByLabel('as a metal, niobium').uncheck();
+        await page.locator('.note-danger').waitFor();
+      },
+    },
+    { name: 'charge-sheets', path: '/charge-sheets', shows: '.sheet-line' },
+    { name: 'charge-sheet', path: `/charge-sheets/${number}`, shows: '.sheet' },
+    { name: 'melts', path: '/melts', shows: '.melt-line' },
+    { name: 'melt-new', path: `/melts/new?charge=${number}`, shows: '.melt-material' },
+    { name: 'melt', path: `/melts/${id}`, shows: '.melt-facts' },
+  ];
+}
+
 /** Searches in every state, and the pictures that show them. */
 async function pictures(site: Site): Promise<Picture[]> {
   const { specification } = await site.api<{ specification: object }>('/demonstration');
@@ -134,7 +165,7 @@ async function take(site: Site, { name, path, shows, before }: Picture): Promise
 const site = await openSite();
 try {
   await mkdir(folder, { recursive: true });
-  for (const picture of await pictures(site)) {
+  for (const picture of [...(await pictures(site)), ...(await workshopPictures(site))]) {
     if (picture.name.includes(word)) await take(site, picture);
   }
   console.log(folder);
