@@ -1,5 +1,6 @@
 import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract';
-import { keyOf, type Ranking } from './ranking.ts';
+import { bestInBatches } from './bestInBatches.ts';
+import { keyOf, type Ranking, scoreOf } from './ranking.ts';
 
 /** The best so many of the points offered, in whatever order they come. */
 export interface BestPoints {
@@ -13,11 +14,15 @@ export interface BestPoints {
   take(): RankedPoints;
 }
 
+/** A heap of more levels costs more than now and then dropping the worst. */
+const mostInHeap = 4096;
+
 /**
  * Keeps the best `keep` points in a heap with the worst on top: one flat array of (key, system,
  * point) that grows as it fills, so that a million points are 24 MB and no objects.
  */
 export function bestPoints(keep: number, prefer: Ranking['prefer']): BestPoints {
+  if (keep > mostInHeap) return bestInBatches(keep, prefer);
   let heap = new Float64Array(stride * Math.min(keep, 64));
   let count = 0;
 
@@ -102,10 +107,4 @@ export function bestPoints(keep: number, prefer: Ranking['prefer']): BestPoints 
       return sorted;
     },
   };
-}
-
-/** The score that has a key. */
-function scoreOf(key: number, prefer: Ranking['prefer']): number {
-  if (key === Number.POSITIVE_INFINITY) return Number.NaN;
-  return prefer === 'high' ? -key : key;
 }

@@ -29,3 +29,9 @@ export function keyOf(score: number, prefer: Ranking['prefer']): number {
   if (Number.isNaN(score)) return Number.POSITIVE_INFINITY;
   return prefer === 'high' ? -score : score;
 }
+
+/** The score that has a key. */
+export function scoreOf(key: number, prefer: Ranking['prefer']): number {
+  if (key === Number.POSITIVE_INFINITY) return Number.NaN;
+  return prefer === 'high' ? -key : key;
+}

@@ -10,10 +10,7 @@ import { absoluteOf, ROUNDED, sizeOf } from './slack.ts';
  * any atom leaves uncertain must be decided by the canonical evaluator. A value that is NaN is
  * certain, holds no atom, and is NaN for the canonical evaluator too.
  */
-export type Test =
-  | { kind: 'always' | 'never' }
-  | Atom
-  | { kind: 'all' | 'any'; tests: readonly Test[] };
+export type Test = { kind: 'always' | 'never' } | Atom | { kind: 'all' | 'any'; tests: readonly Test[] };
 
 /** A comparison; `size` is the greatest distance of a value to the threshold. */
 export interface Atom {
@@ -82,7 +79,13 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
     if (node.form) {
       const { form, slack } = node.form;
       const from = absoluteOf({ ...node, slack }) + width;
-      return formAtom(form, operator, threshold / form.scale, from / form.scale, distance(node, threshold) / form.scale);
+      return formAtom(
+        form,
+        operator,
+        threshold / form.scale,
+        from / form.scale,
+        distance(node, threshold) / form.scale,
+      );
     }
     return throughOperation(node, operator, threshold, width) ?? nodeAtom(node, operator, threshold, width);
   }
@@ -97,11 +100,25 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
     if (form.exact) {
       const guard = slack === 0 ? 0 : slack + 4 * EPSILON * Math.abs(threshold);
       const certain = guard === 0 || Math.ceil(threshold - guard) > Math.floor(threshold + guard);
-      return { kind: 'atom', value: { kind: 'form', form }, operator, threshold, guard: certain ? 0 : guard, size: greatest };
+      return {
+        kind: 'atom',
+        value: { kind: 'form', form },
+        operator,
+        threshold,
+        guard: certain ? 0 : guard,
+        size: greatest,
+      };
     }
     const size = greatestOf(form, total) + Math.abs(threshold);
     const guard = slack + roundingOf(form, total, elements) + ROUNDED * size;
-    return { kind: 'atom', value: { kind: 'form', form }, operator, threshold, guard, size: Math.min(size, greatest) + guard };
+    return {
+      kind: 'atom',
+      value: { kind: 'form', form },
+      operator,
+      threshold,
+      guard,
+      size: Math.min(size, greatest) + guard,
+    };
   }
 
   function nodeAtom(node: Node, operator: Operator, threshold: number, width: number): Test {
@@ -362,6 +379,16 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
       case 'subtract':
       case 'multiply':
         return all(isFiniteNode(operation.left), isFiniteNode(operation.right));
+      case 'lesser':
+      case 'greater': {
+        const sides = [operation.left, operation.right];
+        // A finite side holds an infinite one, where that lies on the other end: Ω of ΔH = 0.
+        const held = sides.every(({ low, high }) =>
+          operation.kind === 'lesser' ? low > Number.NEGATIVE_INFINITY : high < Number.POSITIVE_INFINITY,
+        );
+        if (held && sides.some(({ mayLack }) => !mayLack)) return all(...sides.map(isNumber));
+        return all(compare(node, '>=', -Number.MAX_VALUE, 0), compare(node, '<=', Number.MAX_VALUE, 0));
+      }
       default:
         return all(compare(node, '>=', -Number.MAX_VALUE, 0), compare(node, '<=', Number.MAX_VALUE, 0));
     }

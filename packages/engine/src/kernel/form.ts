@@ -58,7 +58,7 @@ export function scaledForm(form: Form, factor: number): Form {
     scale: form.scale * -factor,
     constant: 0 - constant,
     linear: linear.map((value) => 0 - value),
-    quadratic: quadratic && quadratic.map((value) => 0 - value),
+    quadratic: quadratic?.map((value) => 0 - value) ?? null,
   };
 }
 

@@ -45,7 +45,8 @@ export function kernel(
   const longs = new BigInt64Array(memory.buffer);
   const words = new Uint32Array(memory.buffer);
   const counters = task.limits.length + task.counted.length + 1;
-  for (const [at, value] of numbers.entries()) doubles.fill(value, layout.numbers / 8 + 2 * at, layout.numbers / 8 + 2 * at + 2);
+  for (const [at, value] of numbers.entries())
+    doubles.fill(value, layout.numbers / 8 + 2 * at, layout.numbers / 8 + 2 * at + 2);
   writeEntropies(doubles, layout.entropy / 8, layout.entropyFromWhole / 8, task.total);
 
   const ofSystem = evaluator(partOfProgram(program, constants));

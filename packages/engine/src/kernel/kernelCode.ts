@@ -56,7 +56,13 @@ export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): Ke
   const everywhere = needsOf(counted, [], task.tests);
   const needs = needsOf(counted, task.score ? [task.score] : [], task.tests);
   const differences = task.score ? task.reaches.map(differenceOf) : [];
-  const layout = layoutOf([...needs.forms, ...differences], elements, task.total, counted.length + 1, needs.constants.length);
+  const layout = layoutOf(
+    [...needs.forms, ...differences],
+    elements,
+    task.total,
+    counted.length + 1,
+    needs.constants.length,
+  );
   const code = functionCode(layout.numbers);
   new Walk(code, task, layout, elements, lanes, needs, everywhere.forms.length).write();
   return { ...moduleOf(code), layout, ...needs };
@@ -224,17 +230,19 @@ class Walk {
     for (const form of this.forms) form.stepLine();
     code.get(amount).i32(stride).op('i32.add').tee(amount).get(end).op('i32.le_s').branch(0, 'if');
     code.end();
-    if (stride === 2) this.forgetTail(first, end);
+    if (stride === 2) this.forgetTail(amount, end);
     code.get(this.index).get(end).op('i32.add').get(first).op('i32.sub').i32(1).op('i32.add').set(this.index);
     code.end();
   }
 
-  /** On a line of an odd number of points the second lane of the last step is no point. */
-  private forgetTail(first: Local, end: Local): void {
+  /** On a line of an odd number of points the second lane of the last step is no point. Without a branch: none could be foreseen. */
+  private forgetTail(amount: Local, end: Local): void {
     const { code } = this;
-    code.get(end).get(first).op('i32.sub').i32(1).op('i32.and', 'i32.eqz').block('if');
-    this.uncount(() => code.lanes(0n, -1n));
-    code.end();
+    const tail = code.local('v128');
+    code.get(amount).i32(1).op('i32.sub', 'f64.convert_i32_s', 'f64x2.splat');
+    code.get(end).op('f64.convert_i32_s', 'f64x2.splat', 'f64x2.gt');
+    code.lanes(0n, -1n).op('v128.and').set(tail);
+    this.uncount(() => code.get(tail));
   }
 
   /** Takes back what the last step counted in some lanes. */

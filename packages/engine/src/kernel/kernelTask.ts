@@ -1,8 +1,8 @@
 import type { Prepared } from '../prepare.ts';
 import { testsOf } from './compare.ts';
-import { reachesOf } from './reach.ts';
 import type { KernelTask } from './kernelCode.ts';
 import { lower } from './lower.ts';
+import { reachesOf } from './reach.ts';
 import type { Slack } from './slack.ts';
 
 /** What the kernels of a search do, and what the driver must know of it. */

@@ -209,7 +209,9 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
     if (one === null) return null;
     const slack = () => slackOf.multiply(taking, giving);
     const product = { kind: 'multiply', left: one, right: operation.right } as const;
-    return node(`moved ${taking.id} ${giving.id}`, product, ends, slack, () => formOf('multiply', taking, giving, total));
+    return node(`moved ${taking.id} ${giving.id}`, product, ends, slack, () =>
+      formOf('multiply', taking, giving, total),
+    );
   }
 
   function divide(left: Node, right: Node, ends: Ends): Node {

@@ -13,9 +13,9 @@ export function partOfProgram(program: Program, wanted: readonly number[]): Prog
 function renumbered(step: Step, of: (step: number) => number): Step {
   if (!isOperator(step)) return step;
   if (step.kind === 'choose') {
-    const { left, right, then, otherwise } = step;
-    const sides = { left: of(left), right: of(right), then: of(then) };
-    return { ...step, ...sides, otherwise: otherwise === null ? null : of(otherwise) };
+    const [left, right, then] = [of(step.left), of(step.right), of(step.then)];
+    const otherwise = step.otherwise === null ? null : of(step.otherwise);
+    return { ...step, left, right, then, otherwise };
   }
   return 'of' in step
     ? { ...step, of: of(step.of) }

@@ -58,7 +58,8 @@ export function reachesOf(
         const [left, right] = [fixedValue(operation.left), fixedValue(operation.right)];
         const fixed = left ?? right;
         if (fixed === null) return [];
-        const met: (value: number) => boolean = (value) => (side === 'at least' ? fixed >= value : fixed <= value);
+        const met: (value: number) => boolean = (value) =>
+          side === 'at least' ? fixed >= value : fixed <= value;
         return reaches(left === null ? operation.left : operation.right, side, (score) =>
           met(to(score)) ? open : to(score),
         );
@@ -96,8 +97,10 @@ export function reachesOf(
     if (!('left' in operation)) return null;
     const { kind, left, right } = operation;
     const [first, second] = [fixedValue(left), fixedValue(right)];
-    if (kind === 'add' && first !== null) return (side, to) => reaches(right, side, (score) => to(score) - first);
-    if (kind === 'add' && second !== null) return (side, to) => reaches(left, side, (score) => to(score) - second);
+    if (kind === 'add' && first !== null)
+      return (side, to) => reaches(right, side, (score) => to(score) - first);
+    if (kind === 'add' && second !== null)
+      return (side, to) => reaches(left, side, (score) => to(score) - second);
     if (kind === 'subtract' && second !== null) {
       return (side, to) => reaches(left, side, (score) => to(score) + second);
     }
@@ -117,7 +120,10 @@ export function reachesOf(
     const inner = bare(operation.of);
     const square = productOfForms(below.form.form, below.form.form, total);
     if (inner.low < 0 || inner.form === null || square === null) return [];
-    const slack = { absolute: 2.1 * sizeOf(below) * absoluteOf({ ...below, slack: below.form.slack }), relative: 0 };
+    const slack = {
+      absolute: 2.1 * sizeOf(below) * absoluteOf({ ...below, slack: below.form.slack }),
+      relative: 0,
+    };
     const squaredBelow: Node = {
       ...below,
       low: below.low ** 2,

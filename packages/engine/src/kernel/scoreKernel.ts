@@ -12,9 +12,9 @@ import { rangeBoxes } from '../pruning/rangeBoxes.ts';
 import { scoreBlocks } from '../scoreBlocks.ts';
 import type { ScoreOptions } from '../scoring.ts';
 import { type Kernel, kernel } from './kernel.ts';
-import { pointsPerCall } from './layout.ts';
 import type { Lanes } from './kernelCode.ts';
 import { kernelTask, type SearchTask } from './kernelTask.ts';
+import { pointsPerCall } from './layout.ts';
 import { partOfProgram } from './partOfProgram.ts';
 import { Unprovable } from './valueCode.ts';
 
@@ -94,7 +94,7 @@ class KernelSearch {
   }
 
   score(chunk: Chunk, options: ScoreOptions): Outcome | null {
-    const { prepared, task } = this;
+    const { prepared } = this;
     const { limits, limited, ranking, plan } = prepared;
     this.kept = keptPoints(ranking, options.cutOff);
     for (const one of this.kernels.values()) one.takeCounts();
