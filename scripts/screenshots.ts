@@ -122,6 +122,28 @@ async function pictures(site: Site): Promise<Picture[]> {
       path: `/searches/${done.id}?max.density=7.7&has=Ti&order=density`,
       shows: '.candidates tbody a, .candidate-card',
     },
+    { name: 'search-scatter', path: `/searches/${done.id}?view=scatter`, shows: '.scatter svg .axis' },
+    {
+      name: 'search-scatter-selected',
+      path: `/searches/${done.id}?view=scatter&x=density&y=omega&colour=cost&brush=7.4,7.7,2,4`,
+      shows: '.selected .candidates tbody a, .selected .candidate-card',
+    },
+    {
+      name: 'search-distributions',
+      path: `/searches/${done.id}?view=distributions`,
+      shows: '.histogram .bar',
+    },
+    { name: 'search-elements', path: `/searches/${done.id}?view=elements`, shows: '.figure .bar' },
+    {
+      name: 'search-systems',
+      path: `/searches/${done.id}?view=systems`,
+      shows: '.systems tbody a, .system-cards a',
+    },
+    {
+      name: 'search-unexplored',
+      path: `/searches/${done.id}?view=unexplored`,
+      shows: '.systems tbody a, .system-cards a',
+    },
     { name: 'search-nothing', path: `/searches/${nothing.id}`, shows: '.limit-table' },
     { name: 'candidate', path: `/searches/${done.id}/candidates/${composition}`, shows: '.quantity' },
     { name: 'alloy', path: '/alloys/CoCrFeMnNi', shows: '.verdict-line' },

@@ -8,6 +8,7 @@ const carried = [
   'stroke-linejoin',
   'stroke-linecap',
   'stroke-opacity',
+  'paint-order',
   'opacity',
   'font-family',
   'font-size',
