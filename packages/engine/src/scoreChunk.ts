@@ -1,6 +1,6 @@
 import { isPruned } from './isPruned.ts';
+import { scoreKernel } from './kernel/scoreKernel.ts';
 import { scorePruned } from './pruning/scorePruned.ts';
-import { scoreBlocks } from './scoreBlocks.ts';
 import type { Score } from './scoring.ts';
 
 /**
@@ -8,6 +8,6 @@ import type { Score } from './scoring.ts';
  * counted or a front is sought, every point is looked at; else what cannot matter is left out.
  */
 export const scoreChunk: Score = (prepared, chunk, options) => {
-  const score = isPruned(prepared.plan.specification) ? scorePruned : scoreBlocks;
+  const score = isPruned(prepared.plan.specification) ? scorePruned : scoreKernel;
   return score(prepared, chunk, options);
 };
