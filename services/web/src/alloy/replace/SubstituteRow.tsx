@@ -49,7 +49,11 @@ export function SubstituteRow({ alloy, item, columns }: SubstituteRowProps) {
           : `${formatNumber(100 * item.phase.singleSolution, 0)} %`}
       </td>
       {columns.map(({ id, name, unit, decimals }) => (
-        <td key={id} className="number" data-label={`${name}, ${unitText(unit, prices?.currency)}`}>
+        <td
+          key={id}
+          className="number"
+          data-label={unit === '' ? name : `${name}, ${unitText(unit, prices?.currency)}`}
+        >
           {formatNumber(item.quantities[id], decimals)}
           <Change
             change={item.changes[id] ?? null}
