@@ -1,5 +1,5 @@
 /** A corner of the front: both values, the best rank that has them, and how many have them. */
-export interface FrontPoint {
+interface FrontPoint {
   values: [number, number];
   rank: number;
   alike: number;

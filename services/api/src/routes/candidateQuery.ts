@@ -2,6 +2,7 @@ import { type CandidateQuery, type Fault, fault, ProblemError } from '@tiegel/co
 import { symbolFault } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
 import { z } from 'zod';
+import type { MoreSelection } from './moreSelection.ts';
 import { numberInAddress } from './numberInAddress.ts';
 
 const greatestPage = 1000;
@@ -32,7 +33,9 @@ export const selectionSchema = z.strictObject({
   order: z
     .enum(['rank', ...ids])
     .optional()
-    .describe(`Write rank (the default) or the id of a quantity: ${ids.join(', ')}.`),
+    .describe(
+      `Write rank (the default) or the id of a quantity: ${ids.join(', ')}; or of one that the search alone has.`,
+    ),
   direction: z.enum(['asc', 'desc']).optional().describe('Write asc (the default) or desc.'),
 });
 
@@ -48,20 +51,21 @@ export const pageSchema = selectionSchema.extend({
 });
 
 /**
- * A checked query string as the question that it asks. Throws with every fault:
+ * A checked query string as the question that it asks, with what was taken out of it before (moreOf). Throws with every fault:
  * element/unknown, element/no-data, specification/bounds-crossed.
  */
 export function candidateQuery(
   asked: z.infer<typeof pageSchema> | z.infer<typeof selectionSchema>,
+  more: MoreSelection,
 ): CandidateQuery {
   const { front, has, without, order = 'rank', direction = 'asc' } = asked;
   const { limit = usualPage, after, at } = asked as z.infer<typeof pageSchema>;
   const query: CandidateQuery = {
-    ranges: rangesIn(asked as Record<string, unknown>),
+    ranges: [...rangesIn(asked as Record<string, unknown>), ...more.ranges],
     ...(front === undefined ? {} : { front: true as const }),
     has: symbolsIn(has),
     without: symbolsIn(without),
-    order,
+    order: more.order ?? order,
     direction,
     limit,
     ...(after === undefined ? {} : { after }),

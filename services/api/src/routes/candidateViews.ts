@@ -9,6 +9,7 @@ import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { candidateQuery, selectionSchema } from './candidateQuery.ts';
+import { moreOf, takeMore } from './moreSelection.ts';
 import { numberInAddress } from './numberInAddress.ts';
 import { mostQuantities, quantitiesIn, quantityList } from './quantityList.ts';
 import { searchParameters } from './searchParameters.ts';
@@ -24,6 +25,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
   app.get(
     '/searches/:id/values',
     {
+      preValidation: takeMore(searches),
       schema: {
         summary: 'Values of the kept candidates as columns, for plots',
         description:
@@ -44,7 +46,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
     },
     (request) => {
       const { quantities, limit = usualValues, ...selection } = request.query;
-      const query = candidateQuery(selection);
+      const query = candidateQuery(selection, moreOf(request));
       return searches.values(request.params.id, query, quantitiesIn(quantities), limit);
     },
   );
@@ -52,6 +54,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
   app.get(
     '/searches/:id/distributions',
     {
+      preValidation: takeMore(searches),
       schema: {
         summary: 'How quantities lie over the grid, over what passes, and over what was kept',
         description:
@@ -70,7 +73,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
     (request) => {
       const { id } = request.params;
       const { quantities, ...selection } = request.query;
-      const query = candidateQuery(selection);
+      const query = candidateQuery(selection, moreOf(request));
       const asked = quantities === undefined ? askedIn(searches.view(id)) : quantitiesIn(quantities);
       return searches.searchDistributions(id, query, asked);
     },
@@ -79,6 +82,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
   app.get(
     '/searches/:id/element-use',
     {
+      preValidation: takeMore(searches),
       schema: {
         summary: 'In how many kept candidates each element is, and in which amounts',
         tags,
@@ -87,12 +91,13 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
         response: { 200: elementUseSchema, ...problemAnswers(400, 404, 409) },
       },
     },
-    (request) => searches.elementUse(request.params.id, candidateQuery(request.query)),
+    (request) => searches.elementUse(request.params.id, candidateQuery(request.query, moreOf(request))),
   );
 
   app.get(
     '/searches/:id/trade-off',
     {
+      preValidation: takeMore(searches),
       schema: {
         summary: 'The Pareto front of two quantities among the kept candidates',
         description:
@@ -111,7 +116,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
     },
     (request) => {
       const { first, second, preferFirst, preferSecond, ...selection } = request.query;
-      const query = candidateQuery(selection);
+      const query = candidateQuery(selection, moreOf(request));
       return searches.tradeOff(request.params.id, query, [first, second], [preferFirst, preferSecond]);
     },
   );

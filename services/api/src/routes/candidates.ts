@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { candidateQuery, pageSchema } from './candidateQuery.ts';
+import { moreOf, takeMore } from './moreSelection.ts';
 import { searchParameters } from './searchParameters.ts';
 
 const tags = ['candidates'];
@@ -12,10 +13,12 @@ export function candidateRoutes(app: Server, { searches }: Parts): void {
   app.get(
     '/searches/:id/candidates',
     {
+      preValidation: takeMore(searches),
       schema: {
         summary: 'A page of the kept candidates, filtered and ordered',
         description:
-          'Filters act among the kept candidates, not among all that passed; `among` says how many those are.',
+          'Filters act among the kept candidates, not among all that passed; `among` says how many those are. ' +
+          'min.QUANTITY, max.QUANTITY and order also take the quantities that the search alone has (its moreQuantities).',
         tags,
         params: searchParameters,
         querystring: pageSchema,
@@ -23,7 +26,7 @@ export function candidateRoutes(app: Server, { searches }: Parts): void {
       },
     },
     async (request) => {
-      const query = candidateQuery(request.query);
+      const query = candidateQuery(request.query, moreOf(request));
       await searches.ready(request.params.id, query);
       return searches.candidates(request.params.id, query);
     },

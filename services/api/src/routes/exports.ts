@@ -10,6 +10,7 @@ import { mostSpreadsheetRows, spreadsheet } from '../exports/spreadsheet.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { candidateQuery, selectionSchema } from './candidateQuery.ts';
+import { moreOf, takeMore } from './moreSelection.ts';
 import { searchParameters } from './searchParameters.ts';
 
 const bytesAhead = 64 * 1024;
@@ -32,6 +33,7 @@ export function exportRoute(app: Server, { searches }: Parts): void {
     '/searches/:id/export',
     {
       exposeHeadRoute: false,
+      preValidation: takeMore(searches),
       schema: {
         summary: 'The kept candidates as a file',
         description:
@@ -49,7 +51,7 @@ export function exportRoute(app: Server, { searches }: Parts): void {
     },
     async (request, reply) => {
       const { format, ...selection } = request.query;
-      const query = candidateQuery(selection);
+      const query = candidateQuery(selection, moreOf(request));
       if (format === 'xlsx') await refuseManyRows(searches, request.params.id, query);
       await searches.ready(request.params.id, query);
       const { head, rows } = searches.export(request.params.id, query);

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { candidateQuery, selectionSchema } from './candidateQuery.ts';
+import { moreOf, takeMore } from './moreSelection.ts';
 import { numberInAddress } from './numberInAddress.ts';
 import { searchParameters } from './searchParameters.ts';
 
@@ -51,6 +52,7 @@ export function systemRoute(app: Server, { searches }: Parts): void {
   app.get(
     '/searches/:id/systems',
     {
+      preValidation: takeMore(searches),
       schema: {
         summary: 'The systems of the kept candidates by their best, with what is published of each',
         description:
@@ -75,7 +77,10 @@ export function systemRoute(app: Server, { searches }: Parts): void {
     async (request) => {
       const { id } = request.params;
       const { published: wanted, limit = usualPage, at = 0, ...selection } = request.query;
-      const { systems, meeting, among } = await searches.keptSystems(id, candidateQuery(selection));
+      const { systems, meeting, among } = await searches.keptSystems(
+        id,
+        candidateQuery(selection, moreOf(request)),
+      );
       const known = publishedSystems();
       const shown = systems.filter(
         ({ system }) => wanted === undefined || known.has(system) === (wanted === 'yes'),

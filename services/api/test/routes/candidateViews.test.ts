@@ -193,3 +193,40 @@ test.each([
   expect(answer.statusCode).toBe(status);
   expect(answer.json().faults[0]).toMatchObject({ code, pointer });
 });
+
+test('quantities that a search alone has are filtered and ordered by like all others, everywhere', async () => {
+  const lets = { heatPerMass: 'meltingTemperature / density' };
+  const own = (await server.search({ ...specification, keep: 900, lets })).id;
+  const fetch = async <T>(path: string): Promise<T> => {
+    const answer = await server.ask({ url: `/api/v1/searches/${own}/${path}` });
+    if (answer.statusCode !== 200) throw new Error(answer.body);
+    return answer.json();
+  };
+  const { items } = await fetch<{ items: Candidate[] }>('candidates?limit=1000');
+  const values = items.map(({ quantities }) => quantities.heatPerMass!);
+  const middle = values.toSorted((a, b) => a - b)[450]!;
+  const found = await fetch<{ items: Candidate[] }>(
+    `candidates?order=heatPerMass&direction=desc&max.heatPerMass=${middle}&limit=1000`,
+  );
+  expect(found.items.map(({ quantities }) => quantities.heatPerMass)).toEqual(
+    values.filter((value) => value <= middle).sort((a, b) => b - a),
+  );
+  const { meeting } = await fetch<CandidateValues>(`values?max.heatPerMass=${middle}&limit=1`);
+  expect(meeting).toBe(found.items.length);
+  const csv = await server.ask({
+    url: `/api/v1/searches/${own}/export?format=csv&max.heatPerMass=${middle}`,
+  });
+  expect(csv.body.split('\n').filter((line) => /^\d/.test(line))).toHaveLength(meeting);
+
+  const refused = async (id: string, query: string) =>
+    (await server.ask({ url: `/api/v1/searches/${id}/candidates?${query}` })).json().faults[0];
+  expect(await refused(own, 'max.heatPerMass=much')).toMatchObject({
+    code: 'request/wrong-value',
+    pointer: '/max.heatPerMass',
+  });
+  expect(await refused(own, 'min.densty=1')).toMatchObject({
+    code: 'request/unknown-key',
+    pointer: '/min.densty',
+  });
+  expect(await refused(id, 'max.heatPerMass=1')).toMatchObject({ code: 'request/unknown-key' });
+});
