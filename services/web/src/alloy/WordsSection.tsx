@@ -7,7 +7,7 @@ export function WordsSection({ alloy }: { alloy: AlloyState }) {
   const { explanation } = alloy;
   if (!explanation) return null;
   return (
-    <section aria-labelledby="words">
+    <section aria-labelledby="words" className="screen-only">
       <h2 id="words">In words</h2>
       <Dimmed alloy={alloy}>
         <div className="words">

@@ -64,15 +64,15 @@ interface DrawingProps {
 
 function Drawing({ alloys, shown, width, currency }: DrawingProps) {
   const narrow = width < 640;
-  const left = narrow ? 84 : 250;
+  const left = narrow ? 84 : 320;
   const x = linearScale(-reach, reach, left + 16, width - 20);
   return (
     <svg width={width} height={top + shown.length * pitch + 8} className="plot" aria-hidden="true">
       <text x={x.at(-1)} y={16} textAnchor="middle" className="strip-note">
-        lower quarter
+        {narrow ? '¼' : 'lower quarter'}
       </text>
       <text x={x.at(1)} y={16} textAnchor="middle" className="strip-note">
-        upper quarter
+        {narrow ? '¾' : 'upper quarter'}
       </text>
       {shown.map(({ quantity, range }, at) => {
         const y = top + at * pitch;
@@ -84,8 +84,9 @@ function Drawing({ alloys, shown, width, currency }: DrawingProps) {
           <g key={quantity.id}>
             <text x={left} y={y + 4} textAnchor="end">
               {narrow ? null : `${quantity.name} `}
-              <SvgNotation text={quantity.symbol} />
-              {quantity.unit === '' ? '' : ` (${unitText(quantity.unit, currency)})`}
+              <SvgNotation
+                text={`${quantity.symbol}${quantity.unit === '' ? '' : ` (${unitText(quantity.unit, currency)})`}`}
+              />
             </text>
             <line x1={x.start} x2={x.end} y1={y} y2={y} className="axis-grid" />
             <rect x={x.at(-1)} y={y - 8} width={x.at(1) - x.at(-1)} height={16} className="strip-half" />

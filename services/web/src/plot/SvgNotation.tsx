@@ -5,7 +5,7 @@ export function SvgNotation({ text }: { text: string }) {
     <>
       {start}
       {parts.map((part, index) => {
-        const low = /^\w+/.exec(part)?.[0] ?? '';
+        const low = /^[\p{L}\p{N}]+/u.exec(part)?.[0] ?? '';
         return [
           // biome-ignore lint/suspicious/noArrayIndexKey: the parts of a fixed text never change places
           <tspan key={`low ${index}`} dy={3} className="axis-low">

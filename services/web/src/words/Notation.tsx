@@ -7,7 +7,7 @@ export function Notation({ text }: { text: string }) {
     <>
       {start}
       {parts.map((part, index) => {
-        const low = /^\w+/.exec(part)?.[0] ?? '';
+        const low = /^[\p{L}\p{N}]+/u.exec(part)?.[0] ?? '';
         return (
           // biome-ignore lint/suspicious/noArrayIndexKey: the parts of a fixed text never change places
           <Fragment key={index}>

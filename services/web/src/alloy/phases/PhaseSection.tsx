@@ -76,7 +76,7 @@ export function PhaseSection({ alloy }: { alloy: AlloyState }) {
                   <dd>{formatPercent(record.baseRate, 1)}</dd>
                 </div>
               </dl>
-              <p>
+              <p className="screen-only">
                 <Link href="/evidence">Its whole record</Link>
               </p>
             </div>
