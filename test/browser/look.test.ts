@@ -454,19 +454,29 @@ test('members of the Pareto front that a search asked for are marked, and shown 
   expect(wrongs).toEqual([]);
 });
 
-test('figures of merit of one’s own are columns and axes, which nothing offers to order by', async () => {
+test('figures of merit of one’s own are columns, orders, filters and axes like all others', async () => {
   const { specification } = await site.api<{ specification: object }>('/demonstration');
   const { id } = await site.finish({
     ...specification,
     lets: { heatPerMass: 'meltingTemperature / density' },
   });
-  const { page, wrongs } = await site.visit(`/searches/${id}?columns=density,heatPerMass`);
-  const head = page.locator('.candidates thead th', { hasText: 'heatPerMass' });
-  await head.waitFor();
-  expect(await head.getByRole('button').count()).toBe(0);
+  const { page, wrongs } = await site.visit(`/searches/${id}?columns=density,heatPerMass`, tall);
+  await page
+    .locator('.candidates thead')
+    .getByRole('button', { name: /heatPerMass/ })
+    .click();
+  await page.waitForURL(/order=heatPerMass/);
+  const { items } = await site.api<CandidatePage>(`/searches/${id}/candidates?order=heatPerMass&limit=1`);
+  await eventually(() => page.locator('.candidates tbody tr[data-index="0"] td').first().textContent()).toBe(
+    count(items[0]!.rank),
+  );
   await page.goto(`${site.url}/searches/${id}?view=scatter&x=heatPerMass&y=density`);
   await page.locator('.scatter svg .axis').first().waitFor();
   expect(await page.locator('.scatter .axis-title').first().textContent()).toContain('heatPerMass');
-  expect(await page.getByRole('form', { name: 'Select by range' }).count()).toBe(0);
+  await stage(page).focus();
+  for (const key of ['Home', 'Shift+ArrowRight', 'Shift+ArrowRight']) await page.keyboard.press(key);
+  await page.getByRole('button', { name: 'Show only these' }).click();
+  await page.waitForURL(/min\.heatPerMass=/);
+  await page.getByText(/of the [\d,]+ kept meet all filters/).waitFor();
   expect(wrongs).toEqual([]);
 });

@@ -25,8 +25,6 @@ interface CandidateTableProps {
   order: string;
   direction: 'asc' | 'desc';
   onOrder: (order: string, direction: 'asc' | 'desc') => void;
-  /** ids of columns that the server does not order by */
-  unordered: readonly string[];
   /** called when the rows that are there come to their end */
   onEnd: () => void;
 }
@@ -98,7 +96,7 @@ export function CandidateTable(props: CandidateTableProps) {
                   currency={currency}
                   order={order}
                   direction={direction}
-                  onOrder={props.unordered.includes(quantity.id) ? undefined : props.onOrder}
+                  onOrder={props.onOrder}
                 />
               ))}
             </tr>

@@ -51,7 +51,6 @@ export function Candidates({ search, quantities, view, change }: LookProps) {
             firstRow={view.at}
             total={filtered ? (meeting.data?.meeting ?? null) : kept}
             components={specification.components.max}
-            unordered={search.moreQuantities.map((quantity) => quantity.id)}
             order={view.order}
             direction={view.direction}
             onOrder={(order, direction) => change({ order, direction })}

@@ -10,8 +10,7 @@ interface ColumnHeadProps {
   currency?: string | undefined;
   order: string;
   direction: 'asc' | 'desc';
-  /** left out where the server does not order by it */
-  onOrder?: ((order: string, direction: 'asc' | 'desc') => void) | undefined;
+  onOrder: (order: string, direction: 'asc' | 'desc') => void;
 }
 
 /** The head of a column: symbol, name, unit; pressing it orders by the column, again the other way round. */
@@ -19,35 +18,24 @@ export function ColumnHead({ id, name, quantity, currency, order, direction, onO
   const current = order === id;
   const sort = current ? (direction === 'asc' ? 'ascending' : 'descending') : 'none';
   const next = current && direction === 'asc' ? 'desc' : 'asc';
-  const words = (
-    <>
-      {quantity ? (
-        <span className="head-symbol">
-          <Notation text={quantity.symbol} />
-        </span>
-      ) : null}
-      <span className={quantity ? 'head-words' : undefined}>{name}</span>
-      <span className="head-arrow" aria-hidden="true">
-        {current ? (direction === 'asc' ? '↑' : '↓') : ''}
-      </span>
-    </>
-  );
   return (
     <th scope="col" aria-sort={sort} className={id === 'rank' ? 'sticky-rank' : 'number'}>
-      {onOrder ? (
-        <button
-          type="button"
-          className="head-button"
-          title={quantity?.meaning}
-          onClick={() => onOrder(id, next)}
-        >
-          {words}
-        </button>
-      ) : (
-        <span className="head-button" title={quantity?.meaning}>
-          {words}
+      <button
+        type="button"
+        className="head-button"
+        title={quantity?.meaning}
+        onClick={() => onOrder(id, next)}
+      >
+        {quantity ? (
+          <span className="head-symbol">
+            <Notation text={quantity.symbol} />
+          </span>
+        ) : null}
+        <span className={quantity ? 'head-words' : undefined}>{name}</span>
+        <span className="head-arrow" aria-hidden="true">
+          {current ? (direction === 'asc' ? '↑' : '↓') : ''}
         </span>
-      )}
+      </button>
       <span className="head-unit">{unitText(quantity?.unit ?? '', currency)}</span>
     </th>
   );

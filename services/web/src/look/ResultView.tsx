@@ -42,8 +42,6 @@ export function ResultView({
   const { view, change } = useView();
   const { asked, others } = askedFirst<ShownQuantity>(specification, [...quantities, ...moreQuantities]);
   const ordered = [...asked, ...others];
-  // Late quantities and one's own are shown and drawn, but the server neither orders nor filters by them.
-  const askable = ordered.filter(({ id: one }) => moreQuantities.every((more) => more.id !== one));
   const View = views[view.show];
   const passed = counts.passed === null ? '' : ` of ${formatCount(counts.passed)} that passed`;
   return (
@@ -56,7 +54,7 @@ export function ResultView({
         searchId={id}
         filters={view.filters}
         pool={effectivePool(specification.elements)}
-        quantities={askable}
+        quantities={ordered}
         currency={prices?.currency}
         among={`among the ${formatCount(kept)} kept${passed}`}
         onChange={(filters) => change({ filters })}

@@ -18,8 +18,6 @@ import type { ChosenPlot } from './usualPlot.ts';
 
 interface ScatterFigureProps extends LookProps {
   chosen: ChosenPlot;
-  /** whether a rectangle can be selected by */
-  canSelect: boolean;
   axes: { x: ScatterAxis; y: ScatterAxis; colour: ScatterAxis | null };
   values: CandidateValues;
   /** undefined while it is not known */
@@ -29,7 +27,7 @@ interface ScatterFigureProps extends LookProps {
 
 /** The scatter with its title, caption and table. */
 export function ScatterFigure(props: ScatterFigureProps) {
-  const { search, view, change, chosen, canSelect, axes, values, front, layer } = props;
+  const { search, view, change, chosen, axes, values, front, layer } = props;
   const [, navigate] = useLocation();
   const client = useQueryClient();
   const { x, y, colour } = chosen;
@@ -75,10 +73,8 @@ export function ScatterFigure(props: ScatterFigureProps) {
         colour={axes.colour}
         layers={layers}
         front={frontPoints}
-        brush={canSelect ? view.plot.brush : null}
-        onBrush={(brush) => {
-          if (canSelect) change({ plot: { ...view.plot, brush } });
-        }}
+        brush={view.plot.brush}
+        onBrush={(brush) => change({ plot: { ...view.plot, brush } })}
         wordsOf={wordsOf}
         readoutOf={(point) => (
           <PointReadout

@@ -63,8 +63,6 @@ export function ScatterView(props: LookProps) {
     [published.data, which, x.id, y.id],
   );
 
-  // A rectangle becomes ranges, which the server has for its own quantities alone.
-  const canSelect = [x, y].every(({ id: one }) => search.moreQuantities.every((more) => more.id !== one));
   if (values.error && !data)
     return <Failed error={values.error} what="The scatter" onRetry={() => void values.refetch()} />;
   const partly = front.error ?? (view.plot.published === 'none' ? null : published.error);
@@ -91,7 +89,6 @@ export function ScatterView(props: LookProps) {
           <ScatterFigure
             {...props}
             chosen={chosen}
-            canSelect={canSelect}
             axes={axes}
             values={data}
             front={front.isPlaceholderData ? undefined : front.data}
@@ -100,7 +97,7 @@ export function ScatterView(props: LookProps) {
           <p className="unseen" role="status">
             {formatCount(data.meeting)} candidates are drawn
           </p>
-          {canSelect ? <Selected {...props} chosen={chosen} /> : null}
+          <Selected {...props} chosen={chosen} />
         </div>
       ) : null}
     </>

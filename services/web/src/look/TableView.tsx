@@ -14,13 +14,7 @@ export function TableView(props: LookProps) {
   return (
     <>
       <div className="look-tools">
-        {narrow ? (
-          <OrderChoice
-            view={view}
-            quantities={quantities.filter(({ id }) => search.moreQuantities.every((more) => more.id !== id))}
-            onChange={change}
-          />
-        ) : null}
+        {narrow ? <OrderChoice view={view} quantities={quantities} onChange={change} /> : null}
         <RowChoice at={view.at} kept={search.kept} onChange={(at) => change({ at })} />
         <ExportLinks search={search} view={view} />
         <ColumnChoice
