@@ -100,6 +100,31 @@ describe('what stands in the way', () => {
   });
 });
 
+test('a list of materials is all there is to charge from, until what stood there is brought back', async () => {
+  const { page, wrongs } = await site.visit('/charge?alloy=Fe50Nb50');
+  await page.locator('.sheet').waitFor();
+  await page.getByText('Use a list of materials').click();
+  const give = (csv: string) =>
+    page
+      .getByLabel('List of materials')
+      .setInputFiles({ name: 'shelf.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
+  await give('material,purity\nNiobium,99\n');
+  await page.getByText('The list was not taken; the form is as it was.').waitFor();
+  await give(
+    'material,contains,amounts,purity,price,currency\nFe,,,100,1,NOK\nNb,,,100,90,NOK\nFeNb66,Fe34Nb66,wt.%,98,40,NOK\n',
+  );
+  // Worked by hand in packages/charge/test/chargeSheet.test.ts, for 100 g on a balance of 0.01 g.
+  await page.getByLabel('Batch mass').fill('100');
+  await page.getByLabel('One step of the balance').fill('0.01');
+  await eventually(() => textOf(page.locator('.sheet-lines'))).toMatch(
+    /5\.27.*FeNb66.*94\.73|FeNb66.*94\.73.*5\.27/s,
+  );
+  expect(await textOf(page.locator('.sheet-facts'))).toContain('NOK');
+  await page.getByRole('button', { name: 'Bring back what stood there' }).click();
+  await eventually(() => textOf(page.locator('.sheet-facts'))).toContain('EUR');
+  expect(wrongs).toEqual([]);
+});
+
 test('a sheet is saved with a number, found in the list, and begins another one', async () => {
   const { page, wrongs } = await site.visit('/charge-sheets');
   await page.getByText('No charge sheet has been saved here yet.').waitFor();
@@ -266,7 +291,7 @@ describe('axe finds nothing serious', () => {
     ];
     for (const address of addresses) {
       const { page } = await site.visit(address, look);
-      await page.locator('.sheet, .read, .fault, .sheet-line').first().waitFor();
+      await page.locator('.sheet, .charge-form > .read, .fault, .sheet-line').first().waitFor();
       if (address === addresses[0]) {
         await page.getByRole('button', { name: 'Add a master alloy' }).click();
         await page.getByLabel('Batch mass').fill('no');

@@ -3,6 +3,7 @@ import { NumberField } from '../ask/NumberField.tsx';
 import { entryText } from '../numbers/parseNumber.ts';
 import type { PricesView } from '../server/types.ts';
 import { emptyElement } from './chargeDraft.ts';
+import { currencyOf } from './chargeOf.ts';
 import type { ChargeForm } from './useChargeDraft.ts';
 
 interface ElementMaterialsProps {
@@ -13,7 +14,8 @@ interface ElementMaterialsProps {
 
 /** Each element of the alloy as it is bought: purity, price, and what of it evaporates. */
 export function ElementMaterials({ symbols, form, prices }: ElementMaterialsProps) {
-  const currency = prices?.currency ?? 'currency';
+  const currency = currencyOf(form.draft, prices) ?? 'currency';
+  const listed = prices?.currency === currency ? prices : null;
   return (
     <table className="plain-table charge-materials">
       <thead>
@@ -51,7 +53,7 @@ export function ElementMaterials({ symbols, form, prices }: ElementMaterialsProp
                   label={`${name}: price, ${currency}/kg`}
                   labelUnseen
                   value={row.price}
-                  placeholder={entryText(prices?.prices[symbol]?.pricePerKilogram) || 'unknown'}
+                  placeholder={entryText(listed?.prices[symbol]?.pricePerKilogram) || 'unknown'}
                   onChange={(price) => write({ price })}
                 />
               </td>

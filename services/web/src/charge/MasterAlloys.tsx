@@ -12,10 +12,10 @@ export function MasterAlloys({ form, currency }: { form: ChargeForm; currency: s
         // A row has no name of its own that lasts: its place is what it is.
         // biome-ignore lint/suspicious/noArrayIndexKey: see above
         <fieldset key={at} className="charge-master">
-          <legend className="unseen">Master alloy {at + 1}</legend>
+          <legend className="unseen">Material {at + 1}</legend>
           <MasterFields row={row} at={at} currency={currency} write={(part) => form.changeMaster(at, part)} />
           <button type="button" onClick={() => form.removeMaster(at)}>
-            Remove<span className="unseen"> master alloy {at + 1}</span>
+            Remove<span className="unseen"> material {at + 1}</span>
           </button>
         </fieldset>
       ))}

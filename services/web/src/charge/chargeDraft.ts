@@ -25,6 +25,8 @@ export interface ChargeDraft {
   /** by symbol; kept for elements that the alloy of the moment has not, for a laboratory buys them once */
   elements: Record<string, ElementRow>;
   masters: MasterRow[];
+  /** of the prices that were read from a list; '': that of the price list in force */
+  currency: string;
 }
 
 export const emptyElement: ElementRow = { purity: '', price: '', loss: '', absent: false };
@@ -35,6 +37,7 @@ const emptyDraft: ChargeDraft = {
   name: '',
   elements: {},
   masters: [],
+  currency: '',
 };
 
 const place = 'tiegel.charge.1';

@@ -46,13 +46,15 @@ export function chargeOf(
   };
 
   const symbols = Object.keys(composition);
+  // Prices of another currency would be added to those of the list as if they were the same.
+  const listed = prices?.currency === currencyOf(draft, prices) ? prices : null;
   const rows = symbols.map((symbol) => [symbol, draft.elements[symbol] ?? emptyElement] as const);
   const places: Place[] = [];
   const materials: MaterialEntry[] = [];
   for (const [symbol, row] of rows.filter(([, { absent }]) => !absent)) {
     places.push(`/elements/${symbol}`);
     materials.push(
-      elementEntry(symbol, row, prices, (key, text) => number(`/elements/${symbol}/${key}`, text)),
+      elementEntry(symbol, row, listed, (key, text) => number(`/elements/${symbol}/${key}`, text)),
     );
   }
   draft.masters.forEach((row, at) => {
@@ -70,7 +72,7 @@ export function chargeOf(
     resolution: needed('/resolution', draft.resolution),
     loss: Object.fromEntries(losses),
     materials,
-    currency: prices?.currency ?? null,
+    currency: currencyOf(draft, prices),
     name: draft.name,
   };
   if (placed.size > 0) return { body, sheet: null, faults: placed };
@@ -82,6 +84,11 @@ export function chargeOf(
       add(inForm(pointer, places), `${detail} ${remedy}`);
     return { body, sheet: null, faults: placed };
   }
+}
+
+/** The currency of everything that is charged; null where there is no price at all. */
+export function currencyOf({ currency }: ChargeDraft, prices: PricesView): string | null {
+  return currency === '' ? (prices?.currency ?? null) : currency;
 }
 
 type Read = (key: 'purity' | 'price', text: string) => number | null;

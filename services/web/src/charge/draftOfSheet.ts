@@ -33,12 +33,13 @@ export function draftOfSheet(sheet: ChargeSheet & { name: string }, before: Char
     );
   return {
     ...{ mass: entryText(sheet.mass), resolution: entryText(sheet.resolution), name: sheet.name, masters },
+    currency: sheet.currency ?? '',
     elements: { ...before.elements, ...Object.fromEntries(elements) },
   };
 }
 
 /** An alloy is read with a point as the decimal sign in every language. */
-const written = (contains: Readonly<Record<string, number>>): string =>
+export const written = (contains: Readonly<Record<string, number>>): string =>
   Object.entries(contains)
     .map(([symbol, percent]) => `${symbol}${Number(percent.toFixed(6))}`)
     .join('');

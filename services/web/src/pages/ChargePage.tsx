@@ -4,11 +4,12 @@ import { Link, useSearchParams } from 'wouter';
 import { readAlloyText } from '../alloy/readAlloyText.ts';
 import { FaultsContext } from '../ask/faultsContext.ts';
 import { NumberField } from '../ask/NumberField.tsx';
-import { chargeOf } from '../charge/chargeOf.ts';
+import { chargeOf, currencyOf } from '../charge/chargeOf.ts';
 import '../charge/charge.css';
 import { ElementMaterials } from '../charge/ElementMaterials.tsx';
 import { LiveSheet } from '../charge/LiveSheet.tsx';
 import { MasterAlloys } from '../charge/MasterAlloys.tsx';
+import { MaterialList } from '../charge/MaterialList.tsx';
 import { TextField } from '../charge/TextField.tsx';
 import { useChargeDraft } from '../charge/useChargeDraft.ts';
 import { useTitle } from '../frame/useTitle.ts';
@@ -39,7 +40,7 @@ export function ChargePage() {
       '/composition',
       alloy.faults.map(({ detail, remedy }) => `${detail} ${remedy}`),
     );
-  const currency = list?.currency ?? 'currency';
+  const currency = currencyOf(form.draft, list) ?? 'currency';
   return (
     <FaultsContext value={faults}>
       <div className="charge-page">
@@ -84,8 +85,9 @@ export function ChargePage() {
             <section aria-labelledby="materials-head" className="column">
               <h2 id="materials-head">Raw materials</h2>
               <ElementMaterials symbols={Object.keys(composition)} form={form} prices={list} />
-              <h3>Master alloys</h3>
+              <h3>Master alloys and other materials</h3>
               <MasterAlloys form={form} currency={currency} />
+              <MaterialList form={form} />
             </section>
           )}
         </div>

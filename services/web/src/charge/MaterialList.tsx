@@ -1,0 +1,77 @@
+import { type Fault, ProblemError } from '@tiegel/contract';
+import { type ChangeEvent, useRef, useState } from 'react';
+import type { ChargeDraft } from './chargeDraft.ts';
+import { draftOfList } from './draftOfList.ts';
+import type { ChargeForm } from './useChargeDraft.ts';
+
+/** Reads a list of materials from a file, in this browser; what stood in the form can be brought back. */
+export function MaterialList({ form }: { form: ChargeForm }) {
+  const file = useRef<HTMLInputElement>(null);
+  const [faults, setFaults] = useState<readonly Fault[]>([]);
+  const [replaced, setReplaced] = useState<ChargeDraft | null>(null);
+  const read = async (list: File) => {
+    try {
+      const next = draftOfList(await list.text(), form.draft);
+      setReplaced(form.draft);
+      setFaults([]);
+      form.change(next);
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      setFaults(error.faults);
+    }
+  };
+  const onFile = (event: ChangeEvent<HTMLInputElement>) => {
+    const [list] = event.target.files ?? [];
+    if (list) void read(list);
+    event.target.value = '';
+  };
+  return (
+    <details>
+      <summary>Use a list of materials</summary>
+      <p className="read">
+        A CSV file with the columns material, contains, amounts, purity, price, currency, melting; only the
+        first is needed. It is then all there is to charge from.
+      </p>
+      <p className="row">
+        <button type="button" onClick={() => file.current?.click()}>
+          Choose a list …
+        </button>
+        <input
+          ref={file}
+          type="file"
+          accept=".csv,text/csv"
+          aria-label="List of materials"
+          onChange={onFile}
+          hidden
+        />
+      </p>
+      {faults.length > 0 ? (
+        <div className="note note-danger" role="alert">
+          <ul>
+            {faults.map(({ pointer, detail, remedy }) => (
+              <li key={pointer + detail}>
+                {detail} {remedy}
+              </li>
+            ))}
+          </ul>
+          <p>The list was not taken; the form is as it was.</p>
+        </div>
+      ) : null}
+      {replaced ? (
+        <p className="note row" role="status">
+          The list took the place of what stood in the form.
+          <button
+            type="button"
+            onClick={() => {
+              const { elements, masters, currency } = replaced;
+              form.change({ elements, masters, currency });
+              setReplaced(null);
+            }}
+          >
+            Bring back what stood there
+          </button>
+        </p>
+      ) : null}
+    </details>
+  );
+}
