@@ -29,8 +29,10 @@ test('count says how many systems and points, and nothing else, as JSON', async 
   expect(await jsonOf(['count', '-'], { input: small })).toEqual({ systems: 4, points: 144 });
 });
 
-test('count for reading names the question and a time', async () => {
+test('count for reading names the question and a time, and what a sample says that each limit leaves', async () => {
   const { out } = await tiegel(['count', impeller]);
+  expect(out).toMatch(/Of 2,000 points drawn at random each limit is met by\n {2}\w+ [≥≤] .*: \d+\.\d %/);
+  expect(out).toMatch(/all together: \d+\.\d+ % ± \d+\.\d+ %/);
   expect(out.replaceAll('\n', ' ')).toMatch(
     /^five or six of Al Cr Cu Fe Mn Mo Ni Ti V, with Cr Fe Ni, 5–35 at\.% in steps of 5/,
   );

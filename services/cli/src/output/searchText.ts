@@ -1,5 +1,6 @@
 import type { Candidate, SearchView } from '@tiegel/contract';
 import { type PriceList, spacedComposition } from '@tiegel/elements';
+import { boundsOf } from './boundsOf.ts';
 import { grouped, wrapped } from './inWords.ts';
 import { quantityColumn, shownValue } from './quantityColumn.ts';
 import { lineWidth, table } from './table.ts';
@@ -29,10 +30,9 @@ function* limitLines({ specification, counts }: SearchView): Generator<string> {
   if (passed !== null && passedEach === null) {
     yield '  passes of each limit by itself not counted (tally all)\n';
   }
-  for (const [index, { quantity, min, max }] of specification.limits.entries()) {
-    const bounds = [min === undefined ? '' : `≥ ${min}`, max === undefined ? '' : `≤ ${max}`].filter(Boolean);
+  for (const [index, limit] of specification.limits.entries()) {
     const passes = passedEach === null ? '' : `: ${grouped(passedEach[index] ?? 0)} pass`;
-    yield `  ${quantity} ${bounds.join(' and ')}${passes}\n`;
+    yield `  ${boundsOf(limit)}${passes}\n`;
   }
   for (const [quantity, points] of Object.entries(outside ?? {})) {
     yield `  ${quantity} has no value at ${grouped(points)} points\n`;

@@ -1,5 +1,8 @@
+import type { Limit } from '@tiegel/contract';
+import { boundsOf } from '../output/boundsOf.ts';
 import { durationInWords, grouped, wrapped } from '../output/inWords.ts';
 import { jsonText } from '../output/jsonText.ts';
+import { sampledShares } from '../output/sampledShares.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { openSearching, type SearchingOptions } from './openSearching.ts';
 
@@ -17,9 +20,13 @@ export async function countOnce(
     for (const notice of notices) console.error(`Notice: ${notice}`);
     const time =
       seconds === null ? '' : `, ${atMost ? 'at most' : 'about'} ${durationInWords(seconds)} to search`;
+    // Checked by now.
+    const { limits = [] } = request as { limits?: Limit[] };
+    const distributions = searches.distributions({ specification: request, quantities: [] });
     const text = [
       `${wrapped(question)}\n`,
       `${grouped(systems)} systems, ${grouped(points)} points${time}\n`,
+      ...sampledShares(distributions, limits.map(boundsOf)),
       ...(atMost ? [`${wrapped(leavesOut)}\n`] : []),
     ];
     await standardOutput(options.json ? jsonText({ systems, points }) : text);
