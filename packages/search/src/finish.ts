@@ -7,7 +7,7 @@ import { type KeptPoint, keptPoints } from './keptPoints.ts';
 import { activeSeconds, type Underway } from './underway.ts';
 
 /** Candidates worked out and stored at a time: requests are answered between two batches. */
-const batchLength = 1000;
+const batchLength = 2048;
 /** Of more candidates, the orders that people ask for first are made before they ask. */
 const manyCandidates = 20_000;
 

@@ -37,8 +37,9 @@ export interface CandidateArrays {
     low: number,
     high: number,
   ): Uint32Array | null;
-  /** What was worked out of other columns, by a name in brackets. */
-  derived(set: CandidateSet, name: string, make: () => Uint8Array): Uint8Array;
+  /** Which candidates meet some filters, if that was worked out and is still held. */
+  mask(set: CandidateSet, name: string): Uint8Array | undefined;
+  keepMask(set: CandidateSet, name: string, mask: Uint8Array): void;
   forget(search: number): void;
 }
 
@@ -46,6 +47,8 @@ export interface CandidateArrays {
 export function candidateArrays(connection: Connection, mostBytes: number): CandidateArrays {
   const blocks = columnBlocks(connection);
   const cache = columnCache(mostBytes);
+  // Apart, so that whoever turns the pages of a filter finds it, whatever columns come and go.
+  const masks = columnCache(mostBytes / 8);
 
   function read<Column extends Float64Array | Uint32Array | Uint8Array>(
     { search }: CandidateSet,
@@ -130,9 +133,12 @@ export function candidateArrays(connection: Connection, mostBytes: number): Cand
       const part = new Uint32Array(Math.max(0, high - low));
       return blocks.read(search, name, part, low) ? part : null;
     },
-    derived: (set, name, make) =>
-      (cache.get(set.search, name) as Uint8Array | undefined) ?? cache.put(set.search, name, make()),
-    forget: (search) => cache.forget(search),
+    mask: ({ search }, name) => masks.get(search, name) as Uint8Array | undefined,
+    keepMask: ({ search }, name, mask) => void masks.put(search, name, mask),
+    forget(search) {
+      cache.forget(search);
+      masks.forget(search);
+    },
   };
 }
 

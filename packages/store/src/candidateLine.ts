@@ -17,11 +17,7 @@ export function* lineSteps(
   set: CandidateSet,
   query: CandidateQuery,
 ): Generator<void, CandidateLine> {
-  for (const { quantity } of query.ranges) {
-    arrays.values(set, quantity);
-    yield;
-  }
-  const mask = meeting(arrays, set, query);
+  const mask = yield* meeting(arrays, set, query);
   yield;
   if (query.order === 'rank') return byRank(set, query.direction, mask);
   const wholeOrder = () => arrays.order(set, query.order, query.direction);
