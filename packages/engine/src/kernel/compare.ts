@@ -1,3 +1,4 @@
+import { LARGEST_EXPONENT } from './approximate.ts';
 import { EPSILON, type Form, greatestOf, roundingOf } from './form.ts';
 import { bare, type Condition, factorOf, fixedValue, type Node, type Nodes } from './node.ts';
 import { absoluteOf, ROUNDED, sizeOf } from './slack.ts';
@@ -375,6 +376,17 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
       case 'negate':
       case 'absolute':
         return isFiniteNode(operation.of);
+      case 'lesser':
+      case 'greater': {
+        const cut = fixedValue(operation.left) ?? fixedValue(operation.right);
+        if (cut === null) break;
+        const of = fixedValue(operation.left) === null ? operation.left : operation.right;
+        const beyond = compare(of, operation.kind === 'lesser' ? '>=' : '<=', cut, 0);
+        return all(isNumber(of), any(isFiniteNode(of), beyond));
+      }
+      case 'exponential':
+        if (operation.of.high <= LARGEST_EXPONENT) return isNumber(operation.of);
+        break;
       case 'add':
       case 'subtract':
       case 'multiply':
@@ -389,9 +401,8 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
         if (held && sides.some(({ mayLack }) => !mayLack)) return all(...sides.map(isNumber));
         return all(compare(node, '>=', -Number.MAX_VALUE, 0), compare(node, '<=', Number.MAX_VALUE, 0));
       }
-      default:
-        return all(compare(node, '>=', -Number.MAX_VALUE, 0), compare(node, '<=', Number.MAX_VALUE, 0));
     }
+    return all(compare(node, '>=', -Number.MAX_VALUE, 0), compare(node, '<=', Number.MAX_VALUE, 0));
   }
 
   return {

@@ -193,8 +193,7 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
       if (kind === 'add') return slackOf.add(left, right);
       if (kind === 'subtract') return slackOf.add(left, negated(right));
       if (kind === 'multiply') return slackOf.multiply(left, right);
-      if (first !== null) return slackOf.cut(right, first);
-      return second === null ? slackOf.extreme(left, right) : slackOf.cut(left, second);
+      return slackOf.extreme(left, right);
     };
     const form = () => formOf(kind, left, right, total);
     return node(`${kind} ${left.id} ${right.id}`, { kind, left, right }, ends, slack, form);
@@ -238,7 +237,9 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
     const slack = (): Slack => {
       if (kind === 'squareRoot') return slackOf.squareRoot(of);
       if (kind === 'exponential') {
-        return sizeOf(of) <= LARGEST_EXPONENT ? slackOf.exponential(of, EXPONENTIAL_ERROR) : unknown;
+        if (!(of.high <= LARGEST_EXPONENT)) return unknown;
+        // What is further below is computed as e to this, and both are as good as 0.
+        return slackOf.exponential({ ...of, low: Math.max(of.low, -LARGEST_EXPONENT) }, EXPONENTIAL_ERROR);
       }
       return kind === 'logarithm' ? slackOf.logarithm(of, LOGARITHM_ERROR) : of.slack;
     };

@@ -52,7 +52,13 @@ function checked(absolute: number, relative: number): Slack {
 export const slackOf = {
   add(left: Known, right: Known): Slack {
     const sameSign = (left.low >= 0 && right.low >= 0) || (left.high <= 0 && right.high <= 0);
-    if (!sameSign) return checked(absoluteOf(left) + absoluteOf(right), ROUNDED);
+    if (!sameSign) {
+      const [small, large] = sizeOf(left) < sizeOf(right) ? [left, right] : [right, left];
+      if (sizeOf(large) < Number.MAX_VALUE) return checked(absoluteOf(left) + absoluteOf(right), ROUNDED);
+      // The large one is no larger than the sum and the small one together.
+      const more = large.slack.absolute + times(large.slack.relative, sizeOf(small));
+      return checked(absoluteOf(small) + more, large.slack.relative + ROUNDED);
+    }
     const relative = Math.max(left.slack.relative, right.slack.relative);
     return checked(left.slack.absolute + right.slack.absolute, relative + ROUNDED);
   },
@@ -73,18 +79,10 @@ export const slackOf = {
       SECOND_ORDER * (left.slack.relative + relative) + ROUNDED,
     );
   },
+  /** Both ways choose the same side, or sides that lie so close together that their errors are of one size. */
   extreme(left: Known, right: Known): Slack {
     const [a, b] = [left.slack, right.slack];
-    if (left.low >= 0 && right.low >= 0) {
-      return checked(Math.max(a.absolute, b.absolute), Math.max(a.relative, b.relative));
-    }
-    return checked(Math.max(absoluteOf(left), absoluteOf(right)), 0);
-  },
-  /** A number that is cut at a fixed one: beyond the cut its error does not count. */
-  cut(of: Known, at: number): Slack {
-    if (of.low >= 0 && at >= 0) return of.slack;
-    const size = Math.min(sizeOf(of), 2 * Math.max(Math.abs(at), Math.abs(of.low)));
-    return checked(of.slack.absolute + times(of.slack.relative, size), 0);
+    return checked(SECOND_ORDER * (a.absolute + b.absolute), SECOND_ORDER * Math.max(a.relative, b.relative));
   },
   either(one: Slack, other: Slack): Slack {
     return checked(Math.max(one.absolute, other.absolute), Math.max(one.relative, other.relative));
@@ -97,7 +95,7 @@ export const slackOf = {
   /** @param own relative error of both ways to compute it */
   exponential(of: Known, own: number): Slack {
     const absolute = absoluteOf(of);
-    return absolute <= LARGEST ? checked(Number.MIN_VALUE, SECOND_ORDER * absolute + own) : unknown;
+    return absolute <= LARGEST ? checked(1e-299, SECOND_ORDER * absolute + own) : unknown;
   },
   /** @param own absolute error of both ways to compute it */
   logarithm(of: Known, own: number): Slack {

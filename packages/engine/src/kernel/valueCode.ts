@@ -1,4 +1,4 @@
-import { emitExponential, emitLogarithm } from './approximate.ts';
+import { emitExponential, emitLogarithm, LARGEST_EXPONENT } from './approximate.ts';
 import type { Atom, Test, Tests, Value } from './compare.ts';
 import type { Code, Local, PlainInstruction } from './emit.ts';
 import type { Form } from './form.ts';
@@ -108,6 +108,7 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
         return;
       case 'exponential':
         push(operation.of);
+        if (operation.of.low < -LARGEST_EXPONENT) code.splat(-LARGEST_EXPONENT).op('f64x2.pmax');
         emitExponential(code);
         return;
       case 'logarithm':
@@ -185,7 +186,7 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
     push(of);
     emitLogarithm(code);
     code.splat(exponent).op('f64x2.mul');
-    code.splat(-690).op('f64x2.pmax').splat(690).op('f64x2.pmin');
+    code.splat(-LARGEST_EXPONENT).op('f64x2.pmax').splat(LARGEST_EXPONENT).op('f64x2.pmin');
     emitExponential(code);
     if (of.least > 0 && of.low > 0) return;
     // What is 0 stays 0, or becomes infinite; what is negative or NaN becomes NaN.
