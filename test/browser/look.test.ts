@@ -252,7 +252,7 @@ test('elements tell how often they are there and how much of them, by keys and a
 });
 
 interface Systems {
-  items: { system: string; kept: number; best: { rank: number } }[];
+  items: { system: string; kept: number; best: { rank: number; composition: Record<string, number> } }[];
   explored: { kept: number; keptPublished: number; publishedNotKept: unknown[] };
 }
 
@@ -267,7 +267,7 @@ test('systems stand in the order of their best; the unexplored are those that no
   );
 
   await page.getByRole('link', { name: 'Unexplored' }).click();
-  const unexplored = await ask<Systems>('systems?published=no');
+  const unexplored = await ask<Systems>('systems?explored=no');
   await eventually(systems).toEqual(unexplored.items.map(({ system }) => system));
   const words = await textOf(page.locator('.look'));
   expect(words).toContain(
@@ -347,7 +347,7 @@ test('where only the front or the published alloys cannot be had, the scatter is
   const { page } = await site.visit('/nowhere');
   for (const [route, words] of [
     ['trade-off', 'The Pareto front cannot be shown.'],
-    ['published', 'The layer of published alloys cannot be shown.'],
+    ['published', 'The layer of published alloys and own melts cannot be shown.'],
   ] as const) {
     const pattern = new RegExp(`/searches/${search.id}/${route}\\?`);
     await page.route(pattern, (one) => one.fulfill({ status: 500, body: 'broken' }));
@@ -478,5 +478,41 @@ test('figures of merit of one’s own are columns, orders, filters and axes like
   await page.getByRole('button', { name: 'Show only these' }).click();
   await page.waitForURL(/min\.heatPerMass=/);
   await page.getByText(/of the [\d,]+ kept meet all filters/).waitFor();
+  expect(wrongs).toEqual([]);
+});
+
+test('a melt that was recorded lies in the scatter with a mark of its own, and leads to its page', async () => {
+  const [unexplored] = (await ask<Systems>('systems?explored=no')).items;
+  const elements = await site.api<{ symbol: string; atomicMass: number }[]>('/elements');
+  const melt = await site.api<{ id: string }>('/melts', {
+    ...{
+      name: 'First trial',
+      date: '2026-11-20',
+      charge: null,
+      ingot: null,
+      process: 'arc melting',
+      anneal: null,
+    },
+    // As much of each element as its best candidate has, so that the melt lies beside it.
+    weighed: Object.entries(unexplored!.best.composition).map(([material, share]) => ({
+      material,
+      mass: (share * elements.find(({ symbol }) => symbol === material)!.atomicMass) / 100,
+    })),
+    ...{ phases: ['FCC'], methods: ['X-ray diffraction'], hardness: null, density: null, notes: '' },
+  });
+  const { page, wrongs } = await open('?view=scatter&x=density&y=meltingTemperature&published=none');
+  await page.locator('.scatter .legend', { hasText: 'Own melts' }).waitFor();
+  expect(await textOf(page.locator('.scatter .legend'))).not.toContain('Published alloys');
+  const mark = page.locator('.scatter svg > g:not(.legend) .layer-mark');
+  const { x, y, width, height } = (await mark.first().boundingBox())!;
+  await page.mouse.move(x + width / 2, y + height / 2);
+  await eventually(() => textOf(page.locator('.scatter-readout'))).toMatch(
+    /Own melt “First trial”, FCC; density/,
+  );
+  await page.getByRole('link', { name: 'Open the melt' }).click();
+  await page.waitForURL(new RegExp(`/melts/${melt.id}$`));
+  await page.goto(`${site.url}/searches/${search.id}?view=unexplored`);
+  await page.locator('.systems tbody tr').first().waitFor();
+  expect(await page.locator('.systems tbody th').allTextContents()).not.toContain(unexplored!.system);
   expect(wrongs).toEqual([]);
 });

@@ -25,17 +25,27 @@ const publishedSchema = z
         values: z.array(z.number().nullable()).describe('In the order of `quantities`'),
       }),
     ),
+    melts: z.array(
+      z.object({
+        id: z.string(),
+        name: z.string(),
+        composition: z.record(z.string(), z.number()).describe('at.%, as weighed'),
+        phases: z.string().nullable().describe('As observed; null: not looked at'),
+        values: z.array(z.number().nullable()),
+      }),
+    ),
     dataVersion: z.string().describe("Of the values: today's data, which may not be those of the search"),
   })
   .meta({ id: 'PublishedAlloys' });
 
-/** GET /searches/:id/published: published alloys with computed values, at the conditions of a search. */
-export function publishedRoute(app: Server, { searches }: Parts): void {
+/** GET /searches/:id/published: published alloys and own melts with computed values, at the conditions of a search. */
+export function publishedRoute(app: Server, { searches, melts }: Parts): void {
   app.get(
     '/searches/:id/published',
     {
       schema: {
-        summary: 'Published alloys with computed values, to be laid over the candidates of a search',
+        summary:
+          'Published alloys and own melts with computed values, to be laid over the candidates of a search',
         description:
           "Values are computed from today's data and prices at the conditions of the search. " +
           "Of figures of merit of one's own and late quantities there are none.",
@@ -64,7 +74,11 @@ export function publishedRoute(app: Server, { searches }: Parts): void {
           values: asked.map((id) => values[id] ?? null),
         };
       });
-      return { quantities: asked, items, dataVersion: dataVersionOf(prices) };
+      const own = melts.list().map(({ id, name, composition, label }) => {
+        const values = valuesAt(composition);
+        return { id, name, composition, phases: label, values: asked.map((one) => values[one] ?? null) };
+      });
+      return { quantities: asked, items, melts: own, dataVersion: dataVersionOf(prices) };
     },
   );
 }

@@ -29,6 +29,7 @@ const systemsSchema = z
         kept: count,
         best: candidateSchema,
         published: publishedSchema,
+        melts: count.describe('Melts recorded here of exactly these elements'),
       }),
     ),
     next: count.nullable().describe('`at` of the following page; null at the end'),
@@ -37,6 +38,7 @@ const systemsSchema = z
       published: count.describe('Of the pool, in its numbers of elements, with published alloys'),
       kept: count.describe('With kept candidates that meet the filters'),
       keptPublished: count.describe('Of these, those with published alloys'),
+      keptExplored: count.describe('Of these, those with published alloys or melts recorded here'),
       publishedNotKept: z
         .array(z.object({ system: z.string(), published: publishedSchema }))
         .describe('With published alloys, but without a kept candidate that meets the filters'),
@@ -48,7 +50,7 @@ const systemsSchema = z
   .meta({ id: 'Systems' });
 
 /** GET /searches/:id/systems: the best kept candidate of each system, and which systems nobody has published. */
-export function systemRoute(app: Server, { searches }: Parts): void {
+export function systemRoute(app: Server, { searches, melts }: Parts): void {
   app.get(
     '/searches/:id/systems',
     {
@@ -56,14 +58,15 @@ export function systemRoute(app: Server, { searches }: Parts): void {
       schema: {
         summary: 'The systems of the kept candidates by their best, with what is published of each',
         description:
-          'A system is a set of elements. With published=no these are the unexplored ones, as far as the data know.',
+          'A system is a set of elements. With explored=no these are those of which neither a published alloy nor a melt ' +
+          'recorded here is known.',
         tags: ['candidates'],
         params: searchParameters,
         querystring: selectionSchema.omit({ order: true, direction: true }).extend({
-          published: z
+          explored: z
             .enum(['yes', 'no'])
             .optional()
-            .describe('Write yes for systems with published alloys only, no for those without.'),
+            .describe('Write yes for systems with published alloys or melts only, no for those without.'),
           limit: numberInAddress(z.int().min(1).max(greatestPage))
             .optional()
             .describe(`Write a whole number of systems from 1 to ${greatestPage}; ${usualPage} if left out.`),
@@ -76,27 +79,41 @@ export function systemRoute(app: Server, { searches }: Parts): void {
     },
     async (request) => {
       const { id } = request.params;
-      const { published: wanted, limit = usualPage, at = 0, ...selection } = request.query;
+      const { explored: wanted, limit = usualPage, at = 0, ...selection } = request.query;
       const { systems, meeting, among } = await searches.keptSystems(
         id,
         candidateQuery(selection, moreOf(request)),
       );
-      const known = publishedSystems();
+      const melted = meltsOfSystems(melts.list());
+      const isExplored = (system: string) => publishedSystems().has(system) || melted.has(system);
       const shown = systems.filter(
-        ({ system }) => wanted === undefined || known.has(system) === (wanted === 'yes'),
+        ({ system }) => wanted === undefined || isExplored(system) === (wanted === 'yes'),
       );
       const page = shown.slice(at, at + limit);
       return {
         items: page.map(({ system, kept, rank }) => ({
-          ...{ system, kept, published: publishedOf(system) },
+          ...{ system, kept, published: publishedOf(system), melts: melted.get(system) ?? 0 },
           best: searches.candidateAt(id, rank),
         })),
         next: at + limit < shown.length ? at + limit : null,
-        explored: explored(searches.view(id), new Set(systems.map(({ system }) => system))),
+        explored: {
+          ...explored(searches.view(id), new Set(systems.map(({ system }) => system))),
+          keptExplored: systems.filter(({ system }) => isExplored(system)).length,
+        },
         ...{ meeting, among },
       };
     },
   );
+}
+
+/** How many melts there are of each system, by its symbols with spaces between. */
+function meltsOfSystems(all: readonly { composition: Record<string, number> }[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const { composition } of all) {
+    const system = Object.keys(composition).sort().join(' ');
+    counts.set(system, (counts.get(system) ?? 0) + 1);
+  }
+  return counts;
 }
 
 function publishedOf(system: string): z.infer<typeof publishedSchema> {

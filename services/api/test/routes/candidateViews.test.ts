@@ -155,8 +155,8 @@ test('systems come by their best candidate, page after page, and say whether the
 
 test('the unexplored and the published ones are all systems together', async () => {
   const [yes, no] = await Promise.all([
-    get<SystemsAnswer>('systems?published=yes&limit=1000'),
-    get<SystemsAnswer>('systems?published=no&limit=1000'),
+    get<SystemsAnswer>('systems?explored=yes&limit=1000'),
+    get<SystemsAnswer>('systems?explored=no&limit=1000'),
   ]);
   expect(yes.items.every(({ published }) => published !== null)).toBe(true);
   expect(no.items.every(({ published }) => published === null)).toBe(true);
@@ -187,7 +187,7 @@ test.each([
     '/quantities',
   ],
   ['element-use?has=Xx', 400, 'element/unknown', '/has'],
-  ['systems?published=perhaps', 400, 'request/wrong-value', '/published'],
+  ['systems?explored=perhaps', 400, 'request/wrong-value', '/explored'],
 ])('%s is refused with what would be right', async (path, status, code, pointer) => {
   const answer = await ask(path);
   expect(answer.statusCode).toBe(status);
@@ -229,4 +229,34 @@ test('quantities that a search alone has are filtered and ordered by like all ot
     pointer: '/min.densty',
   });
   expect(await refused(id, 'max.heatPerMass=1')).toMatchObject({ code: 'request/unknown-key' });
+});
+
+test('a melt that was recorded explores its system and lies among the published alloys', async () => {
+  const before = await get<SystemsAnswer>('systems?explored=no&limit=1000');
+  const [unexplored] = before.items;
+  const symbols = unexplored!.system.split(' ');
+  const entry = {
+    ...{
+      name: 'A first trial',
+      date: '2026-11-20',
+      charge: null,
+      ingot: null,
+      process: 'arc melting',
+      anneal: null,
+    },
+    weighed: symbols.map((material) => ({ material, mass: 10 })),
+    ...{ phases: ['FCC'], methods: ['X-ray diffraction'], hardness: null, density: null, notes: '' },
+  };
+  const recorded = await server.ask({ method: 'POST', url: '/api/v1/melts', payload: entry });
+  expect(recorded.statusCode, recorded.body).toBe(201);
+  const after = await get<SystemsAnswer>('systems?explored=no&limit=1000');
+  expect(after.items.map(({ system }) => system)).toEqual(
+    before.items.map(({ system }) => system).filter((system) => system !== unexplored!.system),
+  );
+  const { melts } = await get<{ melts: { name: string; phases: string; values: (number | null)[] }[] }>(
+    'published?quantities=density',
+  );
+  expect(melts).toHaveLength(1);
+  expect(melts[0]).toMatchObject({ name: 'A first trial', phases: 'FCC' });
+  expect(melts[0]!.values[0]).toBeGreaterThan(4);
 });

@@ -5,27 +5,29 @@ import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { shareDecimals } from '../composition/shareDecimals.ts';
 import { candidateAddress } from './candidateAddress.ts';
-import { candidateOfRankQuery, type PublishedView } from './lookQueries.ts';
+import type { LayerPoint } from './layersOf.ts';
+import { candidateOfRankQuery } from './lookQueries.ts';
 
 interface PointReadoutProps {
   search: SearchView;
   words: string;
   /** of a candidate */
   rank: number | null;
-  published: PublishedView | null;
+  /** a published alloy or a melt */
+  other: LayerPoint | null;
 }
 
 /** A point of a plot: its composition with the way to its page, and its values. */
-export function PointReadout({ search, words, rank, published }: PointReadoutProps) {
+export function PointReadout({ search, words, rank, other }: PointReadoutProps) {
   const { data } = useQuery({ ...candidateOfRankQuery(search.id, rank ?? 0), enabled: rank !== null });
-  const composition = published?.composition ?? data?.composition;
+  const composition = other?.composition ?? data?.composition;
   return (
     <div className="point-readout">
       {composition ? (
         <span className="point-composition">
           <ShareBar composition={composition} />
-          {published ? (
-            <Shares composition={composition} decimals={1} />
+          {other ? (
+            <Shares composition={other.composition} decimals={1} />
           ) : (
             <Link href={candidateAddress(search.id, composition)}>
               <Shares composition={composition} decimals={shareDecimals(search.specification.fractions)} />
@@ -34,7 +36,8 @@ export function PointReadout({ search, words, rank, published }: PointReadoutPro
         </span>
       ) : null}
       <span>{words[0]!.toUpperCase() + words.slice(1)}</span>
-      {published?.doi[0] ? <span className="quiet">doi {published.doi[0]}</span> : null}
+      {other?.doi ? <span className="quiet">doi {other.doi}</span> : null}
+      {other?.melt ? <Link href={`/melts/${encodeURIComponent(other.melt)}`}>Open the melt</Link> : null}
     </div>
   );
 }

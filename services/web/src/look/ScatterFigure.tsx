@@ -11,7 +11,8 @@ import { unitText } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import { candidateAddress } from './candidateAddress.ts';
 import { FrontTable } from './FrontTable.tsx';
-import { candidateOfRankQuery, type PublishedView } from './lookQueries.ts';
+import type { AlloyLayer } from './layersOf.ts';
+import { candidateOfRankQuery } from './lookQueries.ts';
 import { fileNameOf, type LookProps, originOf } from './lookView.ts';
 import { PointReadout } from './PointReadout.tsx';
 import type { ChosenPlot } from './usualPlot.ts';
@@ -22,12 +23,12 @@ interface ScatterFigureProps extends LookProps {
   values: CandidateValues;
   /** undefined while it is not known */
   front: TradeOff | undefined;
-  layer: readonly { x: number; y: number; alloy: PublishedView }[];
+  layers: readonly AlloyLayer[];
 }
 
 /** The scatter with its title, caption and table. */
 export function ScatterFigure(props: ScatterFigureProps) {
-  const { search, view, change, chosen, axes, values, front, layer } = props;
+  const { search, view, change, chosen, axes, values, front, layers } = props;
   const [, navigate] = useLocation();
   const client = useQueryClient();
   const { x, y, colour } = chosen;
@@ -35,24 +36,24 @@ export function ScatterFigure(props: ScatterFigureProps) {
     () => (front?.items ?? []).map(({ values: [px, py] }) => ({ x: px, y: py })),
     [front],
   );
-  const layers = useMemo(
-    () => (layer.length > 0 ? [{ name: 'Published alloys', mark: 'diamond' as const, points: layer }] : []),
-    [layer],
-  );
   const currency = search.prices?.currency;
   const textOf = ({ name, decimals, unit }: ShownQuantity, value: number | null | undefined) =>
     `${name.toLowerCase()} ${formatNumber(value, decimals)}${unit === '' ? '' : ` ${unitText(unit, currency)}`}`;
   const wordsOf = ({ layer: place, index }: ScatterPoint) => {
     if (place !== null) {
-      const { alloy, x: px, y: py } = layer[index]!;
-      return `published ${alloy.formula}, ${alloy.phases ?? 'no phases reported'}; ${textOf(x, px)}, ${textOf(y, py)}`;
+      const { words, phases, x: px, y: py } = layers[place]!.points[index]!;
+      return `${words}, ${phases ?? 'no phases reported'}; ${textOf(x, px)}, ${textOf(y, py)}`;
     }
     const parts = [textOf(x, axes.x.values[index]), textOf(y, axes.y.values[index])];
     if (colour && axes.colour) parts.push(textOf(colour, axes.colour.values[index]));
     return `rank ${values.ranks[index]}: ${parts.join(', ')}`;
   };
   const onOpen = async ({ layer: place, index }: ScatterPoint) => {
-    if (place !== null) return;
+    if (place !== null) {
+      const { melt } = layers[place]!.points[index]!;
+      if (melt !== null) navigate(`/melts/${encodeURIComponent(melt)}`);
+      return;
+    }
     const found = await client.fetchQuery(candidateOfRankQuery(search.id, values.ranks[index]!));
     if (found) navigate(candidateAddress(search.id, found.composition));
   };
@@ -81,7 +82,7 @@ export function ScatterFigure(props: ScatterFigureProps) {
             search={search}
             words={wordsOf(point)}
             rank={point.layer === null ? values.ranks[point.index]! : null}
-            published={point.layer === null ? null : layer[point.index]!.alloy}
+            other={point.layer === null ? null : layers[point.layer]!.points[point.index]!}
           />
         )}
         onOpen={(point) => void onOpen(point)}
@@ -91,7 +92,7 @@ export function ScatterFigure(props: ScatterFigureProps) {
 }
 
 /** What the figure shows, of how many, and what it leaves out. */
-function captionOf({ values, axes, layer, front }: ScatterFigureProps): string[] {
+function captionOf({ values, axes, layers, front }: ScatterFigureProps): string[] {
   const drawn = values.ranks.length;
   const { kept, passed } = values.among;
   const of = passed === null ? '' : ` of ${formatCount(passed)} that passed`;
@@ -109,11 +110,10 @@ function captionOf({ values, axes, layer, front }: ScatterFigureProps): string[]
     ...(front
       ? [`The Pareto front is that of the kept candidates: ${countOf(front.items.length, 'corner')}.`]
       : []),
-    ...(layer.length > 0
-      ? [
-          `${formatCount(layer.length)} published alloys, their values computed like those of the candidates; some may lie outside the axes.`,
-        ]
-      : []),
+    ...layers.map(
+      ({ name, points }) =>
+        `${name}: ${formatCount(points.length)}, their values computed like those of the candidates; some may lie outside the axes.`,
+    ),
   ];
 }
 

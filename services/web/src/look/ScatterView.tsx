@@ -6,13 +6,8 @@ import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
 import { axisTitle } from '../plot/axisTitle.ts';
 import { asksForLogarithm } from './asksForLogarithm.ts';
-import {
-  type PublishedAnswer,
-  type PublishedView,
-  publishedQuery,
-  tradeOffQuery,
-  valuesQuery,
-} from './lookQueries.ts';
+import { layersOf } from './layersOf.ts';
+import { publishedQuery, tradeOffQuery, valuesQuery } from './lookQueries.ts';
 import type { LookProps } from './lookView.ts';
 import { NothingMeets } from './NothingMeets.tsx';
 import { PlotChoice } from './PlotChoice.tsx';
@@ -34,10 +29,7 @@ export function ScatterView(props: LookProps) {
   const asked = [...new Set([x.id, y.id, ...(colour ? [colour.id] : [])])];
   const values = useQuery(valuesQuery(id, view.filters, asked));
   const front = useQuery(tradeOffQuery(id, view.filters, [x.id, y.id], chosen.wishes));
-  const published = useQuery({
-    ...publishedQuery(id, asked),
-    enabled: view.plot.published !== 'none',
-  });
+  const published = useQuery(publishedQuery(id, asked));
 
   const last = useLast(values.data);
   const data = last.value;
@@ -58,21 +50,21 @@ export function ScatterView(props: LookProps) {
     return { x: of(x, scaleX), y: of(y, scaleY), colour: withColour };
   }, [data, x, y, colour, scaleX, scaleY, currency]);
   const which = view.plot.published;
-  const layer = useMemo(
-    () => (which === 'none' ? noPoints : publishedPoints(published.data, which, x.id, y.id)),
+  const layers = useMemo(
+    () => layersOf(published.data, which, x.id, y.id),
     [published.data, which, x.id, y.id],
   );
 
   if (values.error && !data)
     return <Failed error={values.error} what="The scatter" onRetry={() => void values.refetch()} />;
-  const partly = front.error ?? (view.plot.published === 'none' ? null : published.error);
+  const partly = front.error ?? published.error;
   return (
     <>
       <PlotChoice quantities={quantities} view={view} change={change} chosen={chosen} axes={axes} />
       {partly ? (
         <Failed
           error={partly}
-          what={front.error ? 'The Pareto front' : 'The layer of published alloys'}
+          what={front.error ? 'The Pareto front' : 'The layer of published alloys and own melts'}
           onRetry={() => void (front.error ? front.refetch() : published.refetch())}
         />
       ) : null}
@@ -92,7 +84,7 @@ export function ScatterView(props: LookProps) {
             axes={axes}
             values={data}
             front={front.isPlaceholderData ? undefined : front.data}
-            layer={layer}
+            layers={layers}
           />
           <p className="unseen" role="status">
             {formatCount(data.meeting)} candidates are drawn
@@ -102,20 +94,4 @@ export function ScatterView(props: LookProps) {
       ) : null}
     </>
   );
-}
-
-/** The published alloys that have both values. */
-function publishedPoints(
-  answer: PublishedAnswer | undefined,
-  which: 'pool' | 'all',
-  x: string,
-  y: string,
-): { x: number; y: number; alloy: PublishedView }[] {
-  if (!answer) return [];
-  const [placeX, placeY] = [answer.quantities.indexOf(x), answer.quantities.indexOf(y)];
-  return answer.items.flatMap((alloy) => {
-    const [valueX, valueY] = [alloy.values[placeX] ?? null, alloy.values[placeY] ?? null];
-    if (valueX === null || valueY === null || (which === 'pool' && !alloy.inPool)) return [];
-    return [{ x: valueX, y: valueY, alloy }];
-  });
 }

@@ -14,7 +14,7 @@ export function SystemCards({ search, columns, items, unexplored }: SystemTableP
   const { specification, prices } = search;
   return (
     <ol className="system-cards">
-      {items.map(({ system, kept, best, published }, place) => (
+      {items.map(({ system, kept, best, published, melts }, place) => (
         <li key={system} className="candidate-card">
           <p className="row">
             <span className="quiet">{formatCount(place + 1)}</span>
@@ -38,7 +38,7 @@ export function SystemCards({ search, columns, items, unexplored }: SystemTableP
           </dl>
           <p className="small quiet">
             Rank {formatCount(best.rank)}; {formatCount(kept)} kept of this system
-            {unexplored ? '' : `; published: ${phasesInWords(published)}`}
+            {unexplored ? '' : `; published: ${phasesInWords(published, melts)}`}
           </p>
         </li>
       ))}

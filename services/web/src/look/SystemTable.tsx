@@ -52,7 +52,7 @@ export function SystemTable({ search, columns, items, unexplored }: SystemTableP
           </tr>
         </thead>
         <tbody>
-          {items.map(({ system, kept, best, published }, place) => (
+          {items.map(({ system, kept, best, published, melts }, place) => (
             <tr key={system}>
               <td className="number">{formatCount(place + 1)}</td>
               <th scope="row">{system}</th>
@@ -74,7 +74,7 @@ export function SystemTable({ search, columns, items, unexplored }: SystemTableP
               ))}
               <td className="number">{formatCount(best.rank)}</td>
               <td className="number">{formatCount(kept)}</td>
-              {unexplored ? null : <td>{phasesInWords(published)}</td>}
+              {unexplored ? null : <td>{phasesInWords(published, melts)}</td>}
             </tr>
           ))}
         </tbody>

@@ -56,14 +56,14 @@ export function SystemsView(props: LookProps) {
   const items = data.pages.flatMap((page) => page.items);
   const columns = askedFirst(search.specification, props.quantities).asked.slice(0, mostColumns);
   const Shown = narrow ? SystemCards : SystemTable;
-  const shown = unexplored ? explored.kept - explored.keptPublished : explored.kept;
+  const shown = unexplored ? explored.kept - explored.keptExplored : explored.kept;
   return (
     <div className={stale ? 'look-stale column' : 'column'} aria-busy={stale}>
       <p className="read">
         {unexplored ? (
           <>
             <b>{formatCount(shown)}</b> of the {formatCount(explored.kept)} systems with kept candidates have
-            no published alloy. {explored.trust}
+            neither a published alloy nor a melt recorded here. {explored.trust}
           </>
         ) : (
           <>
@@ -75,7 +75,9 @@ export function SystemsView(props: LookProps) {
       {items.length > 0 ? (
         <Shown search={search} columns={columns} items={items} unexplored={unexplored} />
       ) : (
-        <p className="note">Every system with a kept candidate has a published alloy.</p>
+        <p className="note">
+          Every system with a kept candidate has a published alloy or a melt recorded here.
+        </p>
       )}
       {error ? (
         <Failed

@@ -83,11 +83,21 @@ export interface PublishedView {
   values: (number | null)[];
 }
 
+/** A melt that was recorded here, with computed values. */
+export interface MeltPointView {
+  id: string;
+  name: string;
+  composition: Record<string, number>;
+  phases: string | null;
+  values: (number | null)[];
+}
+
 /** The answer of GET /searches/:id/published. */
 export interface PublishedAnswer {
   /** what the values of each alloy are, in their order */
   quantities: string[];
   items: PublishedView[];
+  melts: MeltPointView[];
 }
 
 export const publishedQuery = (id: string, quantities: readonly string[]) => {
@@ -96,6 +106,8 @@ export const publishedQuery = (id: string, quantities: readonly string[]) => {
     queryKey: ['published', path],
     queryFn: ({ signal }) => request<PublishedAnswer>(path, { signal }),
     ...settled,
+    // A melt may have been recorded since.
+    staleTime: 10_000,
   });
 };
 
@@ -108,13 +120,14 @@ export type PublishedOfSystem = {
 
 /** A page of GET /searches/:id/systems. */
 export interface SystemsView {
-  items: { system: string; kept: number; best: Candidate; published: PublishedOfSystem }[];
+  items: { system: string; kept: number; best: Candidate; published: PublishedOfSystem; melts: number }[];
   next: number | null;
   explored: {
     systems: number;
     published: number;
     kept: number;
     keptPublished: number;
+    keptExplored: number;
     publishedNotKept: { system: string; published: PublishedOfSystem }[];
     trust: string;
   };
@@ -126,11 +139,11 @@ const systemsOnPage = 100;
 export function systemsPage(
   id: string,
   filters: Filters,
-  published: 'yes' | 'no' | undefined,
+  explored: 'yes' | 'no' | undefined,
   at: number,
   signal?: AbortSignal,
 ): Promise<SystemsView> {
-  const more = { published, limit: String(systemsOnPage), ...(at > 0 ? { at: String(at) } : {}) };
+  const more = { explored, limit: String(systemsOnPage), ...(at > 0 ? { at: String(at) } : {}) };
   return request(address(id, 'systems', filters, more), { signal });
 }
 

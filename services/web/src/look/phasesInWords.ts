@@ -3,13 +3,14 @@ import type { PublishedOfSystem } from './lookQueries.ts';
 
 const mostLabels = 3;
 
-/** What is published of a system: '12 alloys: FCC 7, FCC+BCC 3, not reported 2'. */
-export function phasesInWords(published: PublishedOfSystem): string {
-  if (published === null) return 'none known';
+/** What is published of a system, and how many melts there are here: '12 alloys: FCC 7, FCC+BCC 3, not reported 2; 1 melt here'. */
+export function phasesInWords(published: PublishedOfSystem, melts = 0): string {
+  const here = melts === 0 ? '' : `; ${formatCount(melts)} ${melts === 1 ? 'melt' : 'melts'} here`;
+  if (published === null) return `none known${here}`;
   const { alloys, phases } = published;
   const labels = phases
     .slice(0, mostLabels)
     .map(({ phases: label, alloys: count }) => `${label ?? 'not reported'} ${formatCount(count)}`);
   const more = phases.length > mostLabels ? ', …' : '';
-  return `${formatCount(alloys)} ${alloys === 1 ? 'alloy' : 'alloys'}: ${labels.join(', ')}${more}`;
+  return `${formatCount(alloys)} ${alloys === 1 ? 'alloy' : 'alloys'}: ${labels.join(', ')}${more}${here}`;
 }
