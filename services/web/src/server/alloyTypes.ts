@@ -22,17 +22,17 @@ export interface PhaseEstimate extends Statement, Record<PhaseClass, number | nu
   likely: PhaseClass[] | null;
 }
 
-export interface Demixing extends Statement {
+interface Demixing extends Statement {
   temperature: number | null;
   ratioToMelting: number | null;
   mode: Amounts;
 }
 
-export interface Ordering extends Demixing {
+interface Ordering extends Demixing {
   sublattices: string[][];
 }
 
-export interface Compounds extends Statement {
+interface Compounds extends Statement {
   hullDistance: number;
   competing: { formula: string; fraction: number }[];
   temperature: number;
@@ -56,7 +56,7 @@ export interface Neighbour {
   doi: string[];
 }
 
-export interface Paragraph {
+interface Paragraph {
   subject: string;
   heading: string;
   text: string;
