@@ -276,39 +276,38 @@ test('a sheet is written and saved by keyboard alone', async () => {
   await page.getByRole('heading', { name: /By keyboard/ }).waitFor();
 });
 
-describe('axe finds nothing serious', () => {
-  test.each([
-    { colorScheme: 'light', viewport: { width: 1440, height: 900 } },
-    { colorScheme: 'dark', viewport: { width: 390, height: 844 } },
-  ] as const)('in $colorScheme at $viewport.width px', async (look) => {
+const looks = [
+  { colorScheme: 'light', viewport: { width: 1440, height: 900 } },
+  { colorScheme: 'dark', viewport: { width: 390, height: 844 } },
+] as const;
+const addresses = [
+  `/charge?alloy=${cantor}`,
+  '/charge',
+  '/charge?alloy=Xx',
+  '/charge-sheets',
+  '/charge-sheets/C-0001',
+];
+
+test.each(addresses.flatMap((address) => looks.map((look) => ({ address, look }))))(
+  'axe finds nothing serious at $address in $look.colorScheme at $look.viewport.width px',
+  async ({ address, look }) => {
     await site.api('/charge-sheets', { composition: cantor, mass: 50, resolution: 0.001 });
-    const addresses = [
-      `/charge?alloy=${cantor}`,
-      '/charge',
-      '/charge?alloy=Xx',
-      '/charge-sheets',
-      '/charge-sheets/C-0001',
-    ];
-    for (const address of addresses) {
-      const { page } = await site.visit(address, look);
-      await page.locator('.sheet, .charge-form > .read, .fault, .sheet-line').first().waitFor();
-      if (address === addresses[0]) {
-        await page.getByRole('button', { name: 'Add a master alloy' }).click();
-        await page.getByLabel('Batch mass').fill('no');
-        await page.locator('.note-danger').first().waitFor();
-        await page.getByLabel('Batch mass').fill('50');
-        await page.locator('.sheet').waitFor();
-      }
-      await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
-      const { violations, passes } = await new AxeBuilder({ page }).analyze();
-      await page.context().close();
-      expect(passes.length).toBeGreaterThan(10);
-      const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-      expect(
-        grave.map(
-          ({ id, nodes }) => `${address} ${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
-        ),
-      ).toEqual([]);
+    const { page } = await site.visit(address, look);
+    await page.locator('.sheet, .charge-form > .read, .fault, .sheet-line').first().waitFor();
+    if (address === addresses[0]) {
+      await page.getByRole('button', { name: 'Add a master alloy' }).click();
+      await page.getByLabel('Batch mass').fill('no');
+      await page.locator('.note-danger').first().waitFor();
+      await page.getByLabel('Batch mass').fill('50');
+      await page.locator('.sheet').waitFor();
     }
-  });
-});
+    await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
+    const { violations, passes } = await new AxeBuilder({ page }).analyze();
+    await page.context().close();
+    expect(passes.length).toBeGreaterThan(10);
+    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect(
+      grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
+    ).toEqual([]);
+  },
+);

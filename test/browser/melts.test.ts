@@ -228,26 +228,29 @@ test('a melt is recorded by keyboard alone', async () => {
   await page.getByRole('heading', { name: /By keyboard/ }).waitFor();
 });
 
-describe('axe finds nothing serious', () => {
-  test.each([
-    { colorScheme: 'light', viewport: { width: 1440, height: 900 } },
-    { colorScheme: 'dark', viewport: { width: 390, height: 844 } },
-  ] as const)('in $colorScheme at $viewport.width px', async (look) => {
+const looks = [
+  { colorScheme: 'light', viewport: { width: 1440, height: 900 } },
+  { colorScheme: 'dark', viewport: { width: 390, height: 844 } },
+] as const;
+
+test.each(['list', 'form', 'melt'].flatMap((name) => looks.map((look) => ({ name, look }))))(
+  'axe finds nothing serious in the $name, $look.colorScheme at $look.viewport.width px',
+  async ({ name, look }) => {
     const { id } = await recorded();
-    for (const address of ['/melts', `/melts/new?charge=${charge}`, `/melts/${id}`]) {
-      const { page } = await site.visit(address, look);
-      await page.locator('.melt-line, .melt-row, .melt-facts').first().waitFor();
-      await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
-      const { violations, passes } = await new AxeBuilder({ page }).analyze();
-      await page.context().close();
-      expect(passes.length).toBeGreaterThan(10);
-      const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-      expect(
-        grave.map(
-          ({ id: rule, nodes }) =>
-            `${address} ${rule}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
-        ),
-      ).toEqual([]);
-    }
-  });
-});
+    const addresses: Record<string, string> = {
+      ...{ list: '/melts', form: `/melts/new?charge=${charge}`, melt: `/melts/${id}` },
+    };
+    const { page } = await site.visit(addresses[name]!, look);
+    await page.locator('.melt-line, .melt-row, .melt-facts').first().waitFor();
+    await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
+    const { violations, passes } = await new AxeBuilder({ page }).analyze();
+    await page.context().close();
+    expect(passes.length).toBeGreaterThan(10);
+    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect(
+      grave.map(
+        ({ id: rule, nodes }) => `${rule}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
+      ),
+    ).toEqual([]);
+  },
+);
