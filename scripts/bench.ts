@@ -7,6 +7,7 @@
 import { parseArgs } from 'node:util';
 import { bench } from '../packages/engine/bench/bench.ts';
 import { Disagreement } from '../packages/engine/bench/compare.ts';
+import { rankings, rankingsTableOf } from '../packages/engine/bench/rankings.ts';
 import { tableOf } from '../packages/engine/bench/table.ts';
 import { workloads } from '../packages/engine/bench/workloads.ts';
 import { chunkCosts } from '../packages/search/bench/chunkCost.ts';
@@ -23,10 +24,19 @@ const { values } = parseArgs({
     only: { type: 'string', multiple: true },
   },
 });
+/** A ranking that takes longer is ended, s. */
+const mostSecondsOfRanking = 30;
 const rounds = Number(values.rounds);
 const seconds = Number(values.seconds);
-const names = [...workloads.map(({ name }) => name), 'scaling', ...commands.map(({ name }) => name)];
-const always = names.filter((name) => !commands.find((one) => one.name === name)?.onlyWhenAsked);
+const names = [
+  ...workloads.map(({ name }) => name),
+  'scaling',
+  'rankings',
+  ...commands.map(({ name }) => name),
+];
+const always = names.filter(
+  (name) => name !== 'rankings' && !commands.find((one) => one.name === name)?.onlyWhenAsked,
+);
 const chosen = values.only ?? always;
 
 function fault(): string | null {
@@ -44,8 +54,9 @@ async function measure(): Promise<void> {
   const costs = chosen.includes('scaling') ? await chunkCosts() : null;
   const fresh = commands.filter(({ name }) => chosen.includes(name));
   const runs = fresh.length > 0 ? await freshRuns(fresh, rounds, log) : null;
+  const ranked = chosen.includes('rankings') ? rankings(mostSecondsOfRanking, log) : null;
   if (values.json) {
-    console.log(JSON.stringify({ scorers, workers, costs, runs }, null, 2));
+    console.log(JSON.stringify({ scorers, workers, costs, runs, ranked }, null, 2));
     return;
   }
   const tables = [
@@ -53,6 +64,7 @@ async function measure(): Promise<void> {
     workers && scalingTableOf(workers),
     costs && chunkCostTableOf(costs),
     runs && freshTableOf(runs, rounds),
+    ranked && rankingsTableOf(ranked, mostSecondsOfRanking),
   ];
   console.log(tables.filter((table) => table !== null).join('\n\n'));
 }

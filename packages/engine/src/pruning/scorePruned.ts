@@ -67,6 +67,7 @@ export function scorePruned(
       passed += here;
     }
   }
+  if (options.sharedKey) kept.exchange(options.sharedKey);
   return {
     points: found.points,
     ...{ passed: counting ? passed : null, passedEach: null, outside: null },
