@@ -9,11 +9,11 @@ export interface Condition {
 
 export const always: Condition = { sql: 'true', values: [] };
 
-export function condition(sql: string, ...values: (string | number)[]): Condition {
+function condition(sql: string, ...values: (string | number)[]): Condition {
   return { sql, values };
 }
 
-export function both(...conditions: readonly Condition[]): Condition {
+function both(...conditions: readonly Condition[]): Condition {
   const real = conditions.filter((one) => one !== always);
   if (real.length === 0) return always;
   return {

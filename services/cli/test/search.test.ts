@@ -152,3 +152,24 @@ test('a search that is broken off leaves no temporary database behind, nor does 
   expect(read.code).toBe(0);
   expect(readdirSync(place)).toEqual([]);
 });
+
+test('a search with a front answers with its members, which the candidates mark', async () => {
+  const front = [
+    { quantity: 'density', prefer: 'low' },
+    { quantity: 'sizeMismatch', prefer: 'high' },
+  ];
+  const input = JSON.stringify({ ...JSON.parse(small), keep: 3, front });
+  const found = await jsonOf(['search', '-', '--workers', '1'], { input });
+  expect(found.front.length).toBeGreaterThan(1);
+  expect(found.front).toEqual(found.candidates.filter((one: { front: boolean }) => one.front));
+  // Along a front of two quantities whoever gains in the one loses in the other.
+  const byDensity = found.front.toSorted(
+    (one: Quantities, other: Quantities) => one.quantities.density - other.quantities.density,
+  );
+  const mismatches = byDensity.map(({ quantities }: Quantities) => quantities.sizeMismatch);
+  expect(mismatches).toEqual(mismatches.toSorted((one: number, other: number) => one - other));
+});
+
+interface Quantities {
+  quantities: { density: number; sizeMismatch: number };
+}

@@ -133,3 +133,25 @@ test('a parameter that is nearly right is answered with the one that was meant',
   expect(fault).toMatchObject({ code: 'request/unknown-key', pointer: '/max.densty' });
   expect(fault.detail).toContain('did you mean "max.density"?');
 });
+
+test('members of the Pareto front are asked for by front=yes, of a search that has one', async () => {
+  const front = [
+    { quantity: 'density', prefer: 'low' },
+    { quantity: 'omega', prefer: 'high' },
+  ];
+  const { id: withFront } = await server.search({ ...specification, front, keep: 20 });
+  const url = `/api/v1/searches/${withFront}`;
+  const { items } = (
+    await server.ask({ url: `${url}/candidates?front=yes&order=density` })
+  ).json() as CandidatePage;
+  expect(items.length).toBeGreaterThan(1);
+  expect(items.every((one) => one.front)).toBe(true);
+  const rising = items.map(({ quantities }) => quantities.omega!);
+  expect(rising).toEqual(rising.toSorted((one, other) => one - other));
+  const csv = (await server.ask({ url: `${url}/export?format=csv&front=yes` })).body.split('\n');
+  const rows = csv.filter((line) => line !== '' && !line.startsWith('#'));
+  expect(rows[0]).toMatch(/,score,front$/);
+  expect(rows.slice(1)).toHaveLength(items.length);
+  for (const row of rows.slice(1)) expect(row).toMatch(/,1$/);
+  expect((await ask('?front=yes')).json()).toMatchObject({ code: 'request/invalid' });
+});
