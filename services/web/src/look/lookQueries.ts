@@ -73,7 +73,7 @@ export const tradeOffQuery = (
 };
 
 /** A published alloy as GET /searches/:id/published tells it. */
-export interface PublishedView {
+interface PublishedView {
   formula: string;
   composition: Record<string, number>;
   inPool: boolean;
@@ -84,7 +84,7 @@ export interface PublishedView {
 }
 
 /** A melt that was recorded here, with computed values. */
-export interface MeltPointView {
+interface MeltPointView {
   id: string;
   name: string;
   composition: Record<string, number>;
