@@ -1,5 +1,4 @@
 import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract';
-import { bestInBatches } from './bestInBatches.ts';
 import { keyOf, type Ranking, scoreOf } from './ranking.ts';
 
 /** The best so many of the points offered, in whatever order they come. */
@@ -14,15 +13,11 @@ export interface BestPoints {
   take(): RankedPoints;
 }
 
-/** A heap of more levels costs more than now and then dropping the worst. */
-const mostInHeap = 4096;
-
 /**
  * Keeps the best `keep` points in a heap with the worst on top: one flat array of (key, system,
  * point) that grows as it fills, so that a million points are 24 MB and no objects.
  */
 export function bestPoints(keep: number, prefer: Ranking['prefer']): BestPoints {
-  if (keep > mostInHeap) return bestInBatches(keep, prefer);
   let heap = new Float64Array(stride * Math.min(keep, 64));
   let count = 0;
 

@@ -1,8 +1,12 @@
 import type { Outcome } from '@tiegel/contract';
+import { bestInBatches } from './bestInBatches.ts';
 import { bestSystems } from './bestOfSystems.ts';
 import { bestPoints } from './bestPoints.ts';
 import { frontPoints } from './front/frontPoints.ts';
 import { keyOf, type Ranking } from './ranking.ts';
+
+/** A heap of more points has so many levels that dropping the worst now and then costs less. */
+const mostInHeap = 4096;
 
 /** Where a scorer puts the points that pass, system by system. */
 export interface KeptPoints {
@@ -28,7 +32,7 @@ export interface KeptPoints {
 /** Collects what one chunk keeps. A point that is strictly worse than the cut-off is kept for its system only. */
 export function keptPoints(ranking: Ranking, cutOff: number | null): KeptPoints {
   const { keep, keepPerSystem, prefer } = ranking;
-  const best = bestPoints(keep, prefer);
+  const best = keep > mostInHeap ? bestInBatches(keep, prefer) : bestPoints(keep, prefer);
   const bestHere = bestPoints(keepPerSystem, prefer);
   let cutOffKey = cutOff === null ? Number.POSITIVE_INFINITY : keyOf(cutOff, prefer);
   let ofSystems = new Float64Array(0);

@@ -25,7 +25,7 @@ export interface Atom {
 
 /** P of a form, or what a node computes. */
 export type Value = { kind: 'form'; form: Form } | { kind: 'node'; node: Node };
-export type Operator = '<' | '<=' | '>' | '>=';
+type Operator = '<' | '<=' | '>' | '>=';
 
 const always: Test = { kind: 'always' };
 const never: Test = { kind: 'never' };
@@ -376,14 +376,6 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
       case 'negate':
       case 'absolute':
         return isFiniteNode(operation.of);
-      case 'lesser':
-      case 'greater': {
-        const cut = fixedValue(operation.left) ?? fixedValue(operation.right);
-        if (cut === null) break;
-        const of = fixedValue(operation.left) === null ? operation.left : operation.right;
-        const beyond = compare(of, operation.kind === 'lesser' ? '>=' : '<=', cut, 0);
-        return all(isNumber(of), any(isFiniteNode(of), beyond));
-      }
       case 'exponential':
         if (operation.of.high <= LARGEST_EXPONENT) return isNumber(operation.of);
         break;
@@ -399,7 +391,11 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
           operation.kind === 'lesser' ? low > Number.NEGATIVE_INFINITY : high < Number.POSITIVE_INFINITY,
         );
         if (held && sides.some(({ mayLack }) => !mayLack)) return all(...sides.map(isNumber));
-        return all(compare(node, '>=', -Number.MAX_VALUE, 0), compare(node, '<=', Number.MAX_VALUE, 0));
+        const cut = fixedValue(operation.left) ?? fixedValue(operation.right);
+        if (cut === null) break;
+        const of = fixedValue(operation.left) === null ? operation.left : operation.right;
+        const beyond = compare(of, operation.kind === 'lesser' ? '>=' : '<=', cut, 0);
+        return all(isNumber(of), any(isFiniteNode(of), beyond));
       }
     }
     return all(compare(node, '>=', -Number.MAX_VALUE, 0), compare(node, '<=', Number.MAX_VALUE, 0));

@@ -1,5 +1,5 @@
 /** The types of WebAssembly values that the kernel uses. */
-export type ValueType = 'i32' | 'i64' | 'f64' | 'v128';
+type ValueType = 'i32' | 'i64' | 'f64' | 'v128';
 
 const valueTypes: Record<ValueType, number> = { i32: 0x7f, i64: 0x7e, f64: 0x7c, v128: 0x7b };
 const NO_RESULT = 0x40;
@@ -62,7 +62,7 @@ const accesses = {
 } as const;
 
 export type PlainInstruction = keyof typeof plain;
-export type Access = keyof typeof accesses;
+type Access = keyof typeof accesses;
 /** A local variable of a function. */
 export type Local = number & { readonly local: unique symbol };
 

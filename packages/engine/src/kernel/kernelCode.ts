@@ -27,8 +27,7 @@ export interface KernelTask {
 /** Lanes are two systems with the same points, or two neighbours on a line of one system. */
 export type Lanes = 'systems' | 'line';
 
-/** Bits of a record: points that the canonical evaluator must decide, and points that may be kept. */
-export const uncertainBits = 3;
+/** Bits of a record: two of points that the canonical evaluator must decide, then two of points that may be kept. */
 export const candidateShift = 2;
 
 export interface KernelCode {

@@ -42,7 +42,7 @@ const mostRecords = pointsPerCall + 1024;
 const VECTOR = 16;
 
 /** Vectors of a form's numbers for systems of so many elements, the last of which takes what is left. */
-export function vectorsOf({ degree }: Form, elements: number): number {
+function vectorsOf({ degree }: Form, elements: number): number {
   const free = elements - 1;
   return 1 + (degree > 0 ? free : 0) + (degree > 1 ? (free * (free + 1)) / 2 : 0);
 }

@@ -3,7 +3,7 @@ import { constantForm, type Form, productOfForms, roundingOf, scaledForm, sumOfF
 import { type Known, noSlack, ROUNDED, type Slack, sizeOf, slackOf, unknown } from './slack.ts';
 
 /** What a node computes, from other nodes. */
-export type Operation =
+type Operation =
   | { kind: 'constant'; value: number }
   /** A step of the program that is the same at all points of a system; computed canonically. */
   | { kind: 'system'; step: number }
@@ -17,7 +17,7 @@ export type Operation =
   /** The value of a node; points where the size of `guard` is `least` or less are left to the canonical evaluator. */
   | { kind: 'away'; of: Node; guard: Node; least: number };
 
-export type BinaryKind = 'add' | 'subtract' | 'multiply' | 'divide' | 'lesser' | 'greater';
+type BinaryKind = 'add' | 'subtract' | 'multiply' | 'divide' | 'lesser' | 'greater';
 
 export interface Condition {
   left: Node;
