@@ -14,6 +14,8 @@ const shortestMs = 250;
 const longestMs = 400;
 /** Where the sample cannot grow the grid is small, and its search takes no time however wrong the rate. */
 const smallGridMs = 30;
+/** On a machine that does much else the clock on the wall ends it, ms. */
+const mostWallMs = 1000;
 /** A round that is not this much faster than the best before it says that the rate has settled. */
 const settled = 1.05;
 
@@ -21,44 +23,50 @@ const settled = 1.05;
  * How many points a second scoring takes on this very search, on one core of this machine, from a
  * sample spread over the grid: the best of some rounds, since other work only ever slows. Takes 0.3
  * to 0.5 s. Null for a grid without points, or so nearly that the sample meets none.
+ *
+ * @param now milliseconds; best those of this thread's processor time, which other work on the
+ *   machine hardly changes, where a program can read them
  */
-export function calibrate(prepared: Prepared): number | null {
-  const start = performance.now();
-  const round = scorer(prepared);
+export function calibrate(prepared: Prepared, now: () => number = () => performance.now()): number | null {
+  const start = now();
+  const wallStart = performance.now();
+  const isOver = (ms: number) => now() - start > ms || performance.now() - wallStart > mostWallMs;
+  const round = scorer(prepared, now);
+  // Twice, for the first time may make what the search needs once.
+  const rateOf = (chunks: readonly Chunk[]) => Math.max(round(chunks), round(chunks));
   let sample = calibrationSample(prepared, fewestPoints);
   let enoughMs = shortestMs;
   if (sample.chunks.length === 0) return null;
-  let rate = round(sample.chunks);
-  for (let points = fewestPoints; (sample.points / rate) * 1000 < shortestRoundMs; points *= growth) {
+  let best = rateOf(sample.chunks);
+  for (let points = fewestPoints; (sample.points / best) * 1000 < shortestRoundMs; points *= growth) {
     const larger = calibrationSample(prepared, points * growth);
-    if (larger.points === sample.points) {
-      enoughMs = smallGridMs;
-      break;
-    }
+    if (larger.points === sample.points) enoughMs = smallGridMs;
+    if (larger.points === sample.points || isOver(longestMs)) break;
     sample = larger;
-    rate = round(sample.chunks);
+    best = rateOf(sample.chunks);
   }
-  let best = rate;
   for (;;) {
     const before = best;
     best = Math.max(best, round(sample.chunks));
-    const rises = best > before * settled;
-    if (performance.now() - start > (rises ? longestMs : enoughMs)) return best;
+    if (isOver(best > before * settled ? longestMs : enoughMs)) return best;
   }
 }
 
-/** Scores chunks as a worker does, with the cut-off known from earlier rounds; returns points a second. */
-function scorer(prepared: Prepared): (chunks: readonly Chunk[]) => number {
+/** Scores chunks as a worker does, with the cut-off known from earlier rounds; returns points a second of scoring, merging apart. */
+function scorer(prepared: Prepared, now: () => number): (chunks: readonly Chunk[]) => number {
   const { ranking, limits, plan } = prepared;
   let cutOff: number | null = null;
   return (chunks) => {
     let outcome = emptyOutcome(limits.length, plan.specification.tally);
-    const start = performance.now();
+    let milliseconds = 0;
     for (const chunk of chunks) {
-      outcome = mergeOutcomes(outcome, scoreChunk(prepared, chunk, { cutOff })!, ranking);
+      const start = now();
+      const found = scoreChunk(prepared, chunk, { cutOff })!;
+      milliseconds += now() - start;
+      outcome = mergeOutcomes(outcome, found, ranking);
     }
-    const seconds = (performance.now() - start) / 1000;
     cutOff = cutOffOf(outcome, ranking) ?? cutOff;
-    return outcome.points / seconds;
+    // A clock that counts in coarse steps may not have moved.
+    return outcome.points / (Math.max(milliseconds, 1e-3) / 1000);
   };
 }

@@ -17,6 +17,12 @@ export interface Estimates {
   learn(specification: SearchSpecification, points: number, seconds: number): void;
 }
 
+/** Processor time of this thread: what else the machine does is no part of the rate. */
+function processorMs(): number {
+  const { user, system } = process.threadCpuUsage();
+  return (user + system) / 1000;
+}
+
 export function estimates(): Estimates {
   const known = new Map<string, number>();
 
@@ -33,7 +39,7 @@ export function estimates(): Estimates {
     pointsPerSecond({ plan, prepared }) {
       const kind = kindOf(plan.specification);
       // A grid without points is refused before anybody asks how fast it is.
-      const rate = known.get(kind) ?? calibrate(prepared) ?? 1;
+      const rate = known.get(kind) ?? calibrate(prepared, processorMs) ?? 1;
       keep(kind, rate);
       return rate;
     },
