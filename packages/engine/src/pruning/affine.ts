@@ -22,7 +22,7 @@ export interface Frame {
 }
 
 /** One affine function for each step: constant + Σ slopeᵢ yᵢ, and its value in the middle. */
-export interface Sides {
+interface Sides {
   constants: Float64Array;
   /** By step and element. */
   slopes: Float64Array;

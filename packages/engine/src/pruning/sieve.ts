@@ -5,7 +5,7 @@ import type { SystemBounder } from './systemBounder.ts';
 type Look = (parts: Int32Array) => void;
 
 /** What an affine function must be at most 0 for. */
-export type Purpose = 'pass' | 'passSurely' | 'keep';
+type Purpose = 'pass' | 'passSurely' | 'keep';
 
 /**
  * Goes through the points of a box line by line, and leaves only those to be looked at that
