@@ -113,12 +113,12 @@ function planOf(specification: SearchSpecification, { prices, columns = [] }: La
 
 /** Those columns that a limit, the ranking or a figure of merit reads: others do not belong to the search. */
 function columnsReadBy(
-  { limits, rank, lets = {} }: SearchSpecification,
+  { limits, rank, front = [], lets = {} }: SearchSpecification,
   columns: readonly OwnColumn[],
 ): OwnColumn[] {
   if (columns.length === 0) return [];
   const quantityOf = quantityFinder({ columns, lets });
-  const named = [...[...limits, ...rank].map(({ quantity }) => quantity), ...Object.keys(lets)];
+  const named = [...[...limits, ...rank, ...front].map(({ quantity }) => quantity), ...Object.keys(lets)];
   const read = new Set(named.flatMap((id) => columnsOf(quantityOf(id)).elements));
   return columns.filter(({ id }) => read.has(id));
 }

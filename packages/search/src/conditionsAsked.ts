@@ -7,9 +7,9 @@ import { ownOf } from './namedIn.ts';
  * ranking computes with, default or not.
  */
 export function conditionsAsked(plan: Pick<Plan, 'specification' | 'columns'>): ConditionValue[] {
-  const { limits, rank, conditions: set = {} } = plan.specification;
+  const { limits, rank, front = [], conditions: set = {} } = plan.specification;
   const quantityOf = quantityFinder(ownOf(plan));
-  const read = [...limits, ...rank].flatMap(({ quantity }) => conditionsOf(quantityOf(quantity)));
+  const read = [...limits, ...rank, ...front].flatMap(({ quantity }) => conditionsOf(quantityOf(quantity)));
   return Object.values(conditions)
     .filter(({ name }) => name in set || read.includes(name))
     .map(({ name, label, unit, default: value }) => ({ label, unit, value: set[name] ?? value }));

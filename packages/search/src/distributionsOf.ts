@@ -61,8 +61,8 @@ function shownQuantities(
     namesIn(quantities, '/quantities', own);
     return [...new Set(quantities)];
   }
-  const { limits, rank } = specification;
-  return [...new Set([...limits, ...(ranked ? rank : [])].map(({ quantity }) => quantity))];
+  const { limits, rank, front = [] } = specification;
+  return [...new Set([...limits, ...(ranked ? rank : []), ...front].map(({ quantity }) => quantity))];
 }
 
 /** Shares of the points that meet each limit, all limits but each, and all limits. */

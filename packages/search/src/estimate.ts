@@ -61,6 +61,7 @@ export function estimates(): Estimates {
 function kindOf({
   limits,
   rank,
+  front = [],
   components,
   fractions,
   keep,
@@ -69,6 +70,7 @@ function kindOf({
 }: SearchSpecification): string {
   return JSON.stringify([
     ...[limits.map(({ quantity }) => quantity), rank.map(({ quantity }) => quantity), components],
+    front.map(({ quantity }) => quantity),
     ...[fractions === 'equimolar' ? fractions : fractions.step, keep, keepPerSystem, tally],
   ]);
 }

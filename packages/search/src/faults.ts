@@ -8,12 +8,13 @@ import { ownOf } from './namedIn.ts';
 /** Every value that a limit or a ranking needs and that the data lack for an element of the pool. */
 export function valueFaults(plan: Plan): Fault[] {
   const { specification, facts } = plan;
-  const { limits, rank } = specification;
+  const { limits, rank, front = [] } = specification;
   const quantityOf = quantityFinder(ownOf(plan));
   const wholePool = Object.fromEntries(facts.symbols.map((symbol) => [symbol, 1]));
   const entries = [
     ...limits.map(({ quantity }, place) => ({ quantity, pointer: `/limits/${place}/quantity` })),
     ...rank.map(({ quantity }, place) => ({ quantity, pointer: `/rank/${place}/quantity` })),
+    ...front.map(({ quantity }, place) => ({ quantity, pointer: `/front/${place}/quantity` })),
   ];
   return entries.flatMap(({ quantity, pointer }) => {
     const asked = quantityOf(quantity);

@@ -3,6 +3,7 @@ import { scoreReference } from '@tiegel/engine';
 import { expect, test } from 'vitest';
 import { checkSearch } from '../src/check.ts';
 import { closingNotices } from '../src/closingNotices.ts';
+import { distributionsOf } from '../src/distributionsOf.ts';
 import type { Underway } from '../src/underway.ts';
 import { handQueue } from './fixtures/handQueue.ts';
 import { laboratory } from './fixtures/laboratory.ts';
@@ -58,6 +59,17 @@ function dominates({ quantities: one }: Valued, { quantities: other }: Valued): 
   const electrons = one.valenceElectronConcentration! - other.valenceElectronConcentration!;
   return light <= 0 && electrons >= 0 && (light < 0 || electrons > 0);
 }
+
+test('what a front is made of needs its data, belongs in the sample, and its conditions in the question', () => {
+  const without = () =>
+    checkSearch(question({ front: [front[0], { quantity: 'cost', prefer: 'low' }] }), { prices: null }, 1e9);
+  expect(without).toThrow(refused('search/price-missing'));
+  const strong = [front[0], { quantity: 'yieldStrengthFcc', prefer: 'high' }];
+  const specification = question({ front: strong });
+  expect(checkSearch(specification, { prices: demoPrices }, 1e9).question).toMatch(/service temperature/);
+  const { quantities } = distributionsOf({ specification, sample: 10 }, { prices: demoPrices }, 1e9);
+  expect(quantities.map(({ quantity }) => quantity)).toContain('yieldStrengthFcc');
+});
 
 test('a front with more members than are kept says up to where it is complete', () => {
   const { prepared, plan } = checkSearch(request, { prices: demoPrices, columns: [] }, 1e9);
