@@ -5,8 +5,8 @@
 import { parseArgs } from 'node:util';
 import { embeddedInstallation } from '../test/faults/installation.ts';
 import { type Kind, kinds } from '../test/faults/kinds.ts';
-import { randomFrom } from '../test/fixtures/randomFrom.ts';
 import { round, type Undisturbed, undisturbed } from '../test/faults/round.ts';
+import { randomFrom } from '../test/fixtures/randomFrom.ts';
 
 const { values } = parseArgs({ options: { rounds: { type: 'string' }, seed: { type: 'string' } } });
 const rounds = Number(values.rounds ?? 10);

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, test } from 'vitest';
+import { randomFrom } from '../fixtures/randomFrom.ts';
 import { redisIsHere } from '../fixtures/redisServer.ts';
 import { embeddedInstallation, type Installation } from './installation.ts';
 import { kinds } from './kinds.ts';
-import { randomFrom } from '../fixtures/randomFrom.ts';
 import { round, type Undisturbed, undisturbed } from './round.ts';
 
 /** More of the same: node scripts/faults.ts --rounds 10. */

@@ -31,7 +31,7 @@ export function useEndMessage(search: SearchView | undefined): void {
 }
 
 /** The end of a search in a sentence. */
-export function endInWords({ state, kept, reason }: SearchView): string {
+function endInWords({ state, kept, reason }: SearchView): string {
   if (state === 'done') return `The search is done: ${formatCount(kept)} candidates are kept.`;
   return `The search has ${state === 'failed' ? 'failed' : 'been cancelled'}${reason ? `: ${reason}` : '.'}`;
 }
