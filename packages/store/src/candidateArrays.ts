@@ -1,6 +1,6 @@
 import type { CandidateQuery } from '@tiegel/contract';
 import { columnOf } from './candidateColumns.ts';
-import type { CandidateSet } from './candidateSource.ts';
+import type { CandidateSet } from './candidateSet.ts';
 import { type ColumnBlocks, columnBlocks } from './columnBlocks.ts';
 import { columnCache } from './columnCache.ts';
 import { compositionHash } from './compositionHash.ts';

@@ -1,6 +1,6 @@
 import type { CandidateQuery } from '@tiegel/contract';
 import type { CandidateArrays } from './candidateArrays.ts';
-import type { CandidateSet } from './candidateSource.ts';
+import type { CandidateSet } from './candidateSet.ts';
 import { meeting } from './meeting.ts';
 
 /** A search's candidates in a query's order, filters aside: a place for each, from 0, and the ranks there. */

@@ -1,7 +1,8 @@
 import type { CandidatePage, CandidateQuery } from '@tiegel/contract';
 import { type CandidateLine, lineSteps } from './candidateLine.ts';
 import type { CandidateRows } from './candidateRows.ts';
-import type { CandidateSet, CandidateSource } from './candidateSource.ts';
+import type { CandidateSet } from './candidateSet.ts';
+import type { CandidateSource } from './candidateSource.ts';
 import { pageKey, placeOf } from './pageKey.ts';
 
 /**

@@ -1,6 +1,6 @@
 import type { Candidate } from '@tiegel/contract';
 import { columnOf } from './candidateColumns.ts';
-import type { CandidateSet } from './candidateSource.ts';
+import type { CandidateSet } from './candidateSet.ts';
 import type { Connection } from './connections.ts';
 
 /** Rows of candidates by rank. */

@@ -2,7 +2,8 @@ import type { Candidate, CandidateQuery } from '@tiegel/contract';
 import { lineSteps } from './candidateLine.ts';
 import { finished } from './candidatePage.ts';
 import { candidateRows } from './candidateRows.ts';
-import type { CandidateSet, CandidateSource } from './candidateSource.ts';
+import type { CandidateSet } from './candidateSet.ts';
+import type { CandidateSource } from './candidateSource.ts';
 import type { Connections } from './connections.ts';
 import { storeProblem } from './storeProblem.ts';
 

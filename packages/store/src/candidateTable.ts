@@ -4,7 +4,7 @@ import { addColumns } from './candidateColumns.ts';
 import { lineSteps } from './candidateLine.ts';
 import { candidatePage } from './candidatePage.ts';
 import { candidateRows } from './candidateRows.ts';
-import type { CandidateSet } from './candidateSource.ts';
+import type { CandidateSet } from './candidateSet.ts';
 import { candidateStream } from './candidateStream.ts';
 import {
   type CandidateColumns,

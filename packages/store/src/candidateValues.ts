@@ -1,6 +1,7 @@
 import type { CandidateQuery } from '@tiegel/contract';
 import { columnOf } from './candidateColumns.ts';
-import type { CandidateSet, CandidateSource } from './candidateSource.ts';
+import type { CandidateSet } from './candidateSet.ts';
+import type { CandidateSource } from './candidateSource.ts';
 import { always, filterOf } from './condition.ts';
 import type { Connection } from './connections.ts';
 import { storeProblem } from './storeProblem.ts';

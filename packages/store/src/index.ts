@@ -1,4 +1,4 @@
-export type { CandidateSet } from './candidateSource.ts';
+export type { CandidateSet } from './candidateSet.ts';
 export type { CandidateTable } from './candidateTable.ts';
 export type { CandidateColumns } from './candidateValues.ts';
 export type { ChargeSheetTable, StoredChargeSheet } from './chargeSheets.ts';

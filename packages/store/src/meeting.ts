@@ -1,6 +1,6 @@
 import type { CandidateQuery } from '@tiegel/contract';
 import type { CandidateArrays } from './candidateArrays.ts';
-import type { CandidateSet } from './candidateSource.ts';
+import type { CandidateSet } from './candidateSet.ts';
 
 /**
  * 1 for each candidate, by rank less one, that meets the filters of a query; null where it has

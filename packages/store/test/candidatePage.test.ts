@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { CandidateQuery } from '@tiegel/contract';
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
-import type { CandidateSet } from '../src/candidateSource.ts';
+import type { CandidateSet } from '../src/candidateSet.ts';
 import { type CandidateTable, candidateTable } from '../src/candidateTable.ts';
 import { type Connections, openConnections } from '../src/connections.ts';
 import { searchTable } from '../src/searches.ts';

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
-import type { CandidateSet } from '../src/candidateSource.ts';
+import type { CandidateSet } from '../src/candidateSet.ts';
 import { type CandidateTable, candidateTable } from '../src/candidateTable.ts';
 import type { CandidateColumns, ColumnsAsked } from '../src/candidateValues.ts';
 import { type Connections, openConnections } from '../src/connections.ts';

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
-import type { CandidateSet } from '../src/candidateSource.ts';
+import type { CandidateSet } from '../src/candidateSet.ts';
 import { type CandidateTable, candidateTable } from '../src/candidateTable.ts';
 import { type Connections, openConnections } from '../src/connections.ts';
 import { searchTable } from '../src/searches.ts';
