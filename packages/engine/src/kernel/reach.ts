@@ -97,15 +97,12 @@ export function reachesOf(
     if (!('left' in operation)) return null;
     const { kind, left, right } = operation;
     const [first, second] = [fixedValue(left), fixedValue(right)];
-    if (kind === 'add' && first !== null)
-      return (side, to) => reaches(right, side, (score) => to(score) - first);
-    if (kind === 'add' && second !== null)
-      return (side, to) => reaches(left, side, (score) => to(score) - second);
-    if (kind === 'subtract' && second !== null) {
-      return (side, to) => reaches(left, side, (score) => to(score) + second);
-    }
-    if (kind === 'subtract' && first !== null) {
-      return (side, to) => reaches(right, otherSide(side), (score) => first - to(score));
+    const other = kind === 'add' || kind === 'subtract' ? (first ?? second) : null;
+    if (other !== null) {
+      const of = first === null ? left : right;
+      if (kind === 'add') return (side, to) => reaches(of, side, (score) => moved(to(score), -other, side));
+      if (first === null) return (side, to) => reaches(of, side, (score) => moved(to(score), other, side));
+      return (side, to) => reaches(of, otherSide(side), (score) => moved(-to(score), other, otherSide(side)));
     }
     const factor = kind === 'multiply' ? (first ?? second) : kind === 'divide' && second ? 1 / second : null;
     if (factor === null || factor === 0) return null;
@@ -150,6 +147,12 @@ export function reachesOf(
 
   const found = reaches(node, prefer === 'high' ? 'at least' : 'at most', (score) => score);
   return found.slice(0, mostReaches);
+}
+
+/** The sum, eased by far more than it and what led to it was rounded: the two may cancel. */
+function moved(value: number, by: number, side: Side): number {
+  const margin = 2 ** -46 * (Math.abs(value) + Math.abs(by));
+  return side === 'at least' ? value + by - margin : value + by + margin;
 }
 
 const otherSide = (side: Side): Side => (side === 'at least' ? 'at most' : 'at least');
