@@ -57,7 +57,7 @@ class KernelSearch {
   private readonly evaluateAll: (system: readonly number[], amounts: Int32Array) => Float64Array;
   private readonly evaluateScore: (system: readonly number[], amounts: Int32Array) => Float64Array;
   private readonly keyOf: (system: readonly number[]) => string;
-  private readonly wholeBoxes = new Map<string, { box: Box | null; points: number }>();
+  private readonly wholeBoxes = new Map<string, Box | null>();
 
   /** Of the chunk at hand. */
   private kept: KeptPoints;
@@ -166,40 +166,39 @@ class KernelSearch {
         continue;
       }
       const key = this.keyOf(system);
-      const { box, points: count } = this.wholeBox(key, system);
+      const box = this.wholeBox(key, system);
       if (box === null) continue;
       const own = [...system];
       const other = alone ? undefined : waiting.get(key);
       if (alone) {
-        if (!add(this.sweepAlone(own, number, box, count, left, isStopped))) return null;
+        if (!add(this.sweepAlone(own, number, box, left, isStopped))) return null;
       } else if (other === undefined) {
         waiting.set(key, { number, system: own });
       } else {
         waiting.delete(key);
-        const both = this.sweepTwo([other.system, own], [other.number, number], box, count, isStopped);
+        const both = this.sweepTwo([other.system, own], [other.number, number], box, isStopped);
         if (both === 'left') {
-          if (!add(this.sweepAlone(other.system, other.number, box, count, left, isStopped))) return null;
-          if (!add(this.sweepAlone(own, number, box, count, left, isStopped))) return null;
+          if (!add(this.sweepAlone(other.system, other.number, box, left, isStopped))) return null;
+          if (!add(this.sweepAlone(own, number, box, left, isStopped))) return null;
         } else if (!add(both)) return null;
       }
     }
     for (const { number, system: last } of waiting.values()) {
-      const { box, points: count } = this.wholeBox(this.keyOf(last), last);
-      if (!add(this.sweepAlone(last, number, box!, count, left, isStopped))) return null;
+      const box = this.wholeBox(this.keyOf(last), last);
+      if (!add(this.sweepAlone(last, number, box!, left, isStopped))) return null;
     }
     return points;
   }
 
-  private wholeBox(key: string, system: readonly number[]): { box: Box | null; points: number } {
+  private wholeBox(key: string, system: readonly number[]): Box | null {
     let known = this.wholeBoxes.get(key);
     if (known === undefined) {
       const { lowest, highest } = this.prepared.grid;
-      const box = tightBox(
+      known = tightBox(
         system.map((element) => lowest[element]!),
         system.map((element) => highest[element]!),
         this.task.total,
       );
-      known = { box, points: box === null ? 0 : pointsIn(box) };
       if (this.wholeBoxes.size > 10_000) this.wholeBoxes.clear();
       this.wholeBoxes.set(key, known);
     }
@@ -210,18 +209,17 @@ class KernelSearch {
     systems: readonly [readonly number[], readonly number[]],
     numbers: readonly [number, number],
     box: Box,
-    points: number,
     stopped: () => boolean,
   ): number | null | 'left' {
     if (!this.enter(systems, numbers, 'systems')) return 'left';
-    return this.sweepBox(box, points, 0, stopped) ? 2 * points : null;
+    const points = this.sweepBox(box, 0, stopped);
+    return points === null ? null : 2 * points;
   }
 
   private sweepAlone(
     system: readonly number[],
     number: number,
     box: Box,
-    points: number,
     left: Chunk[],
     stopped: () => boolean,
   ): number | null {
@@ -229,7 +227,7 @@ class KernelSearch {
       leave(left, { firstPoint: 0, endPoint: null }, number);
       return 0;
     }
-    return this.sweepBox(box, points, 0, stopped) ? points : null;
+    return this.sweepBox(box, 0, stopped);
   }
 
   /** Some points of a system. */
@@ -250,9 +248,9 @@ class KernelSearch {
     const numbering = pointNumbering(grid, own);
     let points = 0;
     for (const box of rangeBoxes(grid, own, first, end)) {
-      const here = pointsIn(box);
+      const here = this.sweepBox(box, numbering.numberOf(firstPointOf(box)), stopped);
+      if (here === null) return null;
       points += here;
-      if (!this.sweepBox(box, here, numbering.numberOf(firstPointOf(box)), stopped)) return null;
     }
     return points;
   }
@@ -279,27 +277,31 @@ class KernelSearch {
     return one.enter(systems);
   }
 
-  /** Sweeps a box of the systems entered, of which so many points are in it, from the number of its first point on. */
-  private sweepBox(box: Box, points: number, firstIndex: number, stopped: () => boolean): boolean {
+  /** Sweeps a box of the systems entered, from the number of its first point on; how many points it has, null when stopped. */
+  private sweepBox(box: Box, firstIndex: number, stopped: () => boolean): number | null {
     this.firstIndex = firstIndex;
-    return this.sweepFrom(box, points, 0, stopped);
+    return this.sweepFrom(box, 0, stopped);
   }
 
-  private sweepFrom(box: Box, points: number, place: number, stopped: () => boolean): boolean {
-    if (points <= pointsPerCall || place >= box.low.length - 2) {
+  private sweepFrom(box: Box, place: number, stopped: () => boolean): number | null {
+    if (place >= box.low.length - 2 || fitsInCall(box)) {
       this.renewCutOff();
       this.kernel!.startAt(0);
-      this.firstIndex += this.kernel!.sweep(box.low, box.high);
-      return !stopped();
+      const points = this.kernel!.sweep(box.low, box.high);
+      this.firstIndex += points;
+      return stopped() ? null : points;
     }
+    let points = 0;
     for (let parts = box.low[place]!; parts <= box.high[place]!; parts += 1) {
       const [low, high] = [box.low.slice(), box.high.slice()];
       low[place] = parts;
       high[place] = parts;
       const slice = tightBox(low, high, box.total);
-      if (slice && !this.sweepFrom(slice, pointsIn(slice), place + 1, stopped)) return false;
+      const here = slice === null ? 0 : this.sweepFrom(slice, place + 1, stopped);
+      if (here === null) return null;
+      points += here;
     }
-    return true;
+    return points;
   }
 
   private renewCutOff(): void {
@@ -340,6 +342,13 @@ class KernelSearch {
     if (passes) this.passed += 1;
     return passes;
   }
+}
+
+/** Whether a box has no more points than a call may; counted only where its free amounts leave that open. */
+function fitsInCall(box: Box): boolean {
+  let most = 1;
+  for (let at = 0; at < box.low.length - 1; at += 1) most *= box.high[at]! - box.low[at]! + 1;
+  return most <= pointsPerCall || pointsIn(box) <= pointsPerCall;
 }
 
 /** Adds a system, or the part of it, to what is left for another scorer. */
