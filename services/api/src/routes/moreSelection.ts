@@ -16,13 +16,13 @@ const taken = new WeakMap<object, MoreSelection>();
 /**
  * A hook before the check of a request: takes ranges and order by the quantities that the search
  * alone has out of the query string, whose schema cannot name them; all else is left to the
- * schema, with its near misses. Throws search/unknown, request/wrong-value.
+ * schema, with its near misses. Throws request/wrong-value.
  */
 export function takeMore(searches: Searches) {
   return async (request: FastifyRequest): Promise<void> => {
     const { id } = request.params as { id: string };
     const query = request.query as Record<string, unknown>;
-    const ids = searches.view(id).moreQuantities.map((quantity) => quantity.id);
+    const ids = moreIds(searches, id);
     const faults: Fault[] = [];
     const edge = (name: string): number | undefined => {
       const sent = { [name]: query[name] };
@@ -42,6 +42,16 @@ export function takeMore(searches: Searches) {
     if (faults.length > 0) throw new ProblemError(faults);
     taken.set(request, { ranges, order });
   };
+}
+
+/** None of a search that is not there: what is wrong with the question itself is told first. */
+function moreIds(searches: Searches, id: string): string[] {
+  try {
+    return searches.view(id).moreQuantities.map((quantity) => quantity.id);
+  } catch (error) {
+    if (error instanceof ProblemError && error.faults[0]?.code === 'search/unknown') return [];
+    throw error;
+  }
 }
 
 /** What the hook took of a request. */
