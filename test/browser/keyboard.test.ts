@@ -114,6 +114,8 @@ test('a question mark that is typed into a field is only a letter', async () => 
 
 test('the first Tab leads to a link past the head, and a new page is read from its beginning', async () => {
   const { page } = await site.visit('/searches');
+  // Before the page is there the browser has nothing to go to.
+  await page.getByRole('heading', { name: 'Searches' }).waitFor();
   await page.keyboard.press('Tab');
   expect(await focusedName(page)).toBe('Skip to the content');
   await page.keyboard.press('Enter');
