@@ -4,6 +4,7 @@ import { chargeAnswerFields, chargeFields, readCharge } from '../charges/chargeS
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
+import { idempotencyHeader } from './idempotencyHeader.ts';
 
 const path = '/charge-sheets';
 const tags = ['charges'];
@@ -63,14 +64,9 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
         description:
           'Asked for as in POST /charge. What is kept is never changed, and no number is given twice.',
         tags,
-        headers: z.object({
-          'idempotency-key': z
-            .string()
-            .min(1)
-            .max(255)
-            .optional()
-            .describe('The same key answers with the sheet that it kept first, and keeps no second one.'),
-        }),
+        headers: idempotencyHeader(
+          'The same key answers with the sheet that it kept first, and keeps no second one.',
+        ),
         body: bodySchema,
         response: { 201: savedSchema, ...problemAnswers(400, 413, 415) },
       },

@@ -2,6 +2,7 @@ import { mixings, readOwnColumn } from '@tiegel/elements';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
+import { withCsvBody } from './withCsvBody.ts';
 
 const path = '/columns';
 const tags = ['data'];
@@ -29,10 +30,8 @@ export function columnRoutes(app: Server, { searches }: Parts): void {
     () => searches.columns(),
   );
 
-  app.register(async (csv) => {
-    csv.removeAllContentTypeParsers();
-    csv.addContentTypeParser('text/csv', { parseAs: 'string' }, (_request, text, done) => done(null, text));
-    (csv as Server).put(
+  withCsvBody(app, (csv) => {
+    csv.put(
       path,
       {
         schema: {

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { meltViewSchema } from '../melts/meltViewSchema.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
+import { idempotencyHeader } from './idempotencyHeader.ts';
 
 const tags = ['melts'];
 const params = z.object({ id: z.string().describe('Id of the melt.') });
@@ -33,16 +34,9 @@ export function meltRoutes(app: Server, { melts }: Parts): void {
           'Masses as the balance showed them. A material that the charge sheet names needs no more than its name; ' +
           'the composition as weighed takes the place of the nominal one.',
         tags,
-        headers: z.object({
-          'idempotency-key': z
-            .string()
-            .min(1)
-            .max(255)
-            .optional()
-            .describe(
-              'The same key answers with the melt that it recorded first, and records no second one.',
-            ),
-        }),
+        headers: idempotencyHeader(
+          'The same key answers with the melt that it recorded first, and records no second one.',
+        ),
         body: meltEntrySchema,
         response: { 201: meltViewSchema, ...problemAnswers(400, 404, 413, 415) },
       },

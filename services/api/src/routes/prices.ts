@@ -2,6 +2,7 @@ import { demoPrices, readPriceList } from '@tiegel/elements';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
+import { withCsvBody } from './withCsvBody.ts';
 
 const path = '/prices';
 const tags = ['data'];
@@ -31,10 +32,8 @@ export function priceRoutes(app: Server, { searches }: Parts): void {
     () => searches.prices(),
   );
 
-  app.register(async (csv) => {
-    csv.removeAllContentTypeParsers();
-    csv.addContentTypeParser('text/csv', { parseAs: 'string' }, (_request, text, done) => done(null, text));
-    (csv as Server).put(
+  withCsvBody(app, (csv) => {
+    csv.put(
       path,
       {
         schema: {

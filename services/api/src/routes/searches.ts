@@ -4,6 +4,7 @@ import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { specificationSchema } from '../specificationSchema.ts';
+import { idempotencyHeader } from './idempotencyHeader.ts';
 import { searchParameters } from './searchParameters.ts';
 
 const tags = ['searches'];
@@ -47,16 +48,9 @@ export function searchRoutes(app: Server, { searches }: Parts): void {
         summary: 'Starts a search',
         description: 'The body is the search specification itself. Answers as soon as the search is stored.',
         tags,
-        headers: z.object({
-          'idempotency-key': z
-            .string()
-            .min(1)
-            .max(255)
-            .optional()
-            .describe(
-              'The same key answers with the search that it started first, and starts no second one.',
-            ),
-        }),
+        headers: idempotencyHeader(
+          'The same key answers with the search that it started first, and starts no second one.',
+        ),
         querystring: scheduleQuery,
         response: { 202: z.object({ id: z.string() }), ...problemAnswers(400, 409, 413, 415, 503) },
       },
