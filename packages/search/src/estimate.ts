@@ -9,7 +9,7 @@ const leastSeconds = 0.5;
 
 /** How fast one worker scores questions of a kind, points a second. */
 export interface Estimates {
-  /** Measured on one core of this machine, in 0.1 s and once for each kind, until a search of the kind has told better. */
+  /** Measured on one core of this machine, in 0.3 to 0.5 s and once for each kind, until a search of the kind has told better. */
   pointsPerSecond(checked: CheckedSearch): number;
   /** A bound, s, of what a search that leaves regions out takes on so many workers; worked out in 0.3 to 0.8 s, once for each. */
   secondsAtMost(checked: CheckedSearch, workers: number): number;
