@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
@@ -11,5 +12,7 @@ export default defineConfig({
     // Flows, faults and browser tests start real processes; none of them asserts a time.
     testTimeout: 120_000,
     hookTimeout: 120_000,
+    // Most files wait for pages and processes: one at a time leaves a core idle.
+    maxWorkers: Math.max(2, availableParallelism()),
   },
 });

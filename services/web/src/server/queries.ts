@@ -20,6 +20,9 @@ import type {
 /** While no answer comes, every question that is on the page is asked again this often (ms). */
 const askAgain = 3000;
 
+/** ms that a question may take whose answer is quick; longer, and the server is taken to be out of reach */
+const patience = 15_000;
+
 /** `usual` ms between two askings (false: never again), sooner while no answer comes. */
 export function interval(usual: number | false, error: Error | null): number | false {
   return error instanceof NoAnswer ? askAgain : usual;
@@ -86,7 +89,7 @@ export const demonstrationQuery = queryOptions({
 
 export const healthQuery = queryOptions({
   queryKey: ['health'],
-  queryFn: ({ signal }) => request<Health>('/health', { signal }),
+  queryFn: ({ signal }) => request<Health>('/health', { signal, patience }),
   refetchInterval: ({ state }) => interval(20_000, state.error),
   refetchOnWindowFocus: true,
 });
@@ -95,7 +98,7 @@ export const healthQuery = queryOptions({
 export const sizeQuery = (specification: unknown, enabled: boolean) =>
   queryOptions({
     queryKey: ['size', JSON.stringify(specification)],
-    queryFn: ({ signal }) => post<Size>('/count', specification, { signal }),
+    queryFn: ({ signal }) => post<Size>('/count', specification, { signal, patience }),
     placeholderData: keepPreviousData,
     enabled,
     gcTime: 30_000,

@@ -31,6 +31,8 @@ interface RequestOptions {
   type?: string;
   headers?: Record<string, string>;
   signal?: AbortSignal | undefined;
+  /** ms after which no answer is taken for none at all: a connection may be dead without a word */
+  patience?: number;
 }
 
 /**
@@ -38,15 +40,21 @@ interface RequestOptions {
  * answer that is an error, NoAnswer where none comes.
  */
 export async function request<T>(path: string, options: RequestOptions = {}): Promise<T> {
-  const { method = 'GET', body, type = 'application/json', headers = {}, signal = null } = options;
+  const { method = 'GET', body, type = 'application/json', headers = {}, signal = null, patience } = options;
   const sent = body === undefined ? headers : { ...headers, 'content-type': type };
-  const response = await fetch(apiRoot + path, { method, headers: sent, body: body ?? null, signal }).catch(
-    (error: unknown) => {
+  const signals = [signal, patience === undefined ? null : AbortSignal.timeout(patience)];
+  const until = AbortSignal.any(signals.filter((one) => one !== null));
+  const [response, text] = await fetch(apiRoot + path, {
+    method,
+    headers: sent,
+    body: body ?? null,
+    signal: until,
+  })
+    .then(async (answer) => [answer, await answer.text()] as const)
+    .catch((error: unknown) => {
       if (signal?.aborted) throw error;
       throw new NoAnswer(error);
-    },
-  );
-  const text = await response.text();
+    });
   if (!response.ok) throw problemOf(response, text);
   return (text === '' ? null : JSON.parse(text)) as T;
 }

@@ -15,8 +15,8 @@ function triple(numbers: string): Triple {
   return numbers.trim().split(/\s+/).map(Number) as Triple;
 }
 
-/** Relative luminance of an OKLCH colour, clipped to sRGB. Matrices: Björn Ottosson, "A perceptual color space for image processing" (2020), from memory; luminance: WCAG 2.2. */
-function luminance([lightness, chroma, hue]: Triple): number {
+/** Linear sRGB of an OKLCH colour, clipped. Matrices: Björn Ottosson, "A perceptual color space for image processing" (2020), from memory. */
+function linearOf([lightness, chroma, hue]: Triple): Triple {
   const [a, b] = [chroma * Math.cos((hue * Math.PI) / 180), chroma * Math.sin((hue * Math.PI) / 180)];
   const [l, m, s] = [
     (lightness + 0.3963377774 * a + 0.2158037573 * b) ** 3,
@@ -27,15 +27,33 @@ function luminance([lightness, chroma, hue]: Triple): number {
     4.0767416621 * l - 3.3077115913 * m + 0.2309699292 * s,
     -1.2684380046 * l + 2.6097574011 * m - 0.3413193965 * s,
     -0.0041960863 * l - 0.7034186147 * m + 1.707614701 * s,
-  ].map((channel) => Math.min(1, Math.max(0, channel)));
-  return 0.2126 * linear[0]! + 0.7152 * linear[1]! + 0.0722 * linear[2]!;
+  ];
+  return linear.map((channel) => Math.min(1, Math.max(0, channel))) as Triple;
 }
 
-function contrast(one: string, other: string, theme: Theme): number {
-  const [bright, dim] = [one, other]
-    .map((name) => luminance(colours.get(name)![theme]))
-    .sort((p, q) => q - p);
+/** Relative luminance: WCAG 2.2. */
+function luminance([red, green, blue]: Triple): number {
+  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+}
+
+function ratio(...luminances: [number, number]): number {
+  const [bright, dim] = luminances.sort((p, q) => q - p);
   return (bright! + 0.05) / (dim! + 0.05);
+}
+
+/** A colour laid over another as browsers do it: in gamma-encoded sRGB (IEC 61966-2-1). */
+function over(front: Triple, back: Triple, opacity: number): Triple {
+  const encode = (value: number) => (value <= 0.0031308 ? 12.92 * value : 1.055 * value ** (1 / 2.4) - 0.055);
+  const decode = (value: number) => (value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4);
+  return front.map((channel, index) =>
+    decode(opacity * encode(channel) + (1 - opacity) * encode(back[index]!)),
+  ) as Triple;
+}
+
+const colourOf = (name: string, theme: Theme) => linearOf(colours.get(name)![theme]);
+
+function contrast(one: string, other: string, theme: Theme): number {
+  return ratio(luminance(colourOf(one, theme)), luminance(colourOf(other, theme)));
 }
 
 const grounds = ['paper', 'tint'];
@@ -76,7 +94,20 @@ const graphicPairs: [string, string][] = [
 
 // The two ends of the scale, WCAG 2.2: 21 to 1.
 test('the computation gives 21 for black on white', () => {
-  expect((luminance([1, 0, 0]) + 0.05) / (luminance([0, 0, 0]) + 0.05)).toBeCloseTo(21, 3);
+  expect(ratio(luminance(linearOf([1, 0, 0])), luminance(linearOf([0, 0, 0])))).toBeCloseTo(21, 3);
+});
+
+test.each(['light', 'dark'] as const)('%s: text that waits for a newer answer can still be read', (theme) => {
+  const stale = Number(text.match(/--stale: ([\d.]+)/)?.[1]);
+  const inks = ['ink', 'ink-quiet', 'accent', 'danger'];
+  const weak = inks.flatMap((ink) =>
+    grounds.flatMap((ground) => {
+      const back = colourOf(ground, theme);
+      const found = ratio(luminance(over(colourOf(ink, theme), back, stale)), luminance(back));
+      return found < 4.5 ? [[ink, ground, found]] : [];
+    }),
+  );
+  expect(weak).toEqual([]);
 });
 
 test.each(['light', 'dark'] as const)('%s: every text has a contrast of at least 4.5 to 1', (theme) => {
