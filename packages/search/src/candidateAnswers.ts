@@ -1,5 +1,5 @@
 import { setImmediate } from 'node:timers/promises';
-import { type Candidate, type CandidateQuery, problem } from '@tiegel/contract';
+import { type CandidateQuery, problem } from '@tiegel/contract';
 import type { Store } from '@tiegel/store';
 import type { StoredNames } from './candidateColumns.ts';
 import { candidateSet, checkQuery, gridParts } from './candidateQueries.ts';
@@ -24,28 +24,28 @@ export function candidateAnswers(
       checkQuery(query, record);
       const { items, next } = store.candidates.page(set, inStore(query, names));
       const { passed, points } = record.counts;
-      return { items: items.map(outOfStore(names)), next, among: { kept: set.kept, passed, points } };
+      return { items, next, among: { kept: set.kept, passed, points } };
     },
     candidate(id, composition) {
       const record = known(id);
-      const { set, names } = candidateSet(record);
+      const { set } = candidateSet(record);
       const sought = gridParts(composition, record);
       const found = sought && store.candidates.find(set, sought.symbols, sought.parts);
       if (found === null) throw problem('candidate/unknown', { composition });
-      return outOfStore(names)(found);
+      return found;
     },
     candidateAt(id, rank) {
-      const { set, names } = candidateSet(known(id));
+      const { set } = candidateSet(known(id));
       const found = store.candidates.page(set, { ...byRank, at: rank - 1 }).items[0];
       if (!found) throw problem('request/invalid', { what: `No candidate has the rank ${rank}` }, '/rank');
-      return outOfStore(names)(found);
+      return found;
     },
     export(id, query) {
       const record = known(id);
       const { set, names } = candidateSet(record);
       checkQuery(query, record);
       const rows = store.candidates.stream(set, inStore(query, names));
-      return { head: { search: view(id), columns: record.columns }, rows: renamed(rows, names) };
+      return { head: { search: view(id), columns: record.columns }, rows };
     },
   };
 }
@@ -62,16 +62,4 @@ export function inStore(query: CandidateQuery, names: StoredNames): CandidateQue
     ranges: query.ranges.map((range) => ({ ...range, quantity: names.of(range.quantity) })),
     order: names.of(query.order),
   };
-}
-
-const outOfStore =
-  (names: StoredNames) =>
-  (candidate: Candidate): Candidate => ({
-    ...candidate,
-    quantities: names.fromStored(candidate.quantities),
-  });
-
-function* renamed(rows: Iterable<Candidate>, names: StoredNames): Generator<Candidate> {
-  const rename = outOfStore(names);
-  for (const row of rows) yield rename(row);
 }

@@ -27,21 +27,11 @@ export interface StoredNames {
   /** in the order of the search's columns */
   all: readonly string[];
   of(id: string): string;
-  /** Values by id as values by the store's names, and back. */
-  toStored(values: Readonly<Record<string, number | null>>): Record<string, number | null>;
-  fromStored(values: Readonly<Record<string, number | null>>): Record<string, number | null>;
 }
 
 /** @param columns the ids that a search's candidates have, as columnsOf gave them */
 export function storedNames(columns: readonly string[]): StoredNames {
   const own = columns.filter((id) => !closed.includes(id) && !late.includes(id));
   const names = new Map(columns.map((id) => [id, own.includes(id) ? slots[own.indexOf(id)]! : id]));
-  const all = [...names.values()];
-  const of = (id: string) => names.get(id) ?? id;
-  return {
-    all,
-    of,
-    toStored: (values) => Object.fromEntries(columns.map((id) => [of(id), values[id] ?? null])),
-    fromStored: (values) => Object.fromEntries(columns.map((id) => [id, values[of(id)] ?? null])),
-  };
+  return { all: [...names.values()], of: (id) => names.get(id) ?? id };
 }

@@ -14,7 +14,7 @@ export function candidateSet({ number, state, kept, columns }: SearchRecord): {
 } {
   if (state !== 'done') throw problem('search/not-finished', { state });
   const names = storedNames(columns);
-  return { set: { search: number, kept, columns: names.all }, names };
+  return { set: { search: number, kept, columns: names.all, ids: columns }, names };
 }
 
 type Checked = Pick<SearchRecord, 'columns' | 'specification'>;

@@ -1,7 +1,7 @@
 import type { CandidateQuery } from '@tiegel/contract';
 import { columnOf } from './candidateColumns.ts';
 import type { CandidateSet } from './candidateSet.ts';
-import { type ColumnBlocks, columnBlocks } from './columnBlocks.ts';
+import { type ColumnBlocks, columnBlocks, type Numbers } from './columnBlocks.ts';
 import { columnCache } from './columnCache.ts';
 import { compositionHash } from './compositionHash.ts';
 import type { Connection } from './connections.ts';
@@ -37,18 +37,18 @@ export interface CandidateArrays {
     low: number,
     high: number,
   ): Uint32Array | null;
-  /** Which candidates meet some filters, if that was worked out and is still held. */
-  mask(set: CandidateSet, name: string): Uint8Array | undefined;
-  keepMask(set: CandidateSet, name: string, mask: Uint8Array): void;
+  /** What was worked out of filters, if it is still held: see meeting.ts and candidateLine.ts. */
+  held(set: CandidateSet, name: string): Numbers | undefined;
+  hold(set: CandidateSet, name: string, found: Numbers): void;
   forget(search: number): void;
 }
 
 /** @param mostBytes up to which columns are held */
 export function candidateArrays(connection: Connection, mostBytes: number): CandidateArrays {
   const blocks = columnBlocks(connection);
-  const cache = columnCache(mostBytes);
+  const cache = columnCache((mostBytes * 3) / 4);
   // Apart, so that whoever turns the pages of a filter finds it, whatever columns come and go.
-  const masks = columnCache(mostBytes / 8);
+  const filtered = columnCache(mostBytes / 4);
 
   function read<Column extends Float64Array | Uint32Array | Uint8Array>(
     { search }: CandidateSet,
@@ -133,11 +133,11 @@ export function candidateArrays(connection: Connection, mostBytes: number): Cand
       const part = new Uint32Array(Math.max(0, high - low));
       return blocks.read(search, name, part, low) ? part : null;
     },
-    mask: ({ search }, name) => masks.get(search, name) as Uint8Array | undefined,
-    keepMask: ({ search }, name, mask) => void masks.put(search, name, mask),
+    held: ({ search }, name) => filtered.get(search, name),
+    hold: ({ search }, name, found) => void filtered.put(search, name, found),
     forget(search) {
       cache.forget(search);
-      masks.forget(search);
+      filtered.forget(search);
     },
   };
 }

@@ -1,5 +1,5 @@
 import type { CandidatePage, CandidateQuery } from '@tiegel/contract';
-import { type CandidateLine, lineSteps } from './candidateLine.ts';
+import { pageSteps } from './candidateLine.ts';
 import type { CandidateRows } from './candidateRows.ts';
 import type { CandidateSet } from './candidateSet.ts';
 import type { CandidateSource } from './candidateSource.ts';
@@ -14,18 +14,13 @@ export function candidatePage(
   set: CandidateSet,
   query: CandidateQuery,
 ): Pick<CandidatePage, 'items' | 'next'> {
-  const start = query.after === undefined ? 0 : placeOf(query, query.after) + 1;
-  const line = finished(lineSteps(arrays, set, query));
-  const found = line.take(query.at ? line.skip(0, query.at) : start, query.limit + 1);
-  const shown = found.slice(0, query.limit);
-  return {
-    items: read(
-      rows,
-      set,
-      shown.map(({ rank }) => rank),
-    ),
-    next: found.length > query.limit ? pageKey(query, shown.at(-1)!.place) : null,
-  };
+  const { ranks, last } = finished(pageSteps(arrays, set, query, startOf(query)));
+  return { items: read(rows, set, ranks), next: last === null ? null : pageKey(query, last) };
+}
+
+/** The place from which on a query's page is read; its row number aside. Throws request/invalid for a key that is not one of its order. */
+export function startOf(query: CandidateQuery): number {
+  return query.after === undefined ? 0 : placeOf(query, query.after) + 1;
 }
 
 function read(rows: CandidateRows, set: CandidateSet, ranks: readonly number[]) {
@@ -34,7 +29,7 @@ function read(rows: CandidateRows, set: CandidateSet, ranks: readonly number[]) 
 }
 
 /** Goes through all steps at once. */
-export function finished(steps: Generator<void, CandidateLine>): CandidateLine {
+export function finished<Found>(steps: Generator<void, Found>): Found {
   for (;;) {
     const { done, value } = steps.next();
     if (done) return value;

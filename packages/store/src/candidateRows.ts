@@ -26,11 +26,11 @@ export function candidateRows(connection: Connection): CandidateRows {
   }
 
   return {
-    reader({ search, columns }) {
+    reader({ search, columns, ids = columns }) {
       const statement = statementFor(columns);
       return (rank) => {
         const row = statement.get([search, rank]) as Row | undefined;
-        return row === undefined ? null : candidateOf(row, columns);
+        return row === undefined ? null : candidateOf(row, ids);
       };
     },
   };
@@ -45,17 +45,22 @@ type Row = [
   ...values: (number | null)[],
 ];
 
+/** Where the values of quantities begin in a row. */
+const firstValue = 5;
+
 /** The candidate that a row holds: parts become at.%, of their sum. */
-function candidateOf(
-  [rank, system, parts, score, front, ...values]: Row,
-  columns: readonly string[],
-): Candidate {
+function candidateOf(row: Row, ids: readonly string[]): Candidate {
+  const [rank, system, parts, score, front] = row;
   const amounts = parts.split(' ').map(Number);
   const whole = amounts.reduce((sum, part) => sum + part, 0);
   const composition: Record<string, number> = {};
-  for (const [place, symbol] of system.split(' ').entries())
-    composition[symbol] = (100 * amounts[place]!) / whole;
+  const symbols = system.split(' ');
+  for (let place = 0; place < symbols.length; place += 1) {
+    composition[symbols[place]!] = (100 * amounts[place]!) / whole;
+  }
   const quantities: Record<string, number | null> = {};
-  for (const [place, id] of columns.entries()) quantities[id] = values[place]!;
+  for (let place = 0; place < ids.length; place += 1) {
+    quantities[ids[place]!] = row[firstValue + place] as number | null;
+  }
   return { rank, composition, quantities, score, ...(front === null ? {} : { front: front === 1 }) };
 }

@@ -3,4 +3,6 @@ export interface CandidateSet {
   search: number;
   kept: number;
   columns: readonly string[];
+  /** How their values are called where candidates are told, in the order of the columns; as the columns where left out. */
+  ids?: readonly string[];
 }

@@ -7,8 +7,8 @@ import type { CandidateSource } from './candidateSource.ts';
 import type { Connections } from './connections.ts';
 import { storeProblem } from './storeProblem.ts';
 
-/** So many places are looked up at a time. */
-const placesAtOnce = 1_000;
+/** So many ranks are looked up at a time. */
+const ranksAtOnce = 1_000;
 
 /**
  * Every candidate that a query selects, in its order, read one by one on a read-only connection
@@ -24,14 +24,13 @@ export function* candidateStream(
   const reader = connections.openReader();
   try {
     const rowAt = candidateRows(reader).reader(set);
-    for (let from = 0; ; ) {
-      const places = line.take(from, placesAtOnce);
-      for (const { rank } of places) {
+    for (let from: number | null = 0; from !== null; ) {
+      const { ranks, last } = line.take(from, ranksAtOnce);
+      for (const rank of ranks) {
         const candidate = rowAt(rank);
         if (candidate) yield candidate;
       }
-      if (places.length < placesAtOnce) return;
-      from = places.at(-1)!.place + 1;
+      from = last === null ? null : last + 1;
     }
   } catch (error) {
     throw storeProblem(error, reader.name);

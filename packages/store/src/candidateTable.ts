@@ -1,8 +1,8 @@
 import type { Candidate, CandidatePage, CandidateQuery } from '@tiegel/contract';
 import { candidateArrays } from './candidateArrays.ts';
 import { addColumns } from './candidateColumns.ts';
-import { lineSteps } from './candidateLine.ts';
-import { candidatePage } from './candidatePage.ts';
+import { pageSteps } from './candidateLine.ts';
+import { candidatePage, startOf } from './candidatePage.ts';
 import { candidateRows } from './candidateRows.ts';
 import type { CandidateSet } from './candidateSet.ts';
 import { candidateStream } from './candidateStream.ts';
@@ -25,7 +25,7 @@ export interface CandidateTable {
   insert(search: number, batch: NewCandidates): void;
   /** Takes away up to `limit` of a search's candidates, the best first, and their columns; returns how many. */
   clear(search: number, limit: number): number;
-  /** Makes ready what a query needs, in steps of some ten milliseconds: others can be answered in between. */
+  /** Makes ready what a page, or all that a query selects, needs, in steps of some ten milliseconds: others can be answered in between. */
   prepare(set: CandidateSet, query: CandidateQuery): Generator<void>;
   /** A page in the query's order. Throws request/invalid for a key that is not one of this order. */
   page(set: CandidateSet, query: CandidateQuery): Pick<CandidatePage, 'items' | 'next'>;
@@ -81,7 +81,7 @@ export function candidateTable(
       return clearSome.immediate(search, limit);
     },
     *prepare(set, query) {
-      yield* lineSteps(arrays, set, query);
+      yield* pageSteps(arrays, set, query, startOf(query));
     },
     page: (set, query) => candidatePage(source, set, query),
     find(set, symbols, parts) {

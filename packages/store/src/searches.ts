@@ -80,6 +80,7 @@ export type SearchChange = Partial<
 export interface SearchTable {
   /** Keeps a search and its chunks, in one transaction, as waiting. */
   create(search: NewSearch, chunks: Iterable<Chunk>): SearchRecord;
+  /** To be read only: who asks again gets the same object as long as nothing changes. */
   find(id: string): SearchRecord | null;
   findByIdempotencyKey(key: string): SearchRecord | null;
   /** Newest first. */
@@ -90,6 +91,9 @@ export interface SearchTable {
   /** The last change of a search: what its chunks found, which nobody needs any more, goes in the same transaction. */
   conclude(number: number, change: SearchChange): void;
 }
+
+/** Searches that are kept as they were read last: a page of candidates asks for its search thrice. */
+const mostRead = 16;
 
 /** Column and way of writing of each thing that may change. */
 const changeable: Record<keyof SearchChange, [column: string, write: (value: never) => unknown]> = {
@@ -128,6 +132,8 @@ const record = `select number, id, idempotency_key as idempotencyKey, specificat
 
 export function searchTable(connection: Connection): SearchTable {
   const byId = connection.prepare(`${record} where id = ?`);
+  const sequenceOf = connection.prepare('select sequence from search where id = ?').pluck();
+  const lately = new Map<string, SearchRecord>();
   const byKey = connection.prepare(`${record} where idempotency_key = ?`);
   const all = connection.prepare(`${record} order by number desc`);
   const plan = connection.prepare('select plan from search where number = ?').pluck();
@@ -166,9 +172,23 @@ export function searchTable(connection: Connection): SearchTable {
     dropOutcomes.run(number);
   });
 
+  function find(id: string): SearchRecord | null {
+    const sequence = sequenceOf.get(id);
+    const known = lately.get(id);
+    if (known !== undefined && known.sequence === sequence) return known;
+    const found = sequence === undefined ? null : read(byId.get(id));
+    lately.delete(id);
+    if (found !== null) lately.set(id, found);
+    for (const oldest of lately.keys()) {
+      if (lately.size <= mostRead) break;
+      lately.delete(oldest);
+    }
+    return found;
+  }
+
   return {
     create: (search, chunks) => create.immediate(search, chunks),
-    find: (id) => read(byId.get(id)),
+    find,
     findByIdempotencyKey: (key) => read(byKey.get(key)),
     list: () => all.all().map((row) => read(row)!),
     plan: (number) => JSON.parse(plan.get(number) as string) as Plan,

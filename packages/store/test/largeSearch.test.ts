@@ -51,6 +51,19 @@ test.each([
   expect(page({ ...asked, at }).items.map(({ rank }) => rank)).toEqual(expected.slice(at, at + 100));
 });
 
+// Half of all stand close enough for a page to be found where it begins, a hundredth and less do not.
+test.each([0.5, 0.01, 0.0005])('pages follow one another where %f of all meet a filter', (share) => {
+  const asked = query({ order: 'price', ranges: [{ quantity: 'spread', max: share }] });
+  const expected = selected(all, asked);
+  let found: string | null = null;
+  for (let at = 0; at < Math.min(500, expected.length); at += 100) {
+    const { items, next } = page(found === null ? asked : { ...asked, after: found });
+    expect(items.map(({ rank }) => rank)).toEqual(expected.slice(at, at + 100));
+    found = next;
+    expect(next === null).toBe(at + 100 >= expected.length);
+  }
+});
+
 test('what is read of the database is found by an index, and nothing is sorted there', () => {
   plans();
   page({ order: 'price', ranges: [{ quantity: 'spread', min: 0.1 }] });

@@ -1,4 +1,4 @@
-import type { Candidate, CandidatePage } from '@tiegel/contract';
+import { type Candidate, type CandidatePage, candidatePageSchema } from '@tiegel/contract';
 import { demoPrices, factsFor, formatComposition, spacedComposition } from '@tiegel/elements';
 import { screening } from '@tiegel/screening';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -45,6 +45,12 @@ test('the first page is the hundred best, as an independent script found them', 
   expect(items.map(({ rank }) => rank)).toEqual(items.map((_, index) => index + 1));
   expect(next).not.toBeNull();
   expect(among).toEqual({ kept: 250, passed: expected.counts.passed, points: expected.counts.points });
+});
+
+test('a page is what its schema says, though nothing checks it on its way', async () => {
+  const found = await page('?order=density&has=Cr');
+  expect(found.items.length).toBeGreaterThan(10);
+  expect(candidatePageSchema.parse(found)).toEqual(found);
 });
 
 test('pages follow each other without a gap or a repetition to the end', async () => {
