@@ -1,4 +1,4 @@
-import type { Size } from '@tiegel/contract';
+import type { SearchView, Size } from '@tiegel/contract';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { eventually, openSite, type Site, textOf } from './site.ts';
@@ -155,5 +155,36 @@ test('hazards of what is picked are shown, and the prices say that they are inve
   await eventually(() => textOf(panel(page))).toMatch(/to mend/);
   await page.getByRole('button', { name: 'Go back to the demonstration prices' }).click();
   await note.getByText(/invented/).waitFor();
+  expect(wrongs).toEqual([]);
+});
+
+test('hours and priority are chosen before the start, survive a reload, and the search begins with them', async () => {
+  const { page, wrongs } = await formOf({ timezoneId: 'Asia/Tokyo' });
+  await asDemonstration(page);
+  const panelOfWhen = page.locator('details:has(> summary:text("Worked on at any time"))');
+  await panelOfWhen.locator('summary').click();
+  await page.getByLabel('Only between two times of day').check();
+  expect(await page.getByLabel('by the clock of').inputValue()).toBe('Asia/Tokyo');
+  // An hour that is not now: from two hours on, for one hour.
+  const clock = (hours: number) => new Date(Date.now() + hours * 3600e3).toISOString().slice(11, 16);
+  await page.getByLabel('Works from').fill(clock(2));
+  await page.getByLabel('until', { exact: true }).fill(clock(3));
+  await page.getByLabel('by the clock of').fill('Nowhere');
+  await page.getByText('No time zone is called “Nowhere”').waitFor();
+  const start = page.getByRole('button', { name: /^Start search/ });
+  expect(await start.getAttribute('aria-disabled')).toBe('true');
+  await page.getByLabel('by the clock of').fill('UTC');
+  await page.getByLabel('Among several searches it goes').selectOption('first');
+  await page.reload();
+  await page.locator('.size-numbers').waitFor();
+  const said = `Start search, from ${clock(2)} to ${clock(3)}, before all others`;
+  await page.getByRole('button', { name: said, exact: true }).click();
+  await page.waitForURL(/\/searches\/[\w-]+$/);
+  const view = await site.api<SearchView>(`/searches/${page.url().split('/').at(-1)}`);
+  expect(view.schedule).toEqual({
+    hours: { zone: 'UTC', from: clock(2), to: clock(3) },
+    priority: 'first',
+  });
+  expect(view.state).toBe('waiting');
   expect(wrongs).toEqual([]);
 });

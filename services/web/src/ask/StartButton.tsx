@@ -1,6 +1,11 @@
+import { usualSchedule } from '@tiegel/contract';
 import { useEffect, useRef } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
+import { useKept } from '../frame/useKept.ts';
+import { scheduleDraftOf, scheduleFault, scheduleOf } from '../schedule/scheduleDraft.ts';
+import { startInWords } from '../schedule/scheduleInWords.ts';
 import { useStart } from './useStart.ts';
+import { WhenFields } from './WhenFields.tsx';
 
 interface StartButtonProps {
   specification: unknown;
@@ -10,9 +15,12 @@ interface StartButtonProps {
   onRefused: (() => void) | null;
 }
 
-/** Starts the search and goes to its page; Ctrl+Enter does the same from anywhere in the form. */
+/** Starts the search, at once or in its hours, and goes to its page; Ctrl+Enter does the same from anywhere in the form. */
 export function StartButton({ specification, ready, onRefused }: StartButtonProps) {
-  const starting = useStart(specification);
+  const [when, setWhen] = useKept('ask.schedule', scheduleDraftOf(usualSchedule));
+  const schedule = scheduleOf(when);
+  const whenFault = scheduleFault(when);
+  const starting = useStart(specification, schedule);
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
@@ -23,7 +31,7 @@ export function StartButton({ specification, ready, onRefused }: StartButtonProp
   }, []);
   const onStart = () => {
     if (onRefused) onRefused();
-    else if (ready && !starting.isPending) starting.mutate();
+    else if (ready && whenFault === null && !starting.isPending) starting.mutate();
   };
   return (
     <>
@@ -31,11 +39,12 @@ export function StartButton({ specification, ready, onRefused }: StartButtonProp
         ref={button}
         type="button"
         className="button-main"
-        aria-disabled={!ready || starting.isPending}
+        aria-disabled={!ready || whenFault !== null || starting.isPending}
         onClick={onStart}
       >
-        {starting.isPending ? 'Starting …' : 'Start search'}
+        {starting.isPending ? 'Starting …' : startInWords(schedule)}
       </button>
+      <WhenFields draft={when} onChange={setWhen} wrong={whenFault !== null} />
       <FaultList error={starting.error} what="No search was started; what you entered is kept." />
     </>
   );

@@ -1,9 +1,9 @@
 import { useMutation } from '@tanstack/react-query';
 import { symbols } from '@tiegel/elements';
 import { type FormEvent, useId } from 'react';
+import { useKept } from '../../frame/useKept.ts';
 import { entryText, parseNumber } from '../../numbers/parseNumber.ts';
 import type { Draft } from '../draft.ts';
-import { useKept } from '../useKept.ts';
 import { neighbourhood } from './neighbourhood.ts';
 import { readPartners } from './readPartners.ts';
 
@@ -15,7 +15,7 @@ type Faults = Partial<Record<'alloy' | 'within' | 'partners', string>>;
 
 /** A known alloy spans a neighbourhood: its elements and chosen partners, shares within some at.% of its own. */
 export function LikeAlloy({ onFill }: LikeAlloyProps) {
-  const [typed, setTyped] = useKept('like', { alloy: '', within: entryText(5), partners: '' });
+  const [typed, setTyped] = useKept('ask.like', { alloy: '', within: entryText(5), partners: '' });
   const fill = useMutation({
     mutationFn: async () => {
       const { readAlloyText } = await import('../../alloy/readAlloyText.ts');

@@ -1,10 +1,10 @@
 import { useMutation } from '@tanstack/react-query';
 import { useEffect, useRef } from 'react';
+import { useKept } from '../../frame/useKept.ts';
 import { post } from '../../server/request.ts';
 import type { Draft } from '../draft.ts';
 import { type AcceptedSpecification, draftOf } from '../draftOf.ts';
 import { type RequestedSpecification, specificationOf } from '../specificationOf.ts';
-import { useKept } from '../useKept.ts';
 import { writeJson } from './writeJson.ts';
 
 /** A pause in typing after which a text is tried (ms). */
@@ -33,7 +33,7 @@ export function useJsonText(
   onApply: (draft: Draft, opened: boolean) => void,
 ) {
   const written = writeJson(specification);
-  const [edited, setEdited] = useKept<Edited | null>('json', null);
+  const [edited, setEdited] = useKept<Edited | null>('ask.json', null);
   const attempt = useMutation({
     mutationFn: async ({ text }: Edited) => {
       const request = readJson(text);

@@ -1,11 +1,11 @@
 import { useQuery } from '@tanstack/react-query';
 import type { Quantity } from '@tiegel/screening';
 import { useId } from 'react';
+import { useKept } from '../../frame/useKept.ts';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { parseNumber } from '../../numbers/parseNumber.ts';
 import { pairsQuery } from '../../server/queries.ts';
 import type { ElementView } from '../../server/types.ts';
-import { useKept } from '../useKept.ts';
 import { significantDecimals } from './significantDecimals.ts';
 import type { valueOfOwn } from './valueOfOwn.ts';
 
@@ -22,7 +22,7 @@ interface OwnValueProps {
 
 /** The value of an expression for an alloy that can be typed, recomputed at once. */
 export function OwnValue({ quantity, evaluate, elements, conditions, unit }: OwnValueProps) {
-  const [alloy, setAlloy] = useKept('tried-alloy', alloyToBeginWith);
+  const [alloy, setAlloy] = useKept('ask.tried-alloy', alloyToBeginWith);
   const { data: pairs } = useQuery(pairsQuery);
   const id = useId();
   const found = pairs && evaluate(quantity, alloy, elements, pairs, numbersOf(conditions));

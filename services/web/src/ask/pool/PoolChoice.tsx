@@ -1,9 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import { useKept } from '../../frame/useKept.ts';
 import { demonstrationQuery } from '../../server/queries.ts';
 import { type Draft, marked } from '../draft.ts';
 import { type AcceptedSpecification, draftOf } from '../draftOf.ts';
-import { useKept } from '../useKept.ts';
 import './pool.css';
 import { type SavedPool, useSavedPools } from './useSavedPools.ts';
 
@@ -19,7 +19,7 @@ const asDemonstration = 'demonstration';
 export function PoolChoice({ draft, onTake }: PoolChoiceProps) {
   const { pools, fault, save, forget } = useSavedPools();
   const [chosen, setChosen] = useState(asDemonstration);
-  const [name, setName] = useKept('pool-name', '');
+  const [name, setName] = useKept('ask.pool-name', '');
   const [said, setSaid] = useState('');
   const [forgotten, setForgotten] = useState<SavedPool | null>(null);
   const { data: demonstration, refetch } = useQuery({ ...demonstrationQuery, enabled: false });

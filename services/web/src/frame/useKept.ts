@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
 
-/** A small state of the form that a reload of the tab keeps, like the draft; `name` is its place in the storage. */
+/** A small state of a form that a reload of the tab keeps; `name` is its place in the storage. */
 export function useKept<T>(name: string, initial: T): [T, (next: T) => void] {
-  const place = `tiegel.ask.${name}`;
+  const place = `tiegel.${name}`;
   const [value, setValue] = useState<T>(() => {
     try {
       const text = sessionStorage.getItem(place);

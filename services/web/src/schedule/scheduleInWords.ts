@@ -1,0 +1,28 @@
+import { hoursInWords, isWithin, nextStart, type Priority, type Schedule } from '@tiegel/contract';
+import { formatInstant } from '../numbers/formatInstant.ts';
+
+/** Where a search goes among several. */
+export const priorityInWords: Record<Priority, string> = {
+  first: 'before all others',
+  usual: 'in turn with the others',
+  last: 'when nothing else waits',
+};
+
+/** 'at any time, in turn with the others' */
+export function scheduleInWords({ hours, priority }: Schedule): string {
+  return `${hours === null ? 'at any time' : `from ${hoursInWords(hours)}`}, ${priorityInWords[priority]}`;
+}
+
+/** What the button that starts a search adds: nothing where it is usual. */
+export function startInWords({ hours, priority }: Schedule): string {
+  const when = hours === null ? [] : [`from ${hours.from} to ${hours.to}`];
+  const place = priority === 'usual' ? [] : [priorityInWords[priority]];
+  return ['Start search', ...when, ...place].join(', ');
+}
+
+/** Whether it would begin at once, and if not, when. */
+export function beginInWords({ hours }: Schedule, now: Date): string | null {
+  if (hours === null) return null;
+  if (isWithin(hours, now)) return `It begins now and rests at ${hours.to} (${hours.zone}).`;
+  return `It waits until ${formatInstant(nextStart(hours, now))}.`;
+}
