@@ -36,5 +36,5 @@ export * from './regularSolution/pairAffinity.ts';
 export * from './substitution/substitutes.ts';
 export * from './substitution/typicalRange.ts';
 export { criterionVerdicts } from './weighing/criterionVerdicts.ts';
-export { mostWeighed } from './weighing/weighingCorners.ts';
 export * from './weighing/weighingError.ts';
+export { weighingFaults } from './weighing/weighingFaults.ts';

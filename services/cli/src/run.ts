@@ -10,6 +10,7 @@ import { screenCommand } from './commands/screen.ts';
 import { searchCommand } from './commands/search.ts';
 import { shortlistCommand } from './commands/shortlist.ts';
 import { substituteCommand } from './commands/substitute.ts';
+import { weighingCommand } from './commands/weighing.ts';
 import { endWithReader } from './output/standardOutput.ts';
 import { tellFaults } from './output/tellFaults.ts';
 
@@ -20,6 +21,7 @@ const commands = [
   substituteCommand,
   evidenceCommand,
   chargeCommand,
+  weighingCommand,
   countCommand,
   searchCommand,
   shortlistCommand,

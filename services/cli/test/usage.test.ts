@@ -11,6 +11,7 @@ test('help is no fault', async () => {
     'substitute',
     'evidence',
     'charge',
+    'weighing',
     'melt',
     'count',
     'search',

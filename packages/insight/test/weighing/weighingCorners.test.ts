@@ -1,8 +1,7 @@
 import { parseAlloy, weightToAtomicPercent } from '@tiegel/elements';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { mostWeighed } from '../../src/index.ts';
-import { weighingCorners } from '../../src/weighing/weighingCorners.ts';
+import { mostWeighed, weighingCorners } from '../../src/weighing/weighingCorners.ts';
 import { alloys } from '../fixtures/alloys.ts';
 
 // 50 g of equimolar NiAl: 50 · 58.6934/85.6749385 g of nickel.

@@ -1,5 +1,5 @@
-import { fault, faultsOf, limitsOn, ProblemError } from '@tiegel/contract';
-import { criterionVerdicts, mostWeighed, weighingError } from '@tiegel/insight';
+import { faultsOf, limitsOn, ProblemError } from '@tiegel/contract';
+import { criterionVerdicts, weighingError, weighingFaults } from '@tiegel/insight';
 import { quantities } from '@tiegel/screening';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
@@ -75,12 +75,7 @@ function read(body: unknown) {
   const composition = readAlloy(sent, '/composition', faults);
   if (faults.length > 0 || composition === null) throw new ProblemError(faults);
   const asked = bodySchema.parse(body);
-  const { mass, resolution } = asked;
-  const count = Object.keys(composition).length;
-  if (count > mostWeighed) {
-    faults.push(fault('weighing/too-many-elements', { count, limit: mostWeighed }, '/composition'));
-  }
-  if (mass <= resolution) faults.push(fault('weighing/resolution', { mass, resolution }, '/resolution'));
+  faults.push(...weighingFaults(composition, asked.mass, asked.resolution));
   if (faults.length > 0) throw new ProblemError(faults);
   return { ...asked, composition };
 }

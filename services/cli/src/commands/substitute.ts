@@ -1,10 +1,8 @@
-import { type Limit, searchSpecificationFor } from '@tiegel/contract';
 import { factsFor, symbols } from '@tiegel/elements';
-import { conditions, quantities } from '@tiegel/screening';
 import type { Command } from 'commander';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
 import { readAlloy } from '../input/readAlloy.ts';
-import { readJson } from '../input/readJson.ts';
+import { readLimits } from '../input/readLimits.ts';
 import { readPrices } from '../input/readPrices.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
@@ -48,13 +46,6 @@ export function substituteCommand(program: Command): void {
       await standardOutput(options.json ? jsonText({ items }) : substituteText(items, asked.limits, prices));
     });
   conditionOptions(command);
-}
-
-/** Limits and conditions of a specification. @throws ProblemError of the file or of the specification */
-function readLimits(file: string | undefined): { limits: Limit[]; conditions?: Record<string, number> } {
-  if (file === undefined) return { limits: [] };
-  const known = { quantities, elements: symbols, conditions: Object.values(conditions) };
-  return searchSpecificationFor(known).check(readJson(file)).specification;
 }
 
 function namesIn(list: string): string[] {

@@ -22,3 +22,10 @@ export function grams(text: string): number {
   if (/^\d+(?:\.\d+)?(?:e[+-]?\d+)?$/i.test(text.trim())) return Number(text);
   throw new InvalidArgumentError('It must be a number of grams with a decimal point, such as 50 or 0.001.');
 }
+
+/** The number of an option in grams, above 0. */
+export function gramsAboveZero(text: string): number {
+  const read = grams(text);
+  if (read > 0) return read;
+  throw new InvalidArgumentError('It must be above 0 g, such as 50 or 0.001.');
+}
