@@ -161,6 +161,20 @@ test('a server that does not answer is announced, what was entered stays, and al
   await page.waitForURL(/\/searches\//);
 });
 
+test('a part of the page whose code cannot be fetched says so, the form stays, and loading again brings it', async () => {
+  const { page } = await site.visit('/nowhere');
+  await page.route('**/Thumbs*.js', (route) => route.abort());
+  await page.goto(`${site.url}/ask`);
+  await page.locator('.card').first().waitFor();
+  await page.getByRole('button', { name: 'As the demonstration' }).click();
+  await page.getByText('A part of this page could not be fetched').first().waitFor();
+  await page.getByLabel('Elements in an alloy: from').fill('6');
+  await page.unroute('**/Thumbs*.js');
+  await page.getByRole('button', { name: 'Load again' }).first().click();
+  await page.getByRole('slider').first().waitFor();
+  expect(await page.getByLabel('Elements in an alloy: from').inputValue()).toBe('6');
+});
+
 test('the page of a running search outlives a crash of the server and follows the search on', async () => {
   const { id } = await site.api<{ id: string }>('/searches', long);
   const { page } = await site.visit(`/searches/${id}`);

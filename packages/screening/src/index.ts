@@ -1,3 +1,4 @@
+export { powerValue } from './arithmetic.ts';
 export * from './bind.ts';
 export * from './bounds/boundsOf.ts';
 export type { Interval, Missing } from './bounds/interval.ts';

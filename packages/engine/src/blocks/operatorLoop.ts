@@ -1,3 +1,4 @@
+import { powerValue } from '@tiegel/screening';
 import type { OperatorStep } from './steps.ts';
 
 /**
@@ -88,12 +89,8 @@ const unaryLoops: Record<'negate' | 'squareRoot' | 'absolute' | 'exponential' | 
   },
 };
 
-/** In JavaScript alone NaN ** 0 would be 1. */
 function powers(of: Float64Array, exponent: number, into: Float64Array, count: number): void {
-  for (let at = 0; at < count; at += 1) {
-    const base = of[at]!;
-    into[at] = Number.isNaN(base) ? base : (base + 0) ** exponent;
-  }
+  for (let at = 0; at < count; at += 1) into[at] = powerValue(of[at]!, exponent);
 }
 
 type ChoiceLoop = (

@@ -12,7 +12,7 @@ export const LARGEST_EXPONENT = 690;
 /**
  * Relative error of exp. The argument is n ln 2 + r with |r| ≤ 0.3466, where r is wrong by at most
  * 2⁻⁵³ · 0.35 + 1e-16 · |n| / 1000 (ln 2 in two parts); the Taylor polynomial of degree 10 leaves out less
- * than 0.3466¹¹ e^0.3466 / 11! = 3.1e-13; Horner's steps round by less than 4e-16.
+ * than 0.3466¹¹ e^0.3466 / 11! = 3.1e-13; the steps of the polynomial round by less than 4e-16.
  */
 export const EXPONENTIAL_ERROR = 5e-13;
 
@@ -53,6 +53,34 @@ export function emitExponential(code: Code): void {
     .op('i64x2.shl', 'f64x2.mul');
 }
 
+/** Largest size of an exponent of 2: neither the power nor its reciprocal leaves the normal doubles. */
+export const LARGEST_POWER_OF_TWO = 995;
+
+/**
+ * Relative error of powers of two. They are 2ⁿ times the polynomial of degree 5 that meets 2ʳ, |r| ≤ ½, in
+ * the zeros of the Chebyshev polynomial T₆(2r): off by at most √2 (ln 2 / 2)⁶ / (2⁵ · 6!), the error of
+ * interpolation (Stoer and Bulirsch, Introduction to Numerical Analysis, section 2.1.4; from memory),
+ * 1.51e-7 of the least value; the steps of the polynomial round by less than 1e-15.
+ */
+export const POWER_OF_TWO_ERROR = 2e-7;
+
+const POWER_OF_TWO = [
+  1.0000000754548972, 0.6931471880262287, 0.24022107485308267, 0.05550357114219194, 0.009676031918324871,
+  0.0013390863364616103,
+];
+/** 1.5 · 2⁵²: what is added to it is rounded to an integer, which then stands in the lowest bits. */
+const ROUNDING_SHIFT = 1.5 * 2 ** 52;
+
+/** Replaces the vector on the stack, of numbers up to LARGEST_POWER_OF_TWO in size, by roughly 2 to them. */
+export function emitPowerOfTwo(code: Code): void {
+  const [y, shifted, r] = [code.local('v128'), code.local('v128'), code.local('v128')];
+  code.tee(y);
+  code.get(y).splat(ROUNDING_SHIFT).op('f64x2.add').tee(shifted);
+  code.splat(ROUNDING_SHIFT).op('f64x2.sub', 'f64x2.sub').set(r);
+  emitPolynomial(code, r, POWER_OF_TWO);
+  code.get(shifted).i32(52).op('i64x2.shl', 'i64x2.add');
+}
+
 /** Replaces the vector on the stack, of positive normal numbers, by its natural logarithms. */
 export function emitLogarithm(code: Code): void {
   const [x, exponent, m, s, square] = [0, 1, 2, 3, 4].map(() => code.local('v128')) as [
@@ -85,10 +113,28 @@ export function emitLogarithm(code: Code): void {
     .op('f64x2.mul', 'f64x2.add');
 }
 
-/** Σ coefficients[k] xᵏ by Horner's rule. */
+/**
+ * Σ coefficients[k] xᵏ by Estrin's rule: pairs c₂ₖ + c₂ₖ₊₁ x are a polynomial in x², and so on. Horner's
+ * needs no power of x, but each of its steps waits for the one before.
+ */
 function emitPolynomial(code: Code, x: Local, coefficients: readonly number[]): void {
-  code.splat(coefficients.at(-1)!);
-  for (let k = coefficients.length - 2; k >= 0; k -= 1) {
-    code.get(x).op('f64x2.mul').splat(coefficients[k]!).op('f64x2.add');
+  const powers = [x];
+  for (let reach = 2; reach < coefficients.length; reach *= 2) {
+    const [last, next] = [powers.at(-1)!, code.local('v128')];
+    code.get(last).get(last).op('f64x2.mul').set(next);
+    powers.push(next);
   }
+  const push = (from: number, end: number): void => {
+    if (end - from === 1) {
+      code.splat(coefficients[from]!);
+      return;
+    }
+    const level = Math.ceil(Math.log2(end - from)) - 1;
+    const middle = from + 2 ** level;
+    push(middle, end);
+    code.get(powers[level]!).op('f64x2.mul');
+    push(from, middle);
+    code.op('f64x2.add');
+  };
+  push(0, coefficients.length);
 }

@@ -1,7 +1,8 @@
 import { LARGEST_EXPONENT } from './approximate.ts';
 import { EPSILON, type Form, greatestOf, roundingOf } from './form.ts';
 import { bare, type Condition, factorOf, fixedValue, type Node, type Nodes } from './node.ts';
-import { absoluteOf, ROUNDED, sizeOf } from './slack.ts';
+import type { Roughen } from './roughened.ts';
+import { absoluteOf, ROUNDED, relativeOf, sizeOf } from './slack.ts';
 
 /**
  * What decides whether the canonical evaluator would say that a value meets a limit.
@@ -13,14 +14,29 @@ import { absoluteOf, ROUNDED, sizeOf } from './slack.ts';
  */
 export type Test = { kind: 'always' | 'never' } | Atom | { kind: 'all' | 'any'; tests: readonly Test[] };
 
-/** A comparison; `size` is the greatest distance of a value to the threshold. */
+/**
+ * A comparison; `size` is the greatest distance of a value to the threshold. Where there is a `unit`, the
+ * guard counts in the value that this positive node has at the point.
+ */
 export interface Atom {
   kind: 'atom';
   value: Value;
   operator: Operator;
   threshold: number;
   guard: number;
+  unit: Node | null;
   size: number;
+  preview?: Preview;
+}
+
+/**
+ * A cheaper node that mostly decides an atom: where it is less than `low` the atom's value surely is
+ * below its threshold, where it is more than `high` above. Between them the value itself must be formed.
+ */
+interface Preview {
+  node: Node;
+  low: number;
+  high: number;
 }
 
 /** P of a form, or what a node computes. */
@@ -34,6 +50,8 @@ const mirrored: Record<Operator, Operator> = { '<': '>', '<=': '>=', '>': '<', '
 const opposite: Record<Operator, Operator> = { '<': '>=', '<=': '>', '>': '<=', '>=': '<' };
 /** A guard of at most this share of the size leaves hardly a point uncertain. */
 const FINE = 1e-9;
+/** A guard of at most this share of the value at the point itself does so too. */
+const COARSE = 1e-5;
 
 const isUpper = (operator: Operator): boolean => operator === '<' || operator === '<=';
 
@@ -60,7 +78,7 @@ export interface Tests {
  * @param total parts that make the whole
  * @param elements the most elements of a system
  */
-export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
+export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements: number): Tests {
   /** Where the node's canonical value stands to a number within threshold ± width. */
   function compare(given: Node, operator: Operator, threshold: number, width: number): Test {
     const node = bare(given);
@@ -107,6 +125,7 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
         operator,
         threshold,
         guard: certain ? 0 : guard,
+        unit: null,
         size: greatest,
       };
     }
@@ -118,6 +137,7 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
       operator,
       threshold,
       guard,
+      unit: null,
       size: Math.min(size, greatest) + guard,
     };
   }
@@ -128,7 +148,7 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
     const rounding = ROUNDED * Math.abs(threshold) + Number.MIN_VALUE;
     const value: Value = { kind: 'node', node };
     const size = distance(node, threshold) + guard;
-    return { kind: 'atom', value, operator, threshold, guard: guard + rounding, size };
+    return { kind: 'atom', value, operator, threshold, guard: guard + rounding, unit: null, size };
   }
 
   /** Rules for arithmetic with one constant. */
@@ -252,6 +272,10 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
       const relative = wider / (threshold - wider) + ROUNDED;
       return compare(below, mirrored[operator], least, 1.01 * relative * least);
     }
+    const ratio = ratioOfExponentials(above, below, operator, threshold, wider);
+    if (ratio) return ratio;
+    const twofold = quotientOfQuotient(above, below, operator, threshold, wider);
+    if (twofold) return twofold;
     const direct = nodeAtom(quotient, operator, threshold, width);
     if (below.low >= 0) {
       const without = rootAgainst(above, below, operator, threshold, wider) ?? product(operator);
@@ -273,6 +297,80 @@ export function testsOf(nodes: Nodes, total: number, elements: number): Tests {
       );
       return compare(moved, side, 0, wider * sizeOf(below) * factor * 1.01);
     }
+  }
+
+  /** a/(b/c) against g is a c/b against g: without a division, and often one form. */
+  function quotientOfQuotient(
+    above: Node,
+    below: Node,
+    operator: Operator,
+    threshold: number,
+    width: number,
+  ): Test | null {
+    const { operation } = below;
+    if (operation.kind !== 'divide' || below.mayLack || above.mayLack) return null;
+    const [numerator, divisor] = [operation.left, bare(operation.right)];
+    if (!(below.low > 0 && numerator.low > 0 && divisor.low > 0)) return null;
+    const product = nodes.binary('multiply', above, divisor);
+    if (product.form === null || numerator.form === null) return null;
+    const moved = nodes.binary(
+      'subtract',
+      product,
+      nodes.binary('multiply', nodes.constant(threshold), numerator),
+    );
+    const wider = width + 2 * ROUNDED * (Math.abs(threshold) + width);
+    return compare(moved, operator, 0, 1.01 * wider * sizeOf(numerator));
+  }
+
+  /**
+   * a/b against g, both positive and made of exponentials, which may be small at one point and huge at
+   * another: a − g b against 0, with a guard in parts of g b, for which rough exponentials are good enough.
+   */
+  function ratioOfExponentials(
+    above: Node,
+    below: Node,
+    operator: Operator,
+    threshold: number,
+    width: number,
+  ): Test | null {
+    const [upper, lower] = [roughen(above), roughen(below)];
+    if (upper === above && lower === below) return null;
+    if (above.mayLack || below.mayLack || above.low < 0 || below.low < 0) return null;
+    if (!(threshold - width > 0)) return null;
+    const relative = relativeOf(upper) + relativeOf(lower) + width / (threshold - width) + 4 * ROUNDED;
+    if (!(relative <= COARSE)) return null;
+    const unit = nodes.binary('multiply', nodes.constant(threshold), lower);
+    const node = nodes.binary('subtract', upper, unit);
+    const value: Value = { kind: 'node', node };
+    const size = distance(node, 0);
+    const atom: Atom = { kind: 'atom', value, operator, threshold: 0, guard: 1.1 * relative, unit, size };
+    const preview = previewOf(upper, lower, threshold);
+    return preview === null ? atom : { ...atom, preview };
+  }
+
+  /** A sum of n powers of two lies between its greatest term and n times that: a difference of exponents tells most. */
+  function previewOf(above: Node, below: Node, threshold: number): Preview | null {
+    const [upper, lower] = [exponentsOf(above), exponentsOf(below)];
+    if (upper === null || lower === null) return null;
+    const greatest = (exponents: readonly Node[]): Node =>
+      exponents.reduce((one, other) => nodes.binary('greater', one, other));
+    const node = nodes.binary('subtract', greatest(upper), greatest(lower));
+    const margin = 1e-6 + 2 * absoluteOf(node);
+    if (!(margin < 0.01)) return null;
+    const even = Math.log2(threshold);
+    const [low, high] = [even - Math.log2(upper.length) - margin, even + Math.log2(lower.length) + margin];
+    return { node, low, high };
+  }
+
+  /** What 2 is raised to in each term of a sum of such powers, a constant being one; null for anything else. */
+  function exponentsOf(node: Node): Node[] | null {
+    const { operation } = node;
+    const value = fixedValue(node);
+    if (value !== null) return value > 0 ? [nodes.constant(Math.log2(value))] : null;
+    if (operation.kind === 'powerOfTwo') return [operation.of];
+    if (operation.kind !== 'add') return null;
+    const [left, right] = [exponentsOf(operation.left), exponentsOf(operation.right)];
+    return left && right && [...left, ...right];
   }
 
   /** k √v against g b, both not negative: k² v against g² b². */
@@ -478,6 +576,7 @@ function mayBeNaN(node: Node): boolean {
     case 'absolute':
     case 'negate':
     case 'exponential':
+    case 'powerOfTwo':
       return mayBeNaN(operation.of);
     case 'divide': {
       const [above, below] = [operation.left, bare(operation.right)];

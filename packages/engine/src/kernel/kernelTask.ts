@@ -2,8 +2,10 @@ import type { Prepared } from '../prepare.ts';
 import { testsOf } from './compare.ts';
 import type { KernelTask } from './kernelCode.ts';
 import { lower } from './lower.ts';
+import type { Node } from './node.ts';
 import { reachesOf } from './reach.ts';
-import type { Slack } from './slack.ts';
+import { type Roughen, roughener } from './roughened.ts';
+import { type Slack, sizeOf } from './slack.ts';
 
 /** What the kernels of a search do, and what the driver must know of it. */
 export interface SearchTask extends KernelTask {
@@ -23,9 +25,10 @@ export function kernelTask(prepared: Prepared): SearchTask | null {
   const lowered = lower(program, grid);
   if (lowered === null) return null;
   const { nodes, outputs } = lowered;
-  const tests = testsOf(nodes, grid.total!, grid.components.max);
+  const roughen = roughener(nodes, { total: grid.total!, elements: grid.components.max });
+  const tests = testsOf(nodes, roughen, grid.total!, grid.components.max);
   const kept = ranking.keep > 0 || ranking.keepPerSystem > 0;
-  const score = kept ? outputs[scoreOutput]! : null;
+  const score = kept ? quickest(roughen, outputs[scoreOutput]!) : null;
   if (score && !(score.slack.absolute < Number.MAX_VALUE)) return null;
   const countedOutputs = limited
     .map((_, output) => output)
@@ -37,4 +40,14 @@ export function kernelTask(prepared: Prepared): SearchTask | null {
     reaches: score ? reachesOf(score, ranking.prefer, grid.total!, grid.components.max) : [],
     scoreSlack: score?.slack ?? { absolute: 0, relative: 0 },
   };
+}
+
+/** A score so well known that hardly a point more may be kept. */
+const GOOD = 1e-5;
+
+/** The score by rough exponentials, where it is known well enough all the same. */
+function quickest(roughen: Roughen, score: Node): Node {
+  const rough = roughen(score);
+  const { absolute, relative } = rough.slack;
+  return relative <= GOOD && absolute <= GOOD * sizeOf(rough) ? rough : score;
 }

@@ -26,9 +26,11 @@ export function needsOf(given: readonly Test[], nodes: readonly Node[], tests: T
 
   function visitTest(test: Test): void {
     if ('tests' in test) test.tests.forEach(visitTest);
-    else if (test.kind !== 'atom') return;
-    else if (test.value.kind === 'form') addForm(test.value.form);
+    if (test.kind !== 'atom') return;
+    if (test.value.kind === 'form') addForm(test.value.form);
     else visit(test.value.node);
+    if (test.unit) visit(test.unit);
+    if (test.preview) visit(test.preview.node);
   }
 
   function visit(node: Node): void {

@@ -1,4 +1,10 @@
-import { EXPONENTIAL_ERROR, LARGEST_EXPONENT, LOGARITHM_ERROR } from './approximate.ts';
+import {
+  EXPONENTIAL_ERROR,
+  LARGEST_EXPONENT,
+  LARGEST_POWER_OF_TWO,
+  LOGARITHM_ERROR,
+  POWER_OF_TWO_ERROR,
+} from './approximate.ts';
 import { constantForm, type Form, productOfForms, roundingOf, scaledForm, sumOfForms } from './form.ts';
 import { type Known, noSlack, ROUNDED, type Slack, sizeOf, slackOf, unknown } from './slack.ts';
 
@@ -11,12 +17,14 @@ type Operation =
   /** factor · P of a form that is built up along the grid. */
   | { kind: 'form'; base: Form; factor: number }
   | { kind: BinaryKind; left: Node; right: Node }
-  | { kind: 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm'; of: Node }
+  /** powerOfTwo is a rough one. */
+  | { kind: UnaryKind; of: Node }
   | { kind: 'power'; of: Node; exponent: number }
   | { kind: 'choose'; when: Condition; then: Node; otherwise: Node | null }
   /** The value of a node; points where the size of `guard` is `least` or less are left to the canonical evaluator. */
   | { kind: 'away'; of: Node; guard: Node; least: number };
 
+type UnaryKind = 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'powerOfTwo' | 'logarithm';
 type BinaryKind = 'add' | 'subtract' | 'multiply' | 'divide' | 'lesser' | 'greater';
 
 export interface Condition {
@@ -55,12 +63,10 @@ export interface Nodes {
   entropy(ends: Ends): Node;
   /** A sum of the program: scale · P, where the canonical value lies within a slack of it. */
   sum(step: number, form: Form, slack: Slack, ends: Ends): Node;
+  /** A form whose value is known up to a slack, ends and all. */
+  form(form: Form, slack: Slack, ends: Ends): Node;
   binary(kind: BinaryKind, left: Node, right: Node, ends?: Ends): Node;
-  unary(
-    kind: 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm',
-    of: Node,
-    ends?: Ends,
-  ): Node;
+  unary(kind: UnaryKind, of: Node, ends?: Ends): Node;
   power(of: Node, exponent: number, ends?: Ends): Node;
   choose(when: Condition, then: Node, otherwise: Node | null, ends: Ends): Node;
 }
@@ -224,11 +230,7 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
     return node(`divide ${left.id} ${right.id}`, operation, ends, slack, form);
   }
 
-  function unary(
-    kind: 'negate' | 'squareRoot' | 'absolute' | 'exponential' | 'logarithm',
-    given: Node,
-    ends: Ends = endsOf[kind](given),
-  ): Node {
+  function unary(kind: UnaryKind, given: Node, ends: Ends = endsOf[kind](given)): Node {
     if (kind === 'negate') {
       const one = scaled(given, -1, ends);
       if (one) return one;
@@ -236,10 +238,14 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
     const of = kind === 'logarithm' ? away(given) : kind === 'squareRoot' ? signed(given) : given;
     const slack = (): Slack => {
       if (kind === 'squareRoot') return slackOf.squareRoot(of);
-      if (kind === 'exponential') {
-        if (!(of.high <= LARGEST_EXPONENT)) return unknown;
-        // What is further below is computed as e to this, and both are as good as 0.
-        return slackOf.exponential({ ...of, low: Math.max(of.low, -LARGEST_EXPONENT) }, EXPONENTIAL_ERROR);
+      if (kind === 'exponential' || kind === 'powerOfTwo') {
+        const [largest, own] = {
+          exponential: [LARGEST_EXPONENT, EXPONENTIAL_ERROR] as const,
+          powerOfTwo: [LARGEST_POWER_OF_TWO, POWER_OF_TWO_ERROR] as const,
+        }[kind];
+        if (!(of.high <= largest)) return unknown;
+        // What is further below is computed as the power of this, and both are as good as 0.
+        return slackOf.exponential({ ...of, low: Math.max(of.low, -largest) }, own);
       }
       return kind === 'logarithm' ? slackOf.logarithm(of, LOGARITHM_ERROR) : of.slack;
     };
@@ -257,6 +263,10 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
 
   return {
     constant,
+    form(base, slack, ends) {
+      const operation: Operation = { kind: 'form', base, factor: base.scale };
+      return node(`form ${count}`, operation, ends, () => slack);
+    },
     system: (step, ends) => node(`system ${step}`, { kind: 'system', step }, ends, () => noSlack),
     entropy: (ends) => node('entropy', { kind: 'entropy' }, ends, () => noSlack),
     sum(step, base, canonical, ends) {
@@ -355,6 +365,7 @@ const endsOf = {
   absolute: (of: Node): Ends => ({ low: of.least, high: sizeOf(of), mayLack: of.mayLack }),
   squareRoot: (of: Node): Ends => finite(Math.sqrt(Math.max(0, of.low)), Math.sqrt(of.high), of, of),
   exponential: (of: Node): Ends => finite(0, 1.01 * Math.exp(of.high), of, of),
+  powerOfTwo: (of: Node): Ends => finite(0, 1.01 * 2 ** of.high, of, of),
   logarithm: (of: Node): Ends => ({
     low: Number.NEGATIVE_INFINITY,
     high: Math.log(of.high) + 1,

@@ -39,7 +39,7 @@ export function absoluteOf(of: Known): number {
 }
 
 /** The slack as one relative number. */
-function relativeOf({ slack, least }: Known): number {
+export function relativeOf({ slack, least }: Known): number {
   return slack.relative + (slack.absolute === 0 ? 0 : slack.absolute / least);
 }
 

@@ -1,4 +1,10 @@
-import { emitExponential, emitLogarithm, LARGEST_EXPONENT } from './approximate.ts';
+import {
+  emitExponential,
+  emitLogarithm,
+  emitPowerOfTwo,
+  LARGEST_EXPONENT,
+  LARGEST_POWER_OF_TWO,
+} from './approximate.ts';
 import type { Atom, Test, Tests, Value } from './compare.ts';
 import type { Code, Local, PlainInstruction } from './emit.ts';
 import type { Form } from './form.ts';
@@ -26,10 +32,11 @@ export interface ValueCode {
   inner(): ValueCode;
 }
 
-/** Something further than `guard` from 0 is certain; `size` is the greatest that it can be. */
+/** Something further than `guard` (units) from 0 is certain; `size` is the greatest that it can be. */
 interface Guarded {
   distance: Local;
   guard: number;
+  unit: Local | null;
   size: number;
   mayBeNaN: boolean;
 }
@@ -52,6 +59,8 @@ const NARROW = 1e-9;
 export function valueCode(code: Code, sources: Sources, outer = new Map<string, Local>()): ValueCode {
   const formed = new Map(outer);
   const guarded: Guarded[] = [];
+  /** Masks of what inner code was not sure of. */
+  const unsures: Local[] = [];
 
   /** @throws Unprovable where nothing is known of how far a value may be off */
   function watch(one: Guarded): void {
@@ -76,6 +85,18 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
     const { operation } = node;
     if (operation.kind === 'constant') code.splat(operation.value);
     else once(`node ${node.id}`, () => pushOperation(node));
+  }
+
+  function pushAtLeast(node: Node, least: number): void {
+    push(node);
+    if (node.low < least) code.splat(least).op('f64x2.pmax');
+  }
+
+  function localOf(node: Node): Local {
+    const local = code.local('v128');
+    push(node);
+    code.set(local);
+    return local;
   }
 
   function pushOperation(node: Node): void {
@@ -107,9 +128,12 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
         code.op('f64x2.sqrt');
         return;
       case 'exponential':
-        push(operation.of);
-        if (operation.of.low < -LARGEST_EXPONENT) code.splat(-LARGEST_EXPONENT).op('f64x2.pmax');
+        pushAtLeast(operation.of, -LARGEST_EXPONENT);
         emitExponential(code);
+        return;
+      case 'powerOfTwo':
+        pushAtLeast(operation.of, -LARGEST_POWER_OF_TWO);
+        emitPowerOfTwo(code);
         return;
       case 'logarithm':
         pushLogarithm(operation.of);
@@ -126,7 +150,7 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
         push(guard);
         const distance = code.local('v128');
         code.set(distance);
-        watch({ distance, guard: least, size: 1.001 * sizeOf(guard), mayBeNaN: guard.mayLack });
+        watch({ distance, guard: least, unit: null, size: 1.001 * sizeOf(guard), mayBeNaN: guard.mayLack });
         return;
       }
       case 'lesser':
@@ -232,7 +256,30 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
     }
   }
 
-  function pushAtom({ value, operator, threshold, guard, size }: Atom): void {
+  function pushAtom(atom: Atom): void {
+    if (atom.preview === undefined) {
+      pushFullAtom(atom);
+      return;
+    }
+    const { node, low, high } = atom.preview;
+    const [holds, unsure, width] = [code.local('v128'), code.local('v128'), (high - low) / 2];
+    push(node);
+    code.splat(low + width).op('f64x2.sub');
+    const distance = code.local('v128');
+    code.tee(distance).splat(0).op(comparisons[atom.operator]).set(holds);
+    code.bits(0n).set(unsure);
+    code.get(distance).op('f64x2.abs').splat(width).op('f64x2.le', 'v128.any_true').seldom();
+    const inside = inner();
+    const { preview, ...full } = atom;
+    inside.pushTest(full);
+    code.set(holds);
+    if (inside.pushUncertain()) code.set(unsure);
+    code.end();
+    unsures.push(unsure);
+    code.get(holds);
+  }
+
+  function pushFullAtom({ value, operator, threshold, guard, unit, size }: Atom): void {
     pushValue(value);
     if (guard === 0) {
       code.splat(threshold).op(comparisons[operator]);
@@ -241,7 +288,8 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
     if (threshold !== 0) code.splat(threshold).op('f64x2.sub');
     const distance = code.local('v128');
     code.tee(distance).splat(0).op(comparisons[operator]);
-    watch({ distance, guard, size, mayBeNaN: value.kind === 'node' && value.node.mayLack });
+    const mayBeNaN = value.kind === 'node' && value.node.mayLack;
+    watch({ distance, guard, unit: unit && localOf(unit), size, mayBeNaN });
   }
 
   function pushValue(value: Value): void {
@@ -250,7 +298,9 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
   }
 
   function pushUncertain(): boolean {
-    const narrow = guarded.filter(({ guard, size, mayBeNaN }) => !mayBeNaN && guard <= NARROW * size);
+    const narrow = guarded.filter(
+      ({ guard, unit, size, mayBeNaN }) => !mayBeNaN && unit === null && guard <= NARROW * size,
+    );
     const others = guarded.filter((one) => !narrow.includes(one));
     let masks = 0;
     const join = (): void => {
@@ -261,11 +311,16 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
       pushProductMask(narrow.slice(at, at + MOST_IN_A_PRODUCT));
       join();
     }
-    for (const { distance, guard, mayBeNaN } of others) {
+    for (const { distance, guard, unit, mayBeNaN } of others) {
       code.get(distance).op('f64x2.abs').splat(guard);
+      if (unit !== null) code.get(unit).op('f64x2.mul');
       // What is NaN is certain; elsewhere nothing is, should the value be NaN all the same.
       if (mayBeNaN) code.op('f64x2.le');
       else code.op('f64x2.gt', 'v128.not');
+      join();
+    }
+    for (const unsure of unsures) {
+      code.get(unsure);
       join();
     }
     return masks > 0;
@@ -285,11 +340,15 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
       .op('f64x2.gt', 'v128.not');
   }
 
+  function inner(): ValueCode {
+    return valueCode(code, sources, formed);
+  }
+
   return {
     push,
     pushTest,
     pushUncertain,
-    inner: () => valueCode(code, sources, formed),
+    inner,
   };
 }
 
@@ -311,7 +370,7 @@ export function formKey({ constant, linear, quadratic }: Form): string {
   return `${constant} ${numberOf(linear)} ${quadratic && numberOf(quadratic)}`;
 }
 
-function keyOf({ value, operator, threshold, guard }: Atom): string {
+function keyOf({ value, operator, threshold, guard, unit }: Atom): string {
   const of = value.kind === 'form' ? `form ${formKey(value.form)}` : `node ${value.node.id}`;
-  return `${of} ${operator} ${threshold} ${guard}`;
+  return `${of} ${operator} ${threshold} ${guard} ${unit?.id}`;
 }

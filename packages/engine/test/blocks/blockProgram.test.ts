@@ -103,13 +103,14 @@ function factsOf(symbols: readonly string[]): fc.Arbitrary<Facts> {
 }
 
 // Where a loop could differ from the canonical step unseen: a zero that has a sign, NaN to the
-// power of 0, a comparison of equal sides, one with a missing side. A variance of one element is 0.
+// power of 0, −∞ to a broken power, a comparison of equal sides, one with a missing side. A variance of one element is 0.
 const zero = variance('whole');
 const none = divide(zero, zero);
 const traps: Expression[] = [
   divide(linear('whole'), negate(zero)),
   power(negate(zero), -1),
   power(none, 0),
+  power(logarithm(zero), 0.5),
   choose(below(zero, negate(zero)), 1, 2),
   choose(atMost(zero, negate(zero)), 1, 2),
   choose(below(none, zero), 1, 2),

@@ -4,8 +4,11 @@ import {
   EXPONENTIAL_ERROR,
   emitExponential,
   emitLogarithm,
+  emitPowerOfTwo,
   LARGEST_EXPONENT,
+  LARGEST_POWER_OF_TWO,
   LOGARITHM_ERROR,
+  POWER_OF_TWO_ERROR,
 } from '../../src/kernel/approximate.ts';
 import { type Code, functionCode, moduleOf } from '../../src/kernel/emit.ts';
 import { webAssembly } from '../../src/kernel/webAssembly.ts';
@@ -54,6 +57,26 @@ test('exp is within its stated relative error where its polynomial is worst, at 
     expect(Math.abs(below / Math.exp(x) - 1)).toBeLessThanOrEqual(EXPONENTIAL_ERROR + 2e-12);
     expect(Math.abs(above / Math.exp(x) - 1)).toBeLessThanOrEqual(EXPONENTIAL_ERROR + 2e-12);
   }
+});
+
+// 2 ** x of the runtime is the outside value.
+test('powers of two are within their stated relative error over their whole range, half steps included', () => {
+  const powers = compiled(emitPowerOfTwo);
+  const range = { min: -LARGEST_POWER_OF_TWO, max: LARGEST_POWER_OF_TWO };
+  const argument = fc.oneof(
+    fc.double({ ...range, noNaN: true }),
+    fc.integer(range),
+    fc.integer({ min: -990, max: 990 }).map((step) => step + 0.5),
+  );
+  fc.assert(
+    fc.property(argument, argument, (first, second) => {
+      const found = powers([first, second]);
+      for (const [at, x] of [first, second].entries()) {
+        expect(Math.abs(found[at]! / 2 ** x - 1)).toBeLessThanOrEqual(POWER_OF_TWO_ERROR);
+      }
+    }),
+    { numRuns: 3000 },
+  );
 });
 
 test('ln is within its stated absolute error and a rounding, near 1 and near the edges of its steps too', () => {

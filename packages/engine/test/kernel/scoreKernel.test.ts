@@ -130,6 +130,32 @@ test.each(expressions)(
   },
 );
 
+/** Own expressions that are rewritten: a quotient by a quotient, and quotients of sums of exponentials. */
+const rewritten = [
+  'youngsModulus / density',
+  'valenceElectronConcentration / (omega / (1 + abs(mixingEnthalpy)))',
+  '(2 + exp(valenceElectronConcentration - 6)) / (exp(mixingEnthalpy / 5) + exp(density / 3 - 2))',
+  '1 / (1 + exp(20 - configurationalEntropy * 1.5) / (exp(mixingEnthalpy / 2) + 3))',
+  'exp(mixingEnthalpy * 3) / exp(valenceElectronConcentration * 4 - configurationalEntropy * 2)',
+  'exp(700 - density * 150) / (exp(mixingEnthalpy * 40) + exp(0 - 650))',
+];
+
+test.each(rewritten)(
+  'the own expression %s decides as the reference does, on the values of points',
+  (text) => {
+    const lets = { own: text };
+    const rank: RankEntry[] = [{ quantity: 'own', prefer: 'high' }];
+    const prepared = search([{ quantity: 'own', max: 1 }], rank, { lets });
+    fc.assert(
+      fc.property(fc.nat(), (pick) => {
+        const limits = limitsAt(prepared, 'own', pick);
+        expectSame(search(limits, rank, { lets }));
+      }),
+      { numRuns: 12 },
+    );
+  },
+);
+
 test('many limits on the values of points at once have the outcome of the reference', () => {
   const ids = quantities.map(({ id }) => id);
   fc.assert(

@@ -1,5 +1,6 @@
 import { effectivePool, type SearchView } from '@tiegel/contract';
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { latePart } from '../frame/latePart.tsx';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
 import type { QuantityView, ShownQuantity } from '../server/types.ts';
@@ -14,12 +15,10 @@ import { useView } from './useView.ts';
 import { ViewLinks } from './ViewLinks.tsx';
 
 // Plots are fetched when somebody looks at one: the first page does without them.
-const ScatterView = lazy(async () => ({ default: (await import('./ScatterView.tsx')).ScatterView }));
-const DistributionsView = lazy(async () => ({
-  default: (await import('./DistributionsView.tsx')).DistributionsView,
-}));
-const ElementsView = lazy(async () => ({ default: (await import('./ElementsView.tsx')).ElementsView }));
-const SystemsView = lazy(async () => ({ default: (await import('./SystemsView.tsx')).SystemsView }));
+const ScatterView = latePart(async () => (await import('./ScatterView.tsx')).ScatterView);
+const DistributionsView = latePart(async () => (await import('./DistributionsView.tsx')).DistributionsView);
+const ElementsView = latePart(async () => (await import('./ElementsView.tsx')).ElementsView);
+const SystemsView = latePart(async () => (await import('./SystemsView.tsx')).SystemsView);
 
 const views = {
   table: TableView,

@@ -1,8 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import { useParams } from 'wouter';
 import { Failed } from '../frame/Failed.tsx';
 import type { Key } from '../frame/KeysDialog.tsx';
+import { latePart } from '../frame/latePart.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { ResultView } from '../look/ResultView.tsx';
@@ -19,7 +20,7 @@ import { TellMe } from '../watch/TellMe.tsx';
 import { useEndMessage } from '../watch/useEndMessage.ts';
 import '../watch/watch.css';
 
-const BestSoFar = lazy(async () => ({ default: (await import('../watch/BestSoFar.tsx')).BestSoFar }));
+const BestSoFar = latePart(async () => (await import('../watch/BestSoFar.tsx')).BestSoFar);
 
 export const searchKeys: readonly Key[] = [
   { keys: '↑, ↓', does: 'walk the rows of the table' },

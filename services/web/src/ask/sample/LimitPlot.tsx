@@ -1,4 +1,5 @@
-import { lazy, Suspense, useContext } from 'react';
+import { Suspense, useContext } from 'react';
+import { latePart } from '../../frame/latePart.tsx';
 import { entryText } from '../../numbers/parseNumber.ts';
 import type { QuantityView } from '../../server/types.ts';
 import type { LimitRow } from '../draft.ts';
@@ -11,7 +12,7 @@ import { SampleContext } from './sampleContext.ts';
 import type { Thumb } from './Thumbs.tsx';
 import { triedLimit } from './triedLimit.ts';
 
-const Thumbs = lazy(() => import('./Thumbs.tsx'));
+const Thumbs = latePart(async () => (await import('./Thumbs.tsx')).Thumbs);
 
 interface LimitPlotProps {
   row: LimitRow;

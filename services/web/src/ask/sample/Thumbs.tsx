@@ -22,7 +22,7 @@ interface ThumbsProps {
  * Thumbs over a distribution, moved by pointer, arrow keys, Page Up, Page Down, Home and End. None
  * goes past another. Values off the steps stay what they are until their thumb is moved.
  */
-export default function Thumbs({ label, thumbs, range: { from, to, step } }: ThumbsProps) {
+export function Thumbs({ label, thumbs, range: { from, to, step } }: ThumbsProps) {
   const places = thumbs.map(({ value, resting }) => snapped(value ?? resting, from, to, step));
   const onChange = (next: number[]) => {
     for (const [index, { onChange: set }] of thumbs.entries()) {

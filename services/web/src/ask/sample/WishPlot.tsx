@@ -1,4 +1,5 @@
-import { lazy, Suspense, useContext, useEffect, useRef } from 'react';
+import { Suspense, useContext, useEffect, useRef } from 'react';
+import { latePart } from '../../frame/latePart.tsx';
 import { entryText } from '../../numbers/parseNumber.ts';
 import type { QuantityView } from '../../server/types.ts';
 import type { RankRow } from '../draft.ts';
@@ -10,7 +11,7 @@ import type { Thumb } from './Thumbs.tsx';
 import { WorthCurve } from './WorthCurve.tsx';
 import { type Wish, wishOf, withAnchors } from './worth.ts';
 
-const Thumbs = lazy(() => import('./Thumbs.tsx'));
+const Thumbs = latePart(async () => (await import('./Thumbs.tsx')).Thumbs);
 
 interface WishPlotProps {
   row: RankRow;
