@@ -8,7 +8,9 @@ import {
   type Score,
   scoreChunk,
 } from '@tiegel/engine';
+import { isPruned } from '../../packages/engine/src/isPruned.ts';
 import { scoreKernel } from '../../packages/engine/src/kernel/scoreKernel.ts';
+import { scorePruned } from '../../packages/engine/src/pruning/scorePruned.ts';
 import { scoreBlocks } from '../../packages/engine/src/scoreBlocks.ts';
 
 /** A way on which a plan, cut into chunks of about so many points, becomes an outcome. */
@@ -37,10 +39,17 @@ function inThisThread(name: string, score: Score, order: (chunks: Chunk[]) => Ch
 
 const asPlanned = (chunks: Chunk[]) => chunks;
 
+/** Boxes of a search of so few points are halved, too, where regions are left out. */
+const inSmallBoxes: Score = (prepared, chunk, options) => {
+  if (!isPruned(prepared.plan.specification)) return scoreChunk(prepared, chunk, options);
+  return scorePruned(prepared, chunk, options, 16);
+};
+
 /** Scorers by name, beside the one that searches choose for their tally. */
 export const paths: readonly Path[] = [
   inThisThread('the scorer of the searches', scoreChunk, asPlanned),
   inThisThread('the scorer of the searches, chunks backwards', scoreChunk, (chunks) => chunks.toReversed()),
+  inThisThread('small regions left out', inSmallBoxes, asPlanned),
   inThisThread('blocks', scoreBlocks, asPlanned),
   inThisThread('kernel', scoreKernel, asPlanned),
 ];

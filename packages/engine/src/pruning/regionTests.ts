@@ -1,8 +1,11 @@
 import type { Program } from '@tiegel/screening';
+import type { SearchTask } from '../kernel/kernelTask.ts';
 import type { Prepared } from '../prepare.ts';
 import { always, never } from './affine.ts';
 import type { Box } from './box.ts';
 import { latticeOf } from './lattice.ts';
+import { all, limitRegions, none, open as undecided, type Verdict } from './limitRegions.ts';
+import { ratioBound } from './ratioBound.ts';
 import type { Sieve } from './sieve.ts';
 import { systemBounder } from './systemBounder.ts';
 
@@ -20,7 +23,7 @@ export interface RegionTests {
    * is open in no part of it.
    */
   stillOpen(open: readonly number[]): readonly number[] | null;
-  /** All limits, by their places. */
+  /** All limits, by their places, the cheap ones first. */
   all: readonly number[];
   /**
    * Writes what points of that box must fulfil: to pass, to pass surely, and to be kept, the worst
@@ -29,8 +32,15 @@ export interface RegionTests {
   fill(sieve: Sieve, open: readonly number[], worstKey: number): void;
 }
 
-/** Tests for a plan's limits and ranking. */
-export function regionTests({ program, limits, limited, scoreOutput, ranking, grid }: Prepared): RegionTests {
+/**
+ * Tests for a plan's limits and ranking.
+ *
+ * @param task what the kernels of the search do; null where none is made
+ */
+export function regionTests(
+  { program, limits, limited, scoreOutput, ranking, grid }: Prepared,
+  task: SearchTask | null,
+): RegionTests {
   const outputs = [...limited.map((_, output) => output), scoreOutput];
   const bounder = systemBounder(program, outputs, grid.components.max, scoreOutput);
   const score = limited.length;
@@ -53,34 +63,52 @@ export function regionTests({ program, limits, limited, scoreOutput, ranking, gr
     }
   }
 
-  /** Whether all points of the box meet a limit. */
-  function isMet(place: number): boolean {
+  const fused = task && limitRegions(task.limits, task.total, grid.components.max);
+  const isWhole = (place: number) => fused?.limits[place]?.isWhole ?? false;
+  const ratio = task && ratioBound(task, grid.components.max);
+  let box: Box = { low: [], high: [], total: 1 };
+
+  /** What is known of a limit over the box: by polynomials, where it comes down to them, else step by step. */
+  function verdictOf(place: number): Verdict {
+    const known = fused ? fused.limits[place]!.verdict(box) : undecided;
+    if (known !== undecided || isWhole(place)) return known;
     const { output, least, greatest } = limits[place]!;
-    return (
-      bounder.missing(output) === never && bounder.low(output) >= least && bounder.high(output) <= greatest
-    );
+    const low = bounder.low(output);
+    const high = bounder.high(output);
+    const missing = bounder.missing(output);
+    if (missing === always || low > greatest || high < least) return none;
+    return missing === never && low >= least && high <= greatest ? all : undecided;
   }
+
+  const costOf = (place: number) => (isWhole(place) ? fused!.limits[place]!.degree : 3);
 
   return {
     enter(members, whole) {
       bounder.enter(members, whole);
+      fused?.enter(members);
+      ratio?.enter(members);
       enterTotal(whole);
     },
-    bound: bounder.bound,
-    stillOpen(open) {
-      let closed = 0;
-      for (const place of open) {
-        const { output, least, greatest } = limits[place]!;
-        const low = bounder.low(output);
-        const high = bounder.high(output);
-        const missing = bounder.missing(output);
-        if (missing === always || low > greatest || high < least) return null;
-        if (missing === never && low >= least && high <= greatest) closed += 1;
-      }
-      return closed === 0 ? open : open.filter((place) => !isMet(place));
+    bound(next) {
+      box = next;
+      bounder.bound(next);
     },
-    all: limits.map((_, place) => place),
+    stillOpen(open) {
+      let left: number[] | null = null;
+      for (let at = 0; at < open.length; at += 1) {
+        const verdict = verdictOf(open[at]!);
+        if (verdict === none) return null;
+        if (verdict === all) left ??= open.slice(0, at);
+        else left?.push(open[at]!);
+      }
+      return left ?? open;
+    },
+    all: limits.map((_, place) => place).sort((one, other) => costOf(one) - costOf(other)),
     bestKey() {
+      if (ratio) {
+        const key = ratio.bestKey(box);
+        return Math.max(key, isHigh ? -greatestScore : leastScore);
+      }
       if (bounder.missing(score) === always) return Number.POSITIVE_INFINITY;
       return isHigh
         ? -Math.min(bounder.high(score), greatestScore)

@@ -1,26 +1,38 @@
 import type { Chunk, Outcome } from '@tiegel/contract';
 import { wholeOf } from '../grid.ts';
 import { type KeptPoints, keptPoints } from '../keptPoints.ts';
+import { kernelTask } from '../kernel/kernelTask.ts';
 import type { PointNumbering } from '../pointNumbering.ts';
 import type { Prepared } from '../prepare.ts';
 import type { ScoreOptions } from '../scoring.ts';
 import { type Box, firstPointOf, halvesOf, pointsIn, widestOf } from './box.ts';
+import { type KernelSweep, kernelSweep, type SweptSystem } from './kernelSweep.ts';
 import { knownNumberings } from './knownNumberings.ts';
 import { type PointLook, pointLook } from './pointLook.ts';
 import { rangeBoxes } from './rangeBoxes.ts';
 import { type RegionTests, regionTests } from './regionTests.ts';
 import { type Sieve, sieve } from './sieve.ts';
+import { type WholeBox, wholeBoxes } from './wholeBoxes.ts';
 
 /** A box of so many points is gone through rather than halved. */
 const pointsToSweep = 2048;
 /** How often the search asks whether to stop: after so many boxes. */
 const turnsBetweenQuestions = 32;
 
+/** A kernel goes through a box, or through two systems with the same points, of so many times as many. */
+const kernelPace = 4;
+
 /** A system whose points are not all decided. */
 interface OpenSystem {
   number: number;
   bestKey: number;
 }
+
+/** So many systems wait for one with the same points, and further ones go alone. */
+const mostWaiting = 256;
+
+/** A system that waits for another one with the same points. */
+type Waiting = OpenSystem & SweptSystem;
 
 /**
  * Scores a chunk of a search that does not count each limit (tally all or none): boxes of the grid
@@ -41,33 +53,73 @@ export function scorePruned(
 ): Outcome | null {
   const { ranking, systems, grid, plan } = prepared;
   const counting = plan.specification.tally === 'all';
-  const { tests, lines, look: lookFor, numberings } = partsOf(prepared);
+  const { tests, lines, look: lookFor, numberings, sweep, boxOf } = partsOf(prepared);
   const kept = keptPoints(ranking, options.cutOff);
   const look = lookFor(kept);
-  const search = { tests, lines, look, kept, counting, options, mostToSweep };
+  sweep?.begin(kept);
+  const search = { tests, lines, look, kept, counting, options, mostToSweep, sweep, boxOf };
+  const pairs = new Map<WholeBox, Waiting>();
+  const isWhole = chunk.firstPoint === 0 && chunk.endPoint === null;
+  const mostInPair = sweep && isWhole && ranking.keepPerSystem === 0 ? kernelPace * mostToSweep : 0;
   let passed = 0;
 
   const found = openSystems(prepared, chunk, search);
   if (found === null) return null;
-  passed += found.passed;
-  for (const [turn, { number, bestKey }] of found.open.entries()) {
+  for (const [turn, open] of found.open.entries()) {
     options.progress?.(turn / found.open.length);
-    if (!counting && ranking.keepPerSystem === 0 && kept.excludes(bestKey, number, 0)) continue;
+    if (isIdle(open)) continue;
     if (options.stopped?.()) return null;
     if (options.sharedKey) kept.exchange(options.sharedKey);
-    const system = systems.systemAt(number);
-    const total = wholeOf(grid, system.length);
+    const members = systems.systemAt(open.number);
+    const whole = boxOf(members);
+    tests.enter(members, whole.box!.total);
+    tests.bound(whole.box!);
+    if (tests.stillOpen(tests.all) === null) continue;
+    const system = { ...open, members, numberOf: numberings(members).numberOf };
+    if (whole.points <= mostInPair && sweep!.isWorthWhile()) {
+      if (sweepInPairs(system, whole)) continue;
+    }
+    if (!searchSystem(system)) return null;
+  }
+  for (const [whole, one] of pairs) {
+    if (!isIdle(one) && !sweep!.one(one, whole.box!) && !searchSystem(one)) return null;
+  }
+  passed += sweep?.passed() ?? 0;
+  if (options.sharedKey) kept.exchange(options.sharedKey);
+
+  /** Whether no point of a system can be kept, and none is counted. */
+  function isIdle({ bestKey, number }: OpenSystem): boolean {
+    return !counting && ranking.keepPerSystem === 0 && kept.excludes(bestKey, number, 0);
+  }
+
+  /** Goes through a whole system, together with another one that has the same points; false where the kernel cannot. */
+  function sweepInPairs(system: Waiting, whole: WholeBox): boolean {
+    const other = pairs.get(whole);
+    if (other === undefined || isIdle(other)) {
+      if (pairs.size >= mostWaiting) return sweep!.one(system, whole.box!);
+      pairs.set(whole, system);
+      return true;
+    }
+    if (!sweep!.two(other, system, whole.box!)) return false;
+    pairs.delete(whole);
+    return true;
+  }
+
+  /** Searches a system by itself; false when stopped. */
+  function searchSystem(system: SweptSystem): boolean {
+    const { number, members, numberOf } = system;
+    const total = wholeOf(grid, members.length);
     kept.enter(number);
-    tests.enter(system, total);
-    const { numberOf } = numberings(system);
-    look.enter(system, total, numberOf);
-    for (const box of rangeBoxes(grid, system, chunk.firstPoint, chunk.endPoint)) {
-      const here = searchBox(box, { number, numberOf }, search);
-      if (here === null) return null;
+    tests.enter(members, total);
+    look.enter(members, total, numberOf);
+    for (const box of rangeBoxes(grid, members, chunk.firstPoint, chunk.endPoint)) {
+      const here = searchBox(box, system, search);
+      if (here === null) return false;
       passed += here;
     }
+    return true;
   }
-  if (options.sharedKey) kept.exchange(options.sharedKey);
+
   return {
     points: found.points,
     ...{ passed: counting ? passed : null, passedEach: null, outside: null },
@@ -83,41 +135,35 @@ interface Search {
   counting: boolean;
   options: ScoreOptions;
   mostToSweep: number;
+  sweep: KernelSweep | null;
+  boxOf: Parts['boxOf'];
 }
 
-/** The systems that bounds of the whole system leave open, best first, and how many points pass in the others. */
+/** The systems by the best key that bounds of the whole system allow, best first, and how many points they all have. */
 function openSystems(
-  { systems, grid, ranking }: Prepared,
+  { systems, ranking }: Prepared,
   { firstSystem, endSystem, firstPoint, endPoint }: Chunk,
-  { tests, counting, options }: Search,
-): { open: OpenSystem[]; points: number; passed: number } | null {
+  { tests, boxOf, counting, options, kept }: Search,
+): { open: OpenSystem[]; points: number } | null {
   const open: OpenSystem[] = [];
-  const nothingKept = ranking.keep === 0 && ranking.keepPerSystem === 0;
+  const isIdle = (bestKey: number, number: number) =>
+    !counting && ranking.keepPerSystem === 0 && kept.excludes(bestKey, number, 0);
   const system = systems.systemAt(firstSystem);
   let points = 0;
-  let passed = 0;
   for (let number = firstSystem; number < endSystem; number += 1, systems.advance(system)) {
     if ((number & 255) === 0 && options.stopped?.()) return null;
-    tests.enter(system, wholeOf(grid, system.length));
-    let bestKey: number | null = null;
-    let decided = 0;
-    for (const box of rangeBoxes(grid, system, firstPoint, endPoint)) {
-      const here = pointsIn(box);
-      points += here;
-      tests.bound(box);
-      const limitsOpen = tests.stillOpen(tests.all);
-      if (limitsOpen === null) continue;
-      if (limitsOpen.length === 0 && counting && nothingKept) decided += here;
-      else bestKey = Math.min(bestKey ?? Number.POSITIVE_INFINITY, tests.bestKey());
-    }
-    // A system with a box left open is searched whole, its decided boxes once more.
-    if (bestKey === null) passed += decided;
-    else open.push({ number, bestKey });
+    const whole = boxOf(system);
+    if (whole.box === null) continue;
+    points += (endPoint ?? whole.points) - firstPoint;
+    tests.enter(system, whole.box.total);
+    tests.bound(whole.box);
+    const bestKey = tests.bestKey();
+    if (!isIdle(bestKey, number)) open.push({ number, bestKey });
   }
   open.sort((one, other) =>
     one.bestKey === other.bestKey ? one.number - other.number : one.bestKey < other.bestKey ? -1 : 1,
   );
-  return { open, points, passed };
+  return { open, points };
 }
 
 /** A box that is not decided. */
@@ -128,15 +174,10 @@ interface OpenBox {
   bestKey: number;
 }
 
-/** A system by its number, and the numbers of its points. */
-interface Entered {
-  number: number;
-  numberOf: PointNumbering['numberOf'];
-}
-
 /** Searches a box of the system entered; how many points pass, as far as they are counted. Null when stopped. */
-function searchBox(whole: Box, system: Entered, search: Search): number | null {
-  const { tests, look, counting, options, mostToSweep } = search;
+function searchBox(whole: Box, system: SweptSystem, search: Search): number | null {
+  const { tests, look, counting, options, mostToSweep, sweep } = search;
+  const byKernel = counting && sweep?.isWorthWhile() === true;
   const open: OpenBox[] = [];
   let passed = 0;
 
@@ -163,8 +204,8 @@ function searchBox(whole: Box, system: Entered, search: Search): number | null {
     const points = pointsIn(box);
     if (dull && limits.length === 0) {
       passed += points;
-    } else if (points <= mostToSweep) {
-      passed += goThrough(one, dull, search);
+    } else if (points <= (byKernel ? kernelPace * mostToSweep : mostToSweep)) {
+      passed += goThrough(one, dull, system, search);
     } else {
       const length = open.length;
       for (const half of halvesOf(box, widestOf(box))) add(half, limits);
@@ -175,15 +216,17 @@ function searchBox(whole: Box, system: Entered, search: Search): number | null {
 }
 
 /** Goes through the points of a box; how many pass without having been looked at. */
-function goThrough({ box, limits }: OpenBox, dull: boolean, search: Search): number {
-  const { tests, lines, look, kept, counting } = search;
+function goThrough({ box, limits }: OpenBox, dull: boolean, system: SweptSystem, search: Search): number {
+  const { tests, lines, look, kept, counting, sweep } = search;
+  const byKernel = counting && sweep?.isWorthWhile() === true;
+  if (byKernel && sweep.one(system, box)) return 0;
   tests.bound(box);
   tests.fill(lines, limits, dull ? Number.NEGATIVE_INFINITY : kept.worstKey());
   return lines.go(box, counting, look.take);
 }
 
 /** Whether no point of a box can be kept. */
-function isDull(box: Box, bestKey: number, { number, numberOf }: Entered, { kept }: Search): boolean {
+function isDull(box: Box, bestKey: number, { number, numberOf }: SweptSystem, { kept }: Search): boolean {
   const worst = kept.worstKey();
   if (bestKey !== worst) return bestKey > worst;
   return kept.excludes(bestKey, number, numberOf(firstPointOf(box)));
@@ -201,6 +244,9 @@ interface Parts {
   lines: Sieve;
   look: (kept: KeptPoints) => PointLook;
   numberings: (system: readonly number[]) => PointNumbering;
+  boxOf: (system: readonly number[]) => WholeBox;
+  /** Null where no kernel is made. */
+  sweep: KernelSweep | null;
 }
 
 const parts = new WeakMap<Prepared, Parts>();
@@ -209,11 +255,14 @@ function partsOf(prepared: Prepared): Parts {
   let known = parts.get(prepared);
   if (!known) {
     const { grid, limits } = prepared;
+    const task = kernelTask(prepared);
     known = {
-      tests: regionTests(prepared),
+      tests: regionTests(prepared, task),
+      sweep: task && kernelSweep(prepared, task),
       lines: sieve(grid.components.max, 2 * limits.length + 1),
       look: pointLook(prepared),
       numberings: knownNumberings(grid),
+      boxOf: wholeBoxes(grid),
     };
     parts.set(prepared, known);
   }

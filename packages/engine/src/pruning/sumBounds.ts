@@ -1,5 +1,6 @@
 import { entropyTerm, type Step } from '@tiegel/screening';
 import { type Affine, always, type Frame, leastOf, never, setFlat } from './affine.ts';
+import { greatestEntropy, leastEntropy, mostForVertices } from './boxEntropy.ts';
 
 /** Bounds one step over the box at hand. */
 export interface StepBound {
@@ -137,7 +138,7 @@ export function entropyBound(affine: Affine, to: number, exactBelow: boolean): S
       below.atMiddle[to] = below.constants[to]! + belowMiddle;
       above.atMiddle[to] = above.constants[to]! + aboveMiddle;
       affine.low[to] =
-        exactBelow && elements <= MOST_FOR_VERTICES
+        exactBelow && elements <= mostForVertices
           ? leastEntropy(frame, terms)
           : Math.max(0, below.constants[to]! + leastOf(below.slopes, to * stride, 1, frame));
       affine.high[to] = greatestEntropy(frame, terms);
@@ -148,60 +149,3 @@ export function entropyBound(affine: Affine, to: number, exactBelow: boolean): S
 
 /** Far above the rounding of a dozen terms of at most 0.4. */
 const SLACK = 2 ** -44;
-const MOST_FOR_VERTICES = 6;
-
-/**
- * The greatest entropy of a box, exactly as it is computed: the most equal amounts have it. Any
- * others that are not the same amounts in another order have less by more than 1e-7 on the finest
- * grid, far above all rounding; and terms add without any (see entropyTerm).
- */
-function greatestEntropy({ elements, low, high, total }: Frame, terms: Float64Array): number {
-  let level = Math.floor(total / elements);
-  while (sumAt(level, low, high) > total) level -= 1;
-  while (level < total && sumAt(level + 1, low, high) <= total) level += 1;
-  let extra = total - sumAt(level, low, high);
-  let sum = 0;
-  for (let at = 0; at < elements; at += 1) {
-    const raised = extra > 0 && level >= low[at]! && level < high[at]!;
-    if (raised) extra -= 1;
-    sum += terms[held(level, low[at]!, high[at]!) + (raised ? 1 : 0)]!;
-  }
-  return sum;
-}
-
-const held = (value: number, low: number, high: number): number => Math.max(low, Math.min(value, high));
-
-function sumAt(level: number, low: readonly number[], high: readonly number[]): number {
-  let sum = 0;
-  for (let at = 0; at < low.length; at += 1) sum += held(level, low[at]!, high[at]!);
-  return sum;
-}
-
-/**
- * The least entropy of a box, exactly as it is computed: it lies where all elements but one are
- * at a bound, for the entropy is strictly concave.
- */
-function leastEntropy({ elements, low, high, total }: Frame, terms: Float64Array): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (let free = 0; free < elements; free += 1) {
-    // All others at their least; then one after another changes its side, so that every choice comes up once.
-    let rest = total + low[free]!;
-    let sum = 0;
-    for (let at = 0; at < elements; at += 1) {
-      rest -= low[at]!;
-      if (at !== free) sum += terms[low[at]!]!;
-    }
-    let sides = 0;
-    for (let turn = 1; ; turn += 1) {
-      if (rest >= low[free]! && rest <= high[free]!) least = Math.min(least, sum + terms[rest]!);
-      if (turn >= 2 ** (elements - 1)) break;
-      const bit = 31 - Math.clz32(turn & -turn);
-      const other = bit < free ? bit : bit + 1;
-      sides ^= 1 << bit;
-      const sign = (sides >> bit) & 1 ? 1 : -1;
-      rest -= sign * (high[other]! - low[other]!);
-      sum += sign * (terms[high[other]!]! - terms[low[other]!]!);
-    }
-  }
-  return least;
-}

@@ -46,14 +46,15 @@ export function systemBounder(
       ? boundOf(affine, number, step, program, behindRanked.has(number))
       : { enter: nothing, bound: nothing },
   );
-  const entering = bounds.filter(({ enter }) => enter !== nothing);
   /** The steps of each output, in order, and the box that each step was bounded for last. */
   const stepsOf = places.map((place) =>
     Int32Array.from(stepsBehind(program, [place])).sort((one, other) => one - other),
   );
+  const enteredFor = new Float64Array(steps.length).fill(-1);
   const boundedFor = new Float64Array(steps.length).fill(-1);
   const readyFor = new Float64Array(outputs.length).fill(-1);
   let boxes = 0;
+  let systems = 0;
 
   /** Where an output stands, once it is bounded for the box at hand. */
   function placeOf(output: number): number {
@@ -62,6 +63,10 @@ export function systemBounder(
       for (let at = 0; at < list.length; at += 1) {
         const step = list[at]!;
         if (boundedFor[step] === boxes) continue;
+        if (enteredFor[step] !== systems) {
+          bounds[step]!.enter();
+          enteredFor[step] = systems;
+        }
         bounds[step]!.bound();
         boundedFor[step] = boxes;
       }
@@ -75,7 +80,7 @@ export function systemBounder(
       frame.members = members;
       frame.elements = members.length;
       frame.total = total;
-      for (const { enter } of entering) enter();
+      systems += 1;
     },
     bound(box) {
       setFrame(affine, box);

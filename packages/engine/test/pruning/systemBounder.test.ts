@@ -3,57 +3,14 @@ import { bind, evaluator, quantities } from '@tiegel/screening';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { prepare } from '../../src/index.ts';
-import { type Box, tightBox } from '../../src/pruning/box.ts';
+import type { Box } from '../../src/pruning/box.ts';
 import { systemBounder } from '../../src/pruning/systemBounder.ts';
 import { smallPlans } from '../fixtures/plans.ts';
+import { regionsOf } from '../fixtures/regions.ts';
 
 const pool = ['Al', 'B', 'Co', 'Cr', 'Cu', 'Fe', 'Hf', 'Mn', 'Mo', 'Nb', 'Ni', 'Re', 'Ti', 'V', 'W', 'Zr'];
 
-/** A system, a box of its grid around one of its points, and some points of the box. */
-const regions = fc
-  .record({
-    members: fc.subarray([...pool.keys()], { minLength: 1, maxLength: 6 }),
-    total: fc.constantFrom(20, 100, 1000),
-    width: fc.constantFrom(0, 1, 3, 10, 50, 1000),
-    cuts: fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 7, maxLength: 7 }),
-    shares: fc.array(fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 6, maxLength: 6 }), {
-      minLength: 25,
-      maxLength: 25,
-    }),
-  })
-  .map(({ members, total, width, cuts, shares }) => {
-    const start = cut(total, members.length, cuts);
-    const low = start.map((parts, at) => Math.max(1, parts - Math.floor(width * cuts[at]!)));
-    const high = start.map((parts, at) => parts + Math.floor(width * (1 - cuts[at]!)));
-    const box = tightBox(low, high, total)!;
-    return { members, total, box, points: [start, ...shares.map((share) => pointOf(box, share))] };
-  });
-
-/** Amounts of at least one part that add up to the whole. */
-function cut(total: number, elements: number, shares: readonly number[]): number[] {
-  let left = total - elements;
-  const parts = Array.from({ length: elements - 1 }, (_, at) => {
-    const taken = Math.floor(left * shares[at]! * 0.7);
-    left -= taken;
-    return 1 + taken;
-  });
-  return [...parts, 1 + left];
-}
-
-/** A point of a box: each element above its least by a share of what there is, the rest as it fits, from a place on. */
-function pointOf({ low, high, total }: Box, shares: readonly number[]): number[] {
-  const point = low.slice();
-  let left = total - low.reduce((sum, part) => sum + part, 0);
-  const give = (at: number, most: number) => {
-    const given = Math.min(left, most, high[at]! - point[at]!);
-    point[at]! += given;
-    left -= given;
-  };
-  for (const at of low.keys()) give(at, Math.floor(shares[at]! * (high[at]! - low[at]! + 1)));
-  const first = Math.floor(shares[0]! * low.length) % low.length;
-  for (const at of low.keys()) give((first + at) % low.length, total);
-  return point;
-}
+const regions = regionsOf(pool.length, 1, [20, 100, 1000]);
 
 // 1000 boxes with 26 points of 34 quantities each.
 test('every value of every quantity lies within the bounds of its box, and between its affine functions', () => {

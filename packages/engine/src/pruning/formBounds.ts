@@ -1,0 +1,281 @@
+import { EPSILON, type Form, greatestOf, roundingOf } from '../kernel/form.ts';
+import type { Box } from './box.ts';
+
+/**
+ * What P of a form (without its scale) is at least and at most over boxes of one system after
+ * another: proven ends, exact for sums of degree 1 whose numbers are whole.
+ */
+export interface FormBounds {
+  /** Turns to a system: places in the pool, ascending. */
+  enter(members: readonly number[]): void;
+  least(box: Box): number;
+  greatest(box: Box): number;
+}
+
+/** Vertices of a box are gone through for systems of up to so many elements. */
+const mostForVertices = 7;
+
+/**
+ * Prepares the bounds of a form over systems of up to so many elements of a grid whose whole is
+ * `total` parts.
+ */
+export function formBounds(form: Form, total: number, mostElements: number): FormBounds {
+  if (form.degree === 2) return new SecondDegree(form, total, mostElements);
+  return new FirstDegree(form, total, mostElements);
+}
+
+/** Of a sum each part above the lower corner goes where it adds least, or most. */
+class FirstDegree implements FormBounds {
+  readonly #form: Form;
+  readonly #margin: number;
+  readonly #weights: Float64Array;
+  /** Places by rising weight. */
+  readonly #order: Int32Array;
+
+  constructor(form: Form, total: number, mostElements: number) {
+    this.#form = form;
+    this.#margin = roundingOf(form, total, mostElements);
+    this.#weights = new Float64Array(mostElements);
+    this.#order = new Int32Array(mostElements);
+  }
+
+  enter(members: readonly number[]): void {
+    const { linear } = this.#form;
+    const weights = this.#weights;
+    for (let at = 0; at < members.length; at += 1) weights[at] = linear[members[at]!]!;
+    sortPlaces(this.#order, 0, weights, 0, members.length);
+  }
+
+  least(box: Box): number {
+    return this.#filled(box, 0, 1) - this.#margin;
+  }
+
+  greatest(box: Box): number {
+    return this.#filled(box, box.low.length - 1, -1) + this.#margin;
+  }
+
+  #filled({ low, high, total }: Box, first: number, direction: 1 | -1): number {
+    const weights = this.#weights;
+    let left = total;
+    let sum = this.#form.constant;
+    for (let at = 0; at < low.length; at += 1) {
+      left -= low[at]!;
+      sum += weights[at]! * low[at]!;
+    }
+    for (let place = first; left > 0; place += direction) {
+      const at = this.#order[place]!;
+      const width = high[at]! - low[at]!;
+      const given = Math.min(width, left);
+      sum += given * weights[at]!;
+      left -= given;
+    }
+    return sum;
+  }
+}
+
+/**
+ * With x = corner + y, Σ y = rest, the squares of y become products and multiples of it:
+ *   P = P(corner) + Σ gᵢyᵢ + Σᵢ<ⱼ bᵢⱼyᵢyⱼ,
+ * and Σⱼ bᵢⱼyⱼ lies between its greedy ends. Where no b is negative P bends down along every line
+ * that the sum leaves open, so it is least at a vertex; where none is positive it is greatest there.
+ */
+class SecondDegree implements FormBounds {
+  readonly #form: Form;
+  readonly #margin: number;
+  readonly #stride: number;
+  readonly #total: number;
+  #elements = 0;
+  #members: readonly number[] = [];
+  #isEntered = false;
+  /** P = constant + Σ linear x + Σᵢ<ⱼ b x x on points that make the whole. */
+  #constant = 0;
+  readonly #linear: Float64Array;
+  /** Symmetric, by rows; 0 on the diagonal. */
+  readonly #b: Float64Array;
+  /** Places of each row by rising b. */
+  readonly #orders: Int32Array;
+  #noneNegative = false;
+  #nonePositive = false;
+  readonly #gradient: Float64Array;
+  readonly #slopes: Float64Array;
+  readonly #order: Int32Array;
+
+  constructor(form: Form, total: number, mostElements: number) {
+    this.#form = form;
+    this.#total = total;
+    this.#stride = mostElements;
+    this.#margin = marginOf(form, total);
+    this.#linear = new Float64Array(mostElements);
+    this.#b = new Float64Array(mostElements * mostElements);
+    this.#orders = new Int32Array(mostElements * mostElements);
+    this.#gradient = new Float64Array(mostElements);
+    this.#slopes = new Float64Array(mostElements);
+    this.#order = new Int32Array(mostElements);
+  }
+
+  enter(members: readonly number[]): void {
+    this.#members = members;
+    this.#elements = members.length;
+    this.#isEntered = false;
+  }
+
+  /** The numbers of the system at hand, read when they are first asked for. */
+  #read(): void {
+    if (this.#isEntered) return;
+    this.#isEntered = true;
+    const { constant, linear, quadratic } = this.#form;
+    const size = linear.length;
+    const [members, elements, stride, b] = [this.#members, this.#elements, this.#stride, this.#b];
+    this.#constant = constant;
+    this.#noneNegative = true;
+    this.#nonePositive = true;
+    for (let row = 0; row < elements; row += 1) {
+      const one = members[row]!;
+      const square = quadratic![one * size + one]!;
+      // x² = x · whole − Σ x · (the others).
+      this.#linear[row] = linear[one]! + square * this.#total;
+      b[row * stride + row] = 0;
+      for (let column = row + 1; column < elements; column += 1) {
+        const other = members[column]!;
+        const weight = quadratic![one * size + other]! - square - quadratic![other * size + other]!;
+        b[row * stride + column] = weight;
+        b[column * stride + row] = weight;
+        if (weight < 0) this.#noneNegative = false;
+        if (weight > 0) this.#nonePositive = false;
+      }
+    }
+    for (let row = 0; row < elements; row += 1)
+      sortPlaces(this.#orders, row * stride, b, row * stride, elements);
+  }
+
+  least(box: Box): number {
+    this.#read();
+    if (this.#noneNegative && this.#elements <= mostForVertices)
+      return this.#atVertices(box, 1) - this.#margin;
+    return this.#greedy(box, 1) - this.#margin;
+  }
+
+  greatest(box: Box): number {
+    this.#read();
+    if (this.#nonePositive && this.#elements <= mostForVertices)
+      return -this.#atVertices(box, -1) + this.#margin;
+    return -this.#greedy(box, -1) + this.#margin;
+  }
+
+  /** P at the lower corner; leaves the derivatives there, times the sign, in `gradient`. */
+  #corner({ low }: Box, sign: 1 | -1): number {
+    const [elements, stride, b, linear, gradient] = [
+      this.#elements,
+      this.#stride,
+      this.#b,
+      this.#linear,
+      this.#gradient,
+    ];
+    let value = 0;
+    for (let row = 0; row < elements; row += 1) {
+      let sum = 0;
+      for (let column = 0; column < elements; column += 1) sum += b[row * stride + column]! * low[column]!;
+      gradient[row] = sign * (linear[row]! + sum);
+      value += low[row]! * (linear[row]! + sum / 2);
+    }
+    return sign * (this.#constant + value);
+  }
+
+  /** At most sign · P anywhere in the box. */
+  #greedy(box: Box, sign: 1 | -1): number {
+    const { low, high, total } = box;
+    const [elements, stride, b, orders, slopes] = [
+      this.#elements,
+      this.#stride,
+      this.#b,
+      this.#orders,
+      this.#slopes,
+    ];
+    const corner = this.#corner(box, sign);
+    let rest = total;
+    for (let at = 0; at < elements; at += 1) rest -= low[at]!;
+    for (let row = 0; row < elements; row += 1) {
+      let left = rest;
+      let sum = 0;
+      for (let place = sign === 1 ? 0 : elements - 1; left > 0; place += sign) {
+        const at = orders[row * stride + place]!;
+        const width = high[at]! - low[at]!;
+        const given = Math.min(width, left);
+        sum += given * b[row * stride + at]!;
+        left -= given;
+      }
+      slopes[row] = this.#gradient[row]! + (sign * sum) / 2;
+    }
+    sortPlaces(this.#order, 0, slopes, 0, elements);
+    let least = corner;
+    for (let place = 0; rest > 0; place += 1) {
+      const at = this.#order[place]!;
+      const width = high[at]! - low[at]!;
+      const given = Math.min(width, rest);
+      least += given * slopes[at]!;
+      rest -= given;
+    }
+    return least;
+  }
+
+  /**
+   * The least sign · P of the vertices: all amounts but one at a bound. Amounts change their side
+   * one after another, so that every choice comes up once.
+   */
+  #atVertices(box: Box, sign: 1 | -1): number {
+    const { low, high, total } = box;
+    const [elements, stride, b, gradient] = [this.#elements, this.#stride, this.#b, this.#gradient];
+    let value = this.#corner(box, sign);
+    let rest = total;
+    for (let at = 0; at < elements; at += 1) rest -= low[at]!;
+    if (rest === 0) return value;
+    let least = Number.POSITIVE_INFINITY;
+    let sides = 0;
+    for (let turn = 1; ; turn += 1) {
+      if (rest >= 0) {
+        for (let free = 0; free < elements; free += 1) {
+          if ((sides >> free) & 1 || rest > high[free]! - low[free]!) continue;
+          const here = value + rest * gradient[free]!;
+          if (here < least) least = here;
+        }
+      }
+      if (turn >= 2 ** elements) break;
+      const bit = 31 - Math.clz32(turn & -turn);
+      sides ^= 1 << bit;
+      const step = (sides >> bit) & 1 ? high[bit]! - low[bit]! : low[bit]! - high[bit]!;
+      value += step * gradient[bit]!;
+      rest -= step;
+      const change = sign * step;
+      for (let at = 0; at < elements; at += 1) gradient[at]! += change * b[bit * stride + at]!;
+    }
+    return least;
+  }
+}
+
+/**
+ * How far a bound of degree 2 may be off. On the way stand P at corners whose parts make several
+ * times the whole, up to 3 · 49 times what P is on the grid, and some hundred of them are added up.
+ */
+function marginOf(form: Form, total: number): number {
+  const size = greatestOf(form, total);
+  return form.exact && 512 * size < 2 ** 52 ? 0 : 2 ** 16 * EPSILON * size;
+}
+
+/** Writes the places 0, 1, … by rising value. */
+function sortPlaces(
+  order: Int32Array,
+  into: number,
+  values: Float64Array,
+  from: number,
+  count: number,
+): void {
+  for (let at = 0; at < count; at += 1) {
+    const value = values[from + at]!;
+    let place = at;
+    while (place > 0 && values[from + order[into + place - 1]!]! > value) {
+      order[into + place] = order[into + place - 1]!;
+      place -= 1;
+    }
+    order[into + place] = at;
+  }
+}
