@@ -77,3 +77,25 @@ test('the strips are saved as a figure, with the letters of the alloys', async (
   ]);
   expect(download.suggestedFilename()).toBe('comparison.svg');
 });
+
+test('on a phone six alloys are read line by line, and nothing is wider than the screen', async () => {
+  const query = ['CoCrFeMnNi', 'CoCrFeNi', 'NbMoTaW', 'AlCoCrFeNi', 'HfNbTaTiZr', 'CoCrCuFeMnNi'];
+  const { page, wrongs } = await site.visit(`/compare?${query.map((one) => `alloy=${one}`).join('&')}`, {
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    isMobile: true,
+  });
+  const card = (name: string) => page.locator('.compare-card', { hasText: name }).first();
+  // VEC by hand: 40/5, 33/4, 22/4, 36/5 with Al 3, 22/5 with Hf 4, Nb 5, Ta 5, Ti 4, Zr 4, and 51/6.
+  await eventually(() => textOf(card('Valence electron concentration'))).toMatch(
+    /≠≠ much.*A\s+8\.00.*B\s+8\.25.*C\s+5\.50.*D\s+7\.20.*E\s*▼lowest\s+4\.40.*F\s*▲highest\s+8\.50/,
+  );
+  await eventually(() => textOf(card('Likely'))).not.toContain('…');
+  expect(await page.evaluate('document.documentElement.scrollWidth <= 390')).toBe(true);
+  const sideways = await page.evaluate(`[...document.querySelectorAll('.compare-page *')].filter(
+    (one) => one.checkVisibility({ contentVisibilityAuto: true }) && /auto|scroll/.test(getComputedStyle(one).overflowX) && one.scrollWidth > one.clientWidth).map((one) => one.className)`);
+  expect(sideways).toEqual([]);
+  await page.getByRole('button', { name: 'Take F out' }).tap();
+  await eventually(() => page.locator('.compare-alloy').count()).toBe(5);
+  expect(wrongs).toEqual([]);
+});

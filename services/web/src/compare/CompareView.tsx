@@ -5,8 +5,10 @@ import { ConditionFields } from '../alloy/ConditionFields.tsx';
 import { conditionsInWords } from '../alloy/conditionsInWords.ts';
 import type { useAlloyData } from '../alloy/useAlloyData.ts';
 import { Failed } from '../frame/Failed.tsx';
+import { useNarrow } from '../frame/useNarrow.ts';
 import { formatInstant } from '../numbers/formatInstant.ts';
 import { evidenceQuery, typicalQuery } from '../server/alloyQueries.ts';
+import { CompareCards } from './CompareCards.tsx';
 import { CompareTable } from './CompareTable.tsx';
 import { mostCompared, rememberCompared } from './compareList.ts';
 import type { CompareView as View } from './compareView.ts';
@@ -25,6 +27,7 @@ interface CompareViewProps {
 export function CompareView({ view, change, data }: CompareViewProps) {
   const { alloys: texts, conditions, search, onlyDifferent, unreadable } = view;
   const { quantities, prices } = data;
+  const SideBySide = useNarrow() ? CompareCards : CompareTable;
   const alloys = useCompared(texts, conditions, data);
   const typical = useQuery(typicalQuery);
   const evidence = useQuery(evidenceQuery);
@@ -96,7 +99,7 @@ export function CompareView({ view, change, data }: CompareViewProps) {
             little is less than a quarter of that, much more than all of it. ▲ highest, ▼ lowest.
           </p>
           <h2 className="unseen">Side by side</h2>
-          <CompareTable
+          <SideBySide
             alloys={alloys}
             groups={shown}
             conditions={conditions}

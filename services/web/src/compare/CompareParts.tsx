@@ -1,0 +1,89 @@
+import { Link } from 'wouter';
+import { alloyAddress } from '../alloy/alloyAddress.ts';
+import { shareDecimalsOf } from '../alloy/shareDecimalsOf.ts';
+import { ShareBar } from '../composition/ShareBar.tsx';
+import { Shares } from '../composition/Shares.tsx';
+import { Notation } from '../words/Notation.tsx';
+import { type Difference, extremeOf } from './differenceOf.ts';
+import type { CompareRow, RowGroup } from './rowsOf.ts';
+import type { Compared } from './useCompared.ts';
+
+/** What a comparison shows, on a wide screen and on a phone. */
+export interface CompareProps {
+  alloys: readonly Compared[];
+  groups: readonly RowGroup[];
+  conditions: Record<string, number>;
+  search: string | null;
+  onRemove: (text: string) => void;
+}
+
+const differs: Readonly<Record<Difference, string>> = {
+  none: '= alike',
+  little: '≈ little',
+  some: '≠ some',
+  much: '≠≠ much',
+  unlike: '≠ differs',
+};
+
+/** How much a line differs, as sign and word. */
+export function differenceInWords({ difference }: CompareRow): string {
+  return difference === null ? '' : differs[difference];
+}
+
+/** One of the alloys: its letter, its composition with the way to it, and the way to take it out. */
+export function AlloyHead({
+  alloy,
+  conditions,
+  search,
+  onRemove,
+}: Omit<CompareProps, 'alloys' | 'groups'> & { alloy: Compared }) {
+  const { letter, text, composition } = alloy;
+  return (
+    <>
+      <span className="compare-letter">{letter}</span>{' '}
+      <Link href={alloyAddress(composition, conditions, search)}>
+        <Shares composition={composition} decimals={shareDecimalsOf(composition, null)} />
+      </Link>
+      <ShareBar composition={composition} />
+      <button type="button" className="button-plain" onClick={() => onRemove(text)}>
+        Take {letter} out
+      </button>
+    </>
+  );
+}
+
+/** What a line compares, with symbol and unit. */
+export function RowName({ row: { name, symbol, unit } }: { row: CompareRow }) {
+  return (
+    <>
+      {name}
+      {symbol === '' ? null : (
+        <>
+          {' '}
+          <Notation text={symbol} />
+        </>
+      )}
+      {unit === '' ? '' : <span className="quiet">, {unit}</span>}
+    </>
+  );
+}
+
+/** What a line says of one alloy; the highest and the lowest of numbers that differ are marked. */
+export function CellText({ row, at }: { row: CompareRow; at: number }) {
+  const { cells, difference, numeric } = row;
+  const { text, value } = cells[at]!;
+  const marked = numeric && (difference === 'some' || difference === 'much' || difference === null);
+  const values = cells.map((cell) => cell.value);
+  const extreme = marked ? extremeOf(value, values) : null;
+  return (
+    <>
+      {extreme ? (
+        <span className="compare-extreme" title={extreme}>
+          <span aria-hidden="true">{extreme === 'highest' ? '▲' : '▼'}</span>
+          <span className="unseen">{extreme} </span>
+        </span>
+      ) : null}{' '}
+      {text}
+    </>
+  );
+}
