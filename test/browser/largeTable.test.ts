@@ -64,3 +64,44 @@ test('very many points are drawn as cells, which the figure says, and can be wal
   expect(await page.locator('.scatter-stage').getAttribute('aria-valuetext')).not.toMatch(/^rank 1: /);
   expect(wrongs).toEqual([]);
 });
+
+test('while a new order is made the page says so, keeps the rows of before, and leads back to them', async () => {
+  const { page, wrongs } = await open();
+  await page.locator(drawn).first().waitFor();
+  const first = await textOf(page.locator(drawn).first());
+  // The order is not answered until the test lets it be.
+  let answer = () => {};
+  const may = new Promise<void>((resolve) => {
+    answer = resolve;
+  });
+  await page.route(/candidates\?.*order=lambda/, async (route) => {
+    await may;
+    await route.continue().catch(() => undefined);
+  });
+  const head = page.locator('.candidates thead').getByRole('button', { name: /Entropy–size ratio/ });
+  if ((await head.count()) === 0) await page.goto(`${page.url()}?columns=lambda`);
+  await head.click();
+  const said = page.locator('.selecting');
+  await said.waitFor();
+  expect(await textOf(said)).toMatch(
+    new RegExp(
+      `Putting ${rows.toLocaleString('en-US')} rows in order by entropy–size ratio, (low|high)est first`,
+    ),
+  );
+  expect(await textOf(page.locator(drawn).first())).toContain(first.slice(0, 4));
+  await eventually(() => textOf(said)).toMatch(/\d s/);
+  await said.getByRole('button', { name: 'Keep what was shown' }).click();
+  await eventually(() => said.count()).toBe(0);
+  expect(page.url()).not.toContain('order=lambda');
+  await head.click();
+  await said.waitFor();
+  answer();
+  await eventually(() => said.count()).toBe(0);
+  const { items } = await site.api<CandidatePage>(
+    `/searches/${search.id}/candidates${new URL(page.url()).search}&limit=1`,
+  );
+  await eventually(() => textOf(page.locator(`${drawn} td:first-child`).first())).toBe(
+    items[0]!.rank.toLocaleString('en-US'),
+  );
+  expect(wrongs).toEqual([]);
+});

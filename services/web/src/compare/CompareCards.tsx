@@ -1,4 +1,5 @@
 import { AlloyHead, CellText, type CompareProps, differenceInWords, RowName } from './CompareParts.tsx';
+import type { CompareRow } from './rowsOf.ts';
 
 /**
  * The comparison on a small screen: first the alloys with their letters, then what is compared, one below
@@ -26,25 +27,35 @@ export function CompareCards({ alloys, groups, ...rest }: CompareProps) {
                   </span>
                   <span className="compare-differs">{differenceInWords(row)}</span>
                 </p>
-                <ul
-                  className={
-                    row.cells.some(({ text }) => text.length > 10) ? 'compare-words' : 'compare-values'
-                  }
-                >
-                  {alloys.map(({ letter }, at) => (
-                    <li key={letter}>
-                      <b className="compare-of">{letter}</b>
-                      <span>
-                        <CellText row={row} at={at} />
-                      </span>
-                    </li>
-                  ))}
-                </ul>
+                {row.difference === 'none' ? (
+                  <p>
+                    <span className="quiet">All:</span> <CellText row={row} at={0} />
+                  </p>
+                ) : (
+                  <CardCells row={row} letters={alloys.map(({ letter }) => letter)} />
+                )}
               </li>
             ))}
           </ul>
         </section>
       ))}
     </section>
+  );
+}
+
+/** What a line says of each alloy: short values in rows of three, words below each other. */
+function CardCells({ row, letters }: { row: CompareRow; letters: readonly string[] }) {
+  const words = row.cells.some(({ text }) => text.length > 10);
+  return (
+    <ul className={words ? 'compare-words' : 'compare-values'}>
+      {letters.map((letter, at) => (
+        <li key={letter}>
+          <b className="compare-of">{letter}</b>
+          <span>
+            <CellText row={row} at={at} />
+          </span>
+        </li>
+      ))}
+    </ul>
   );
 }

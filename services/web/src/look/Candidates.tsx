@@ -1,8 +1,8 @@
 import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
 import { shareDecimals } from '../composition/shareDecimals.ts';
 import { Failed } from '../frame/Failed.tsx';
 import { useNarrow } from '../frame/useNarrow.ts';
-import { Waiting } from '../frame/Waiting.tsx';
 import { CandidateCards } from './CandidateCards.tsx';
 import { CandidateTable } from './CandidateTable.tsx';
 import { columnsOf } from './columns.ts';
@@ -10,8 +10,9 @@ import { isFiltered } from './filters.ts';
 import { valuesQuery } from './lookQueries.ts';
 import type { LookProps } from './lookView.ts';
 import { NothingMeets } from './NothingMeets.tsx';
+import { Selecting } from './Selecting.tsx';
 import { useCandidates } from './useCandidates.ts';
-import { selectionOf } from './viewState.ts';
+import { selectionOf, type ViewState } from './viewState.ts';
 
 /** The candidates of a view as a table, on a small screen as cards; and what stands there while there are none. */
 export function Candidates({ search, quantities, view, change }: LookProps) {
@@ -19,7 +20,13 @@ export function Candidates({ search, quantities, view, change }: LookProps) {
   const narrow = useNarrow();
   const filtered = isFiltered(view.filters);
   const meeting = useQuery({ ...valuesQuery(id, view.filters, [], 1), enabled: filtered });
-  const { rows, error, refetch, isStale, isPending, onEnd } = useCandidates(id, view);
+  const { rows, error, refetch, isStale, isFetching, isPending, onEnd } = useCandidates(id, view);
+  const [before, setBefore] = useState<ViewState | null>(null);
+  if (!isStale && !isPending && !error && before !== view) setBefore(view);
+  const nameOf = (name: string) =>
+    (quantities.find((one) => one.id === name)?.name ?? name).replace(/^[A-Z](?=[a-z])/, (letter) =>
+      letter.toLowerCase(),
+    );
   const shared = {
     searchId: id,
     rows,
@@ -30,7 +37,16 @@ export function Candidates({ search, quantities, view, change }: LookProps) {
   };
   if (error && rows.length === 0)
     return <Failed error={error} what="The candidates" onRetry={() => void refetch()} />;
-  if (isPending) return <Waiting what="Fetching the candidates" />;
+  const selecting = (
+    <Selecting
+      asked={view}
+      before={before}
+      kept={kept}
+      nameOf={nameOf}
+      onStop={() => before && change(before)}
+    />
+  );
+  if (isPending) return selecting;
   if (rows.length === 0) return <NothingMeets view={view} change={change} />;
   return (
     <>
@@ -41,6 +57,7 @@ export function Candidates({ search, quantities, view, change }: LookProps) {
           onRetry={() => void refetch()}
         />
       ) : null}
+      {isStale && isFetching ? selecting : null}
       <div className={isStale ? 'look-stale' : undefined} aria-busy={isStale}>
         {narrow ? (
           <CandidateCards {...shared} />

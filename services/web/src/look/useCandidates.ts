@@ -29,5 +29,6 @@ export function useCandidates(id: string, view: Pick<ViewState, 'filters' | 'ord
   const onEnd = useCallback(() => {
     if (hasNextPage && !isFetching) void fetchNextPage();
   }, [hasNextPage, isFetching, fetchNextPage]);
-  return { rows, error, refetch, isStale: last.stale || isPlaceholderData, isPending, onEnd };
+  const isStale = last.stale || isPlaceholderData;
+  return { rows, error, refetch, isStale, isFetching, isPending, onEnd };
 }
