@@ -27,6 +27,7 @@ const mayImport: Record<string, readonly string[]> = {
     'charge',
     'store',
     'queue',
+    'queue/handOver',
   ],
   'services/worker': ['contract', 'queue', 'engine', 'search/scoringThread'],
   'services/api': [
@@ -38,6 +39,7 @@ const mayImport: Record<string, readonly string[]> = {
     'insight',
     'charge',
     'search',
+    'search/keepHeapSmall',
     'store',
     'queue',
   ],
@@ -50,6 +52,7 @@ const mayImport: Record<string, readonly string[]> = {
     'insight',
     'charge',
     'search',
+    'search/keepHeapSmall',
     'store',
     'queue',
   ],
@@ -64,8 +67,13 @@ const runsInBrowser = new Set([
   'packages/charge',
   'services/web',
 ]);
-/** What may be imported beside a package's index: a thread's file, and a table too large for whoever does not want it. */
-const ownEntries = new Set(['search/scoringThread', 'elements/publishedAlloys']);
+/** What may be imported beside a package's index: a thread's file and what it needs of a queue, what a program begins with, and a table too large for whoever does not want it. */
+const ownEntries = new Set([
+  'search/scoringThread',
+  'search/keepHeapSmall',
+  'queue/handOver',
+  'elements/publishedAlloys',
+]);
 const declaredForOthers = new Set(['vite', '@vitejs/plugin-react']);
 
 interface Import {

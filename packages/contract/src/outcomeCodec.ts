@@ -63,7 +63,7 @@ export function decodeOutcome(bytes: Uint8Array): Outcome {
   let end = 0;
   const [best, bestOfSystems, members, cut] = all.map((length) => {
     end += length;
-    return numbers.slice(end - length, end);
+    return numbers.subarray(end - length, end);
   }) as [Float64Array, Float64Array, Float64Array?, Float64Array?];
   const front = members && { front: { members, cut: cut?.length ? cut : null } };
   return { ...counts, best, bestOfSystems, ...front };

@@ -4,6 +4,8 @@ import { keyOf, type Ranking, scoreOf } from './ranking.ts';
 
 /** Room beyond the points kept, at most, before the worst are dropped together. */
 const mostBeyond = 2 ** 18;
+/** Room for so many points to begin with. */
+const firstRoom = 4096;
 /** Runs shorter than this are sorted by insertion. */
 const shortRun = 12;
 
@@ -14,7 +16,7 @@ const shortRun = 12;
  */
 export function bestInBatches(keep: number, prefer: Ranking['prefer']): BestPoints {
   const capacity = keep + Math.min(keep, mostBeyond);
-  let points = new Float64Array(stride * Math.min(capacity, 4096));
+  let points: Float64Array<ArrayBuffer> = new Float64Array(stride * Math.min(capacity, firstRoom));
   let count = 0;
   /** The worst point of the best so far, once there are enough of them. */
   const worst = new Float64Array(stride).fill(Number.POSITIVE_INFINITY);
@@ -26,9 +28,7 @@ export function bestInBatches(keep: number, prefer: Ranking['prefer']): BestPoin
       count = keep;
       noteWorst();
     } else if (count * stride === points.length) {
-      const longer = new Float64Array(stride * Math.min(capacity, 2 * count));
-      longer.set(points);
-      points = longer;
+      points = resized(points, stride * Math.min(capacity, 2 * count));
     }
   }
 
@@ -60,13 +60,19 @@ export function bestInBatches(keep: number, prefer: Ranking['prefer']): BestPoin
       if (count > keep) moveBest(points, 0, count - 1, keep);
       count = Math.min(count, keep);
       sort(points, 0, count - 1);
-      const sorted = points.slice(0, count * stride);
+      const sorted = resized(points, stride * count);
       for (let at = 0; at < sorted.length; at += stride) sorted[at] = scoreOf(sorted[at]!, prefer);
+      points = new Float64Array(stride * Math.min(capacity, firstRoom));
       count = 0;
       isFull = false;
       return sorted;
     },
   };
+}
+
+/** An array made longer or shorter where it is: of a million points two copies would be 60 MB, until somebody sweeps. */
+function resized(points: Float64Array<ArrayBuffer>, length: number): Float64Array<ArrayBuffer> {
+  return new Float64Array(points.buffer.transfer(length * points.BYTES_PER_ELEMENT));
 }
 
 /** Whether the point at one place is ranked before that at another. */

@@ -8,7 +8,7 @@ export { engineVersion } from './engineVersion.ts';
 export type { Grid } from './grid.ts';
 export { gridOf } from './gridOf.ts';
 export { isPruned } from './isPruned.ts';
-export { cutOffOf, mergeOutcomes } from './mergeOutcomes.ts';
+export { addOutcome, cutOffOf, mergeCounts, mergeOutcomes } from './mergeOutcomes.ts';
 export { planChunks } from './planChunks.ts';
 export { type PointList, pointList } from './pointList.ts';
 export { pointValues } from './pointValues.ts';

@@ -1,7 +1,7 @@
 import { type Outcome, numbersPerRankedPoint as stride } from '@tiegel/contract';
 import { mergeBestOfSystems } from './bestOfSystems.ts';
 import { mergeFronts, noFront } from './front/mergeFronts.ts';
-import { mergeRanked } from './rankedPoints.ts';
+import { addRanked, mergeRanked } from './rankedPoints.ts';
 import type { Ranking } from './ranking.ts';
 
 /**
@@ -10,14 +10,33 @@ import type { Ranking } from './ranking.ts';
  * It is not idempotent: a chunk must be merged once. Cost: linear in the points kept.
  */
 export function mergeOutcomes(one: Outcome, other: Outcome, ranking: Ranking): Outcome {
+  return mergedBy(mergeRanked, one, other, ranking);
+}
+
+/** The same, made of the first of both, whose list of the best is gone then: see addRanked. */
+export function addOutcome(one: Outcome, other: Outcome, ranking: Ranking): Outcome {
+  return mergedBy(addRanked, one, other, ranking);
+}
+
+function mergedBy(merge: typeof mergeRanked, one: Outcome, other: Outcome, ranking: Ranking): Outcome {
+  return {
+    ...mergeCounts(one, other),
+    best: merge(one.best, other.best, ranking.keep, ranking.prefer),
+    bestOfSystems: mergeBestOfSystems(one.bestOfSystems, other.bestOfSystems, ranking),
+    ...(ranking.front && { front: mergeFronts(one.front ?? noFront, other.front ?? noFront, ranking.front) }),
+  };
+}
+
+/** What both have counted together. */
+export function mergeCounts(
+  one: Outcome,
+  other: Outcome,
+): Pick<Outcome, 'points' | 'passed' | 'passedEach' | 'outside'> {
   return {
     points: one.points + other.points,
     passed: both(one.passed, other.passed, (left, right) => left + right),
     passedEach: both(one.passedEach, other.passedEach, addedLists),
     outside: both(one.outside, other.outside, addedCounts),
-    best: mergeRanked(one.best, other.best, ranking.keep, ranking.prefer),
-    bestOfSystems: mergeBestOfSystems(one.bestOfSystems, other.bestOfSystems, ranking),
-    ...(ranking.front && { front: mergeFronts(one.front ?? noFront, other.front ?? noFront, ranking.front) }),
   };
 }
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { mergeBestOfSystems, mostSystemsKept } from '../src/bestOfSystems.ts';
 import { bestPoints } from '../src/bestPoints.ts';
-import { cutOffOf, emptyOutcome, mergeOutcomes, type Ranking } from '../src/index.ts';
+import { addOutcome, cutOffOf, emptyOutcome, mergeOutcomes, type Ranking } from '../src/index.ts';
 import { keptPoints } from '../src/keptPoints.ts';
 
 interface Point {
@@ -52,6 +52,19 @@ test('merging is commutative, associative, and adds nothing to an empty outcome'
       expect(merge(one, two)).toStrictEqual(merge(two, one));
       expect(merge(merge(one, two), three)).toStrictEqual(merge(one, merge(two, three)));
       expect(merge(one, emptyOutcome(2))).toStrictEqual(one);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test('adding to an outcome gives what merging gives, whatever its list lies in', () => {
+  fc.assert(
+    fc.property(threeParts, rankings, fc.boolean(), (parts, ranking, within) => {
+      const [one, two, three] = parts.map((part) => outcomeOf(part, ranking)) as [Outcome, Outcome, Outcome];
+      const expected = mergeOutcomes(mergeOutcomes(one, two, ranking), three, ranking);
+      const { best } = one;
+      const first = within ? { ...one, best: Float64Array.of(...best, 0).subarray(0, best.length) } : one;
+      expect(addOutcome(addOutcome(first, two, ranking), three, ranking)).toStrictEqual(expected);
     }),
     { numRuns: 500 },
   );

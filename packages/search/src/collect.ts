@@ -1,11 +1,12 @@
 import { encodeOutcome, type Outcome } from '@tiegel/contract';
-import { mergeOutcomes } from '@tiegel/engine';
+import { addOutcome, mergeCounts } from '@tiegel/engine';
 import type { Store } from '@tiegel/store';
 import { bestSoFar } from './bestSoFar.ts';
 import { activeSeconds, type Underway } from './underway.ts';
 
-/** Outcomes are kept one by one until they are this many, or larger than this and than what they merge to. */
+/** Outcomes are kept one by one until they are this many, or larger than this and than so many times what they merge to. */
 const looseBytes = 4 * 1024 * 1024;
+const looseTimes = 4;
 const looseCount = 500;
 
 /**
@@ -13,17 +14,15 @@ const looseCount = 500;
  * completion, and then into what the search has found. False for a chunk that was taken before.
  */
 export function collect(search: Underway, ordinal: number, outcome: Outcome, store: Store): boolean {
-  const merged = mergeOutcomes(search.outcome, outcome, search.ranking);
   const bytes = encodeOutcome(outcome);
-  const { points, passed, passedEach, outside } = merged;
   const progress = {
-    counts: { systems: search.systems, points, passed, passedEach, outside },
+    counts: { systems: search.systems, ...mergeCounts(search.outcome, outcome) },
     activeSeconds: activeSeconds(search),
   };
   search.inFlight.delete(ordinal);
   search.chunks.drop(ordinal);
   if (!store.ledger.take(search.number, ordinal, bytes, progress)) return false;
-  search.outcome = merged;
+  search.outcome = addOutcome(search.outcome, outcome, search.ranking);
   search.unfinished -= 1;
   search.rate.add(outcome.points, performance.now());
   keepFew(search, bytes.byteLength, store);
@@ -41,14 +40,14 @@ function noteBest(search: Underway, store: Store): void {
 
 /**
  * Merges the outcomes kept in the store when they have grown: resuming then has little to read,
- * and a search that keeps a million points writes its 24 MB seldom enough that they do not matter.
+ * and a search that keeps a million points writes its 24 MB, thrice at once in memory, hardly ever.
  */
 function keepFew(search: Underway, bytes: number, store: Store): void {
   const { loose, outcome } = search;
   loose.bytes += bytes;
   loose.count += 1;
   const mergedBytes = outcome.best.byteLength + outcome.bestOfSystems.byteLength;
-  if (loose.count < looseCount && loose.bytes < Math.max(looseBytes, mergedBytes)) return;
+  if (loose.count < looseCount && loose.bytes < Math.max(looseBytes, looseTimes * mergedBytes)) return;
   store.ledger.merge(search.number, encodeOutcome(outcome));
   search.loose = { bytes: 0, count: 0 };
 }

@@ -79,6 +79,7 @@ async function makeOrders(
       const query = { ranges: [], has: [], without: [], order: names.of(quantity), direction, limit: 1 };
       for (const _ of store.candidates.prepare(stored, query)) await breathe(stop);
     }
+    store.candidates.letGo(number);
   }
 }
 

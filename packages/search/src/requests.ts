@@ -6,7 +6,7 @@ import type { SearchRecord, Store } from '@tiegel/store';
 import { type CheckedSearch, checkForm, checkSearch } from './check.ts';
 import type { Estimates } from './estimate.ts';
 import type { LabData } from './labData.ts';
-import { pointsOfPrunedChunk, secondsPerChunk, start } from './start.ts';
+import { pointsOfKeepingChunk, pointsOfPrunedChunk, secondsPerChunk, start } from './start.ts';
 
 /** What requests are answered from. */
 export interface RequestParts {
@@ -35,11 +35,14 @@ function secondsOf(checked: CheckedSearch, atMost: boolean, workers: number, rat
     : checked.points / (rates.pointsPerSecond(checked) * workers);
 }
 
-/** How many points a chunk has: what a worker scores in a second, or, where it leaves out most, a share of them all. */
+/** How many points a chunk has: what a worker scores in a second, or, where it leaves out most, a share of them all; fewer where all of them may be kept. */
 function chunkSize(checked: CheckedSearch, workers: number, rates: Estimates): number {
-  return isPruned(checked.plan.specification)
-    ? pointsOfPrunedChunk(checked.points, workers)
-    : rates.pointsPerSecond(checked) * secondsPerChunk(workers);
+  const { points, plan } = checked;
+  if (isPruned(plan.specification)) return pointsOfPrunedChunk(points, workers);
+  return Math.min(
+    rates.pointsPerSecond(checked) * secondsPerChunk(workers),
+    pointsOfKeepingChunk(points, plan.specification.keep),
+  );
 }
 
 /**

@@ -1,5 +1,5 @@
 import { decodeOutcome, problem, type SearchSpecification, usualSchedule } from '@tiegel/contract';
-import { emptyOutcome, engineVersion, mergeOutcomes, rankingOf } from '@tiegel/engine';
+import { addOutcome, emptyOutcome, engineVersion, rankingOf } from '@tiegel/engine';
 import { MERGED, type SearchRecord, type Store } from '@tiegel/store';
 import { chunkLine } from './chunkLine.ts';
 import { recentRate } from './recentRate.ts';
@@ -45,7 +45,7 @@ function taken(
   let outcome = emptyOutcome(specification.limits.length, specification.tally);
   const loose = { bytes: 0, count: 0 };
   for (let next = ledger.outcomeAfter(number, null); next; next = ledger.outcomeAfter(number, next.ordinal)) {
-    outcome = mergeOutcomes(outcome, decodeOutcome(next.bytes), ranking);
+    outcome = addOutcome(outcome, decodeOutcome(next.bytes), ranking);
     if (next.ordinal === MERGED) continue;
     loose.bytes += next.bytes.byteLength;
     loose.count += 1;

@@ -2,6 +2,7 @@ import { performance } from 'node:perf_hooks';
 import type { Plan } from '@tiegel/contract';
 import { type Prepared, prepare, scoreChunk } from '@tiegel/engine';
 import type { AnnouncedSearch, ScoringAnswer, ScoringRequest } from '@tiegel/queue';
+import { handOver } from '@tiegel/queue/handOver';
 
 /** Searches whose preparation a thread keeps: those that take turns on it, and no more. */
 const keptSearches = 8;
@@ -39,5 +40,6 @@ export default function scoringThread(request: ScoringRequest): ScoringAnswer {
     ...(sharedKey && { sharedKey }),
   });
   if (outcome === null) return { kind: 'stopped' };
-  return { kind: 'done', outcome, scoringSeconds: (performance.now() - start) / 1000 };
+  const scoringSeconds = (performance.now() - start) / 1000;
+  return handOver({ kind: 'done', outcome, scoringSeconds }, [outcome.best]);
 }

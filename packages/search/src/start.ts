@@ -31,6 +31,16 @@ export function pointsOfPrunedChunk(points: number, workers: number): number {
   return Math.min(prunedChunk.most, Math.max(prunedChunk.least, share));
 }
 
+/** Of a chunk that keeps more than so many points its outcome takes megabytes, several times over on its way. */
+const keptLightly = 2 ** 18;
+/** Chunks of a search that keeps many points: each is merged with all that are kept. */
+const keepingChunks = 100;
+
+/** How many points a chunk has at most where up to `keep` of them are kept. */
+export function pointsOfKeepingChunk(points: number, keep: number): number {
+  return keep <= keptLightly ? Number.POSITIVE_INFINITY : Math.max(keptLightly, points / keepingChunks);
+}
+
 interface Start {
   prices: PriceList | null;
   idempotencyKey: string | null;

@@ -27,6 +27,8 @@ export interface CandidateTable {
   clear(search: number, limit: number): number;
   /** Makes ready what a page, or all that a query selects, needs, in steps of some ten milliseconds: others can be answered in between. */
   prepare(set: CandidateSet, query: CandidateQuery): Generator<void>;
+  /** Lets go what is held in memory of a search's candidates. */
+  letGo(search: number): void;
   /** A page in the query's order. Throws request/invalid for a key that is not one of this order. */
   page(set: CandidateSet, query: CandidateQuery): Pick<CandidatePage, 'items' | 'next'>;
   /** The candidate of exactly these parts, null where none was kept. */
@@ -83,6 +85,7 @@ export function candidateTable(
     *prepare(set, query) {
       yield* pageSteps(arrays, set, query, startOf(query));
     },
+    letGo: (search) => arrays.forget(search),
     page: (set, query) => candidatePage(source, set, query),
     find(set, symbols, parts) {
       const sought = { system: symbols.join(' '), parts: parts.join(' ') };

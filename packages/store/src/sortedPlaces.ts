@@ -20,25 +20,33 @@ export function* sortedPlaces(
   const order = new Uint32Array(column.length);
   yield;
   let to = emptyRows(from.places.length);
+  const digits = new Uint16Array(from.places.length);
   for (let pass = 0; pass < passes; pass += 1) {
-    if (moveByDigit(from, to, pass * digitBits)) [from, to] = [to, from];
+    if (moveByDigit(from, to, pass * digitBits, digits)) [from, to] = [to, from];
     yield;
   }
   order.set(from.places);
   let end = from.places.length;
+  for (const { low, high, places } of [from, to]) letGo(low, high, places);
+  letGo(digits);
   for (let at = 0; at < column.length; at += 1) if (Number.isNaN(column[at])) order[end++] = at;
   return order;
 }
 
 /** Places with the two words of their keys. */
 interface Rows {
-  low: Uint32Array;
-  high: Uint32Array;
-  places: Uint32Array;
+  low: Uint32Array<ArrayBuffer>;
+  high: Uint32Array<ArrayBuffer>;
+  places: Uint32Array<ArrayBuffer>;
 }
 
 function emptyRows(count: number): Rows {
   return { low: new Uint32Array(count), high: new Uint32Array(count), places: new Uint32Array(count) };
+}
+
+/** Memory that was needed for a moment, 26 MB for 10⁶ values, goes at once: it may be long before somebody sweeps. */
+function letGo(...arrays: readonly (Uint32Array<ArrayBuffer> | Uint16Array<ArrayBuffer>)[]): void {
+  for (const { buffer } of arrays) buffer.transfer(0);
 }
 
 /** The places that have a value, with its bits turned such that a greater number, or a lesser one where it descends, has the greater ones. */
@@ -66,10 +74,10 @@ function valuedRows(column: Float64Array, descending: boolean): Rows {
 }
 
 /** Sorts rows by the digit from a bit on, which may lie in both words; false where all have the same, and nothing was moved. */
-function moveByDigit(from: Rows, to: Rows, bit: number): boolean {
+function moveByDigit(from: Rows, to: Rows, bit: number, digits: Uint16Array): boolean {
   const { low, high, places } = from;
   const count = places.length;
-  const digits = digitsOf(low, high, bit);
+  readDigits(low, high, bit, digits);
   const ends = new Uint32Array(digitCount);
   for (let at = 0; at < count; at += 1) ends[digits[at]!]! += 1;
   let end = 0;
@@ -87,8 +95,7 @@ function moveByDigit(from: Rows, to: Rows, bit: number): boolean {
   return true;
 }
 
-function digitsOf(low: Uint32Array, high: Uint32Array, bit: number): Uint16Array {
-  const digits = new Uint16Array(low.length);
+function readDigits(low: Uint32Array, high: Uint32Array, bit: number, digits: Uint16Array): void {
   const mask = digitCount - 1;
   if (bit >= 32) {
     for (let at = 0; at < digits.length; at += 1) digits[at] = (high[at]! >>> (bit - 32)) & mask;
@@ -99,5 +106,4 @@ function digitsOf(low: Uint32Array, high: Uint32Array, bit: number): Uint16Array
       digits[at] = ((low[at]! >>> bit) | (high[at]! << (32 - bit))) & mask;
     }
   }
-  return digits;
 }

@@ -1,4 +1,4 @@
-import './keepHeapSmall.ts';
+import '@tiegel/search/keepHeapSmall';
 import { type ProblemCode, ProblemError, problems } from '@tiegel/contract';
 import { pino } from 'pino';
 import { type Configuration, readConfiguration } from './configuration.ts';

@@ -1,3 +1,4 @@
+import '@tiegel/search/keepHeapSmall';
 import { enableCompileCache } from 'node:module';
 import { join } from 'node:path';
 
