@@ -59,8 +59,6 @@ export function lower(program: Program, grid: Grid): Lowered | null {
       case 'logarithm':
         return nodes.unary(step.kind, of(step.of), ends);
       case 'power':
-        // Both are NaN below 0, and lie a rounding apart.
-        if (step.exponent === 0.5) return nodes.unary('squareRoot', of(step.of), ends);
         return nodes.power(of(step.of), step.exponent, ends);
       case 'choose':
         return choiceOf(step, of, ends);

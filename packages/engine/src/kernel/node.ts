@@ -254,6 +254,8 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
   }
 
   function power(given: Node, exponent: number, ends: Ends = endsOf.power(given)): Node {
+    // A root is NaN below 0 as the power is, and lies a rounding apart from it.
+    if (exponent === 0.5) return unary('squareRoot', away(given), ends);
     const whole = Number.isInteger(exponent) && exponent >= 0 && exponent <= 4;
     const of = whole ? given : exponent < 1 ? away(given) : signed(given);
     const own = EXPONENTIAL_ERROR + Math.abs(exponent) * (LOGARITHM_ERROR + ROUNDED * 710);

@@ -11,6 +11,8 @@ export interface Reach {
   above: Form;
   below: Form;
   bound(score: number): number;
+  /** Exponents that the compared number is raised to on its way to the score: the larger, the more of the points it rules out. */
+  weight: number;
   /** How far the canonical above − bound · below may lie from what the kernel makes of it. */
   slack(bound: number): number;
 }
@@ -18,7 +20,8 @@ export interface Reach {
 type Transform = (score: number) => number;
 type Side = 'at least' | 'at most';
 
-const mostReaches = 4;
+/** A second condition costs more at every point than the scores that it spares. */
+const mostReaches = 1;
 
 /**
  * Necessary conditions for the value of a node to be at least, or at most, a score, as far as they
@@ -33,50 +36,54 @@ export function reachesOf(
   const size = (form: Form) => form.linear.length;
 
   /** @param to the number that the node must be at least or at most; an infinite one asks for nothing */
-  function reaches(given: Node, side: Side, to: Transform): Reach[] {
+  function reaches(given: Node, side: Side, to: Transform, weight: number): Reach[] {
     const of = bare(given);
     const { operation } = of;
     const open = side === 'at least' ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
-    if (of.form) return [against(of, null, side, to)];
+    if (of.form) return [against(of, null, side, to, weight)];
     const factor = constantPart(of);
-    if (factor) return factor(side, to);
+    if (factor) return factor(side, to, weight);
     switch (operation.kind) {
       case 'negate':
-        return reaches(operation.of, otherSide(side), (score) => -to(score));
+        return reaches(operation.of, otherSide(side), (score) => -to(score), weight);
       case 'absolute':
         if (side === 'at least') return [];
         return [
-          ...reaches(operation.of, 'at most', to),
-          ...reaches(operation.of, 'at least', (score) => -to(score)),
+          ...reaches(operation.of, 'at most', to, weight),
+          ...reaches(operation.of, 'at least', (score) => -to(score), weight),
         ];
       case 'choose':
-        return operation.otherwise === null ? reaches(operation.then, side, to) : [];
+        return operation.otherwise === null ? reaches(operation.then, side, to, weight) : [];
       case 'lesser':
       case 'greater': {
         const both = (operation.kind === 'lesser') === (side === 'at least');
-        if (both) return [operation.left, operation.right].flatMap((one) => reaches(one, side, to));
+        if (both) return [operation.left, operation.right].flatMap((one) => reaches(one, side, to, weight));
         const [left, right] = [fixedValue(operation.left), fixedValue(operation.right)];
         const fixed = left ?? right;
         if (fixed === null) return [];
         const met: (value: number) => boolean = (value) =>
           side === 'at least' ? fixed >= value : fixed <= value;
-        return reaches(left === null ? operation.left : operation.right, side, (score) =>
-          met(to(score)) ? open : to(score),
-        );
+        const eased: Transform = (score) => (met(to(score)) ? open : to(score));
+        return reaches(left === null ? operation.left : operation.right, side, eased, weight);
       }
       case 'power': {
         const { exponent } = operation;
         if (operation.of.low < 0 || !(exponent > 0)) return [];
-        return reaches(operation.of, side, (score) => rooted(to(score), exponent, side));
+        return reaches(operation.of, side, (score) => rooted(to(score), exponent, side), weight * exponent);
       }
       case 'squareRoot':
-        return reaches(operation.of, side, (score) => squared(to(score), side));
+        return reaches(operation.of, side, (score) => squared(to(score), side), weight / 2);
       case 'multiply': {
         const { left, right } = operation;
         if (side === 'at most' || left.low < 0 || right.low < 0) return [];
         const share = (one: Node, other: Node) =>
           Number.isFinite(other.high) && other.high > 0
-            ? reaches(one, side, (score) => (to(score) > 0 ? to(score) / (other.high * 1.0000001) : open))
+            ? reaches(
+                one,
+                side,
+                (score) => (to(score) > 0 ? to(score) / (other.high * 1.0000001) : open),
+                weight,
+              )
             : [];
         return [...share(left, right), ...share(right, left)];
       }
@@ -84,8 +91,8 @@ export function reachesOf(
         const below = bare(operation.right);
         if (!(below.low > 0) || below.form === null) return [];
         const above = bare(operation.left);
-        if (above.form) return [against(above, below, side, to)];
-        return rootReach(above, below, side, to);
+        if (above.form) return [against(above, below, side, to, weight)];
+        return rootReach(above, below, side, to, weight);
       }
       default:
         return [];
@@ -93,25 +100,33 @@ export function reachesOf(
   }
 
   /** Arithmetic with one constant. */
-  function constantPart({ operation }: Node): ((side: Side, to: Transform) => Reach[]) | null {
+  function constantPart({
+    operation,
+  }: Node): ((side: Side, to: Transform, weight: number) => Reach[]) | null {
     if (!('left' in operation)) return null;
     const { kind, left, right } = operation;
     const [first, second] = [fixedValue(left), fixedValue(right)];
     const other = kind === 'add' || kind === 'subtract' ? (first ?? second) : null;
     if (other !== null) {
       const of = first === null ? left : right;
-      if (kind === 'add') return (side, to) => reaches(of, side, (score) => moved(to(score), -other, side));
-      if (first === null) return (side, to) => reaches(of, side, (score) => moved(to(score), other, side));
-      return (side, to) => reaches(of, otherSide(side), (score) => moved(-to(score), other, otherSide(side)));
+      if (kind === 'add') {
+        return (side, to, weight) => reaches(of, side, (score) => moved(to(score), -other, side), weight);
+      }
+      if (first === null) {
+        return (side, to, weight) => reaches(of, side, (score) => moved(to(score), other, side), weight);
+      }
+      return (side, to, weight) =>
+        reaches(of, otherSide(side), (score) => moved(-to(score), other, otherSide(side)), weight);
     }
     const factor = kind === 'multiply' ? (first ?? second) : kind === 'divide' && second ? 1 / second : null;
     if (factor === null || factor === 0) return null;
     const of = first === null ? left : right;
-    return (side, to) => reaches(of, factor > 0 ? side : otherSide(side), (score) => to(score) / factor);
+    return (side, to, weight) =>
+      reaches(of, factor > 0 ? side : otherSide(side), (score) => to(score) / factor, weight);
   }
 
   /** k √v / b by the squares of both sides. */
-  function rootReach(above: Node, below: Node, side: Side, to: Transform): Reach[] {
+  function rootReach(above: Node, below: Node, side: Side, to: Transform, weight: number): Reach[] {
     const { operation } = above;
     if (operation.kind !== 'squareRoot' || below.form === null) return [];
     const inner = bare(operation.of);
@@ -127,10 +142,10 @@ export function reachesOf(
       high: below.high ** 2,
       form: { form: square, slack },
     };
-    return [against(inner, squaredBelow, side, (score) => squared(to(score), side))];
+    return [against(inner, squaredBelow, side, (score) => squared(to(score), side), weight / 2)];
   }
 
-  function against(above: Node, below: Node | null, side: Side, to: Transform): Reach {
+  function against(above: Node, below: Node | null, side: Side, to: Transform, weight: number): Reach {
     const sign = side === 'at most' ? 1 : -1;
     const divisor = below?.form?.form ?? constantForm(1, size(above.form!.form));
     const roundings = (form: Form) => form.scale * roundingOf({ ...form, exact: false }, total, elements);
@@ -140,13 +155,14 @@ export function reachesOf(
     return {
       above: sign === 1 ? above.form!.form : scaledForm(above.form!.form, -1),
       below: divisor,
+      weight,
       bound: (score) => sign * to(score),
       slack: (bound) => fixed + Math.abs(bound) * (byBound + 2 ** -45 * (below ? sizeOf(below) : 1)),
     };
   }
 
-  const found = reaches(node, prefer === 'high' ? 'at least' : 'at most', (score) => score);
-  return found.slice(0, mostReaches);
+  const found = reaches(node, prefer === 'high' ? 'at least' : 'at most', (score) => score, 1);
+  return found.sort((one, other) => other.weight - one.weight).slice(0, mostReaches);
 }
 
 /** The sum, eased by far more than it and what led to it was rounded: the two may cancel. */
