@@ -16,6 +16,9 @@ const longestMs = 400;
 const smallGridMs = 30;
 /** On a machine that does much else the clock on the wall ends it, ms. */
 const mostWallMs = 1000;
+/** For a rough rate the shortest round, and how long all of them last at most. */
+const roughRoundMs = 8;
+const roughMs = 60;
 /** A round that is not this much faster than the best before it says that the rate has settled. */
 const settled = 1.05;
 
@@ -28,28 +31,43 @@ const settled = 1.05;
  *   machine hardly changes, where a program can read them
  */
 export function calibrate(prepared: Prepared, now: () => number = () => performance.now()): number | null {
+  return rateOf(prepared, now, false);
+}
+
+/**
+ * As calibrate, in less than 0.1 s: some times too low perhaps, since what the compiler has not done
+ * yet is in it. Enough to cut a short search into chunks, and no estimate.
+ */
+export function roughRate(prepared: Prepared, now: () => number = () => performance.now()): number | null {
+  return rateOf(prepared, now, true);
+}
+
+function rateOf(prepared: Prepared, now: () => number, isRough: boolean): number | null {
   const start = now();
   const wallStart = performance.now();
   const isOver = (ms: number) => now() - start > ms || performance.now() - wallStart > mostWallMs;
   const round = scorer(prepared, now);
   // Twice, for the first time may make what the search needs once.
-  const rateOf = (chunks: readonly Chunk[]) => Math.max(round(chunks), round(chunks));
+  const twice = (chunks: readonly Chunk[]) => Math.max(round(chunks), round(chunks));
   let sample = calibrationSample(prepared, fewestPoints);
   let enoughMs = shortestMs;
   if (sample.chunks.length === 0) return null;
-  let best = rateOf(sample.chunks);
-  for (let points = fewestPoints; (sample.points / best) * 1000 < shortestRoundMs; points *= growth) {
+  let best = twice(sample.chunks);
+  const roundMs = isRough ? roughRoundMs : shortestRoundMs;
+  const mostMs = isRough ? roughMs : longestMs;
+  for (let points = fewestPoints; (sample.points / best) * 1000 < roundMs; points *= growth) {
     const larger = calibrationSample(prepared, points * growth);
     if (larger.points === sample.points) enoughMs = smallGridMs;
-    if (larger.points === sample.points || isOver(longestMs)) break;
+    if (larger.points === sample.points || isOver(mostMs)) break;
     sample = larger;
-    best = rateOf(sample.chunks);
+    best = twice(sample.chunks);
   }
-  for (;;) {
+  while (!isRough) {
     const before = best;
     best = Math.max(best, round(sample.chunks));
-    if (isOver(best > before * settled ? longestMs : enoughMs)) return best;
+    if (isOver(best > before * settled ? longestMs : enoughMs)) break;
   }
+  return best;
 }
 
 /** Scores chunks as a worker does, with the cut-off known from earlier rounds; returns points a second of scoring, merging apart. */

@@ -1,4 +1,4 @@
-export { calibrate } from './calibrate.ts';
+export { calibrate, roughRate } from './calibrate.ts';
 export { candidateAt, type GridPoint, pointsOf } from './candidateAt.ts';
 export type { PlanOptions } from './chunkCutter.ts';
 export { countPoints } from './countPoints.ts';

@@ -1,9 +1,11 @@
 import type { SearchSpecification } from '@tiegel/contract';
-import { calibrate, secondsAtMost } from '@tiegel/engine';
+import { calibrate, roughRate, secondsAtMost } from '@tiegel/engine';
 import type { CheckedSearch } from './check.ts';
 
 /** Rates and bounds that are kept, of the questions asked last. */
 const mostKept = 100;
+/** A search that seems to take less, s, is not worth an exact measurement before it begins. */
+const shortSeconds = 8;
 /** Scoring that is worth learning from takes longer than this, s. */
 const leastSeconds = 0.5;
 
@@ -11,6 +13,11 @@ const leastSeconds = 0.5;
 export interface Estimates {
   /** Measured on one core of this machine, in 0.3 to 0.5 s and once for each kind, until a search of the kind has told better. */
   pointsPerSecond(checked: CheckedSearch): number;
+  /**
+   * The same, to cut a search into chunks for so many workers: where it is not known, measured roughly in less
+   * than 0.1 s, and as above only for a search that is long beside that.
+   */
+  roughPointsPerSecond(checked: CheckedSearch, workers: number): number;
   /** A bound, s, of what a search that leaves regions out takes on so many workers; worked out in 0.3 to 0.8 s, once for each. */
   secondsAtMost(checked: CheckedSearch, workers: number): number;
   /** Notes what scoring so many points took, s of one worker. */
@@ -35,13 +42,21 @@ export function estimates(): Estimates {
     }
   }
 
+  function pointsPerSecond({ plan, prepared }: CheckedSearch): number {
+    const kind = kindOf(plan.specification);
+    // A grid without points is refused before anybody asks how fast it is.
+    const rate = known.get(kind) ?? calibrate(prepared, processorMs) ?? 1;
+    keep(kind, rate);
+    return rate;
+  }
+
   return {
-    pointsPerSecond({ plan, prepared }) {
-      const kind = kindOf(plan.specification);
-      // A grid without points is refused before anybody asks how fast it is.
-      const rate = known.get(kind) ?? calibrate(prepared, processorMs) ?? 1;
-      keep(kind, rate);
-      return rate;
+    pointsPerSecond,
+    roughPointsPerSecond(checked, workers) {
+      const { plan, prepared, points } = checked;
+      const rate = known.get(kindOf(plan.specification)) ?? roughRate(prepared, processorMs) ?? 1;
+      const isShort = points / (rate * Math.max(1, workers)) < shortSeconds;
+      return isShort ? rate : pointsPerSecond(checked);
     },
     secondsAtMost({ plan, prepared, points }, workers) {
       const { name: _, ...asked } = plan.specification;

@@ -40,7 +40,7 @@ function chunkSize(checked: CheckedSearch, workers: number, rates: Estimates): n
   const { points, plan } = checked;
   if (isPruned(plan.specification)) return pointsOfPrunedChunk(points, workers);
   return Math.min(
-    rates.pointsPerSecond(checked) * secondsPerChunk(workers),
+    rates.roughPointsPerSecond(checked, workers) * secondsPerChunk(workers),
     pointsOfKeepingChunk(points, plan.specification.keep),
   );
 }

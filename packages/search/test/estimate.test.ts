@@ -25,3 +25,16 @@ test('what a search took tells more than the measurement, unless it was short', 
   learn(specification, 3e6, 2);
   expect(pointsPerSecond(checked())).toBe(1.5e6);
 });
+
+test('to cut a short search into chunks a rough rate does, which no estimate is made of', () => {
+  const { pointsPerSecond, roughPointsPerSecond, learn } = estimates();
+  const short = checked();
+  expect(roughPointsPerSecond(short, 1)).toBeGreaterThan(0);
+  const rate = pointsPerSecond(short);
+  expect(roughPointsPerSecond(short, 1)).toBe(rate);
+  learn(short.plan.specification, 3e6, 2);
+  expect(roughPointsPerSecond(short, 1)).toBe(1.5e6);
+  // Points enough for any rate to be too low: the exact one is measured, and kept.
+  const long = { ...checked({ components: 3 }), points: 1e15 };
+  expect(roughPointsPerSecond(long, 1)).toBe(pointsPerSecond(long));
+});
