@@ -48,14 +48,27 @@ function searchOf(prepared: Prepared): KernelSearch | null {
 const fewUncertain = 4096;
 const mostUncertain = 0.03;
 
+/** Where more than one point in so many is kept, the order of the systems saves more than it costs. */
+const muchIsKept = 1000;
+
+type Evaluate = (system: readonly number[], amounts: Int32Array, whole?: number) => Float64Array;
+
+const equalAmounts: Int32Array[] = [];
+
+/** One part of each element. */
+function alike(elements: number): Int32Array {
+  equalAmounts[elements] ??= new Int32Array(elements).fill(1);
+  return equalAmounts[elements];
+}
+
 /** One search with its kernels, which serve all its chunks. */
 class KernelSearch {
   declined = false;
   private readonly prepared: Prepared;
   private readonly task: SearchTask;
   private readonly kernels = new Map<string, Kernel>();
-  private readonly evaluateAll: (system: readonly number[], amounts: Int32Array) => Float64Array;
-  private readonly evaluateScore: (system: readonly number[], amounts: Int32Array) => Float64Array;
+  private readonly evaluateAll: Evaluate;
+  private readonly evaluateScore: Evaluate;
   private readonly keyOf: (system: readonly number[]) => string;
   private readonly wholeBoxes = new Map<string, Box | null>();
 
@@ -84,8 +97,8 @@ class KernelSearch {
         ),
       );
       const values = new Float64Array(outputs.length);
-      return (system: readonly number[], amounts: Int32Array) => {
-        evaluate(system, amounts, task.total, values);
+      return (system: readonly number[], amounts: Int32Array, whole = task.total) => {
+        evaluate(system, amounts, whole, values);
         return values;
       };
     };
@@ -143,20 +156,19 @@ class KernelSearch {
 
   /** Sweeps all systems that a kernel can; the others are left. Returns the points swept, null when stopped. */
   private sweepChunk(chunk: Chunk, { stopped }: ScoreOptions, left: Chunk[]): number | null {
-    const { systems: numbering, ranking } = this.prepared;
+    const { ranking } = this.prepared;
     if (stopped?.()) return null;
     const isStopped = (): boolean => stopped?.() ?? false;
     const { firstPoint, endPoint } = chunk;
     const whole = firstPoint === 0 && endPoint === null;
     const alone = !whole || ranking.keepPerSystem > 0;
     const waiting = new Map<string, { number: number; system: readonly number[] }>();
-    const system = numbering.systemAt(chunk.firstSystem);
     let points = 0;
     const add = (more: number | null): boolean => {
       points += more ?? 0;
       return more !== null;
     };
-    for (let number = chunk.firstSystem; number < chunk.endSystem; number += 1, numbering.advance(system)) {
+    for (const [number, system] of this.inOrder(chunk)) {
       if (system.length < 2) {
         leave(left, chunk, number);
         continue;
@@ -188,6 +200,34 @@ class KernelSearch {
       if (!add(this.sweepAlone(last, number, box!, left, isStopped))) return null;
     }
     return points;
+  }
+
+  /** The systems of a chunk: by their numbers, or where much is kept the promising ones first. */
+  private *inOrder(chunk: Chunk): Iterable<[number: number, system: number[]]> {
+    const { systems, ranking } = this.prepared;
+    const { firstSystem, endSystem, points } = chunk;
+    if (ranking.keep * muchIsKept > points && endSystem - firstSystem > 1) {
+      for (const number of this.promisingFirst(firstSystem, endSystem))
+        yield [number, systems.systemAt(number)];
+      return;
+    }
+    const system = systems.systemAt(firstSystem);
+    for (let number = firstSystem; number < endSystem; number += 1, systems.advance(system))
+      yield [number, system];
+  }
+
+  /** By the score in the middle of each system. The sooner the best are found, the fewer others are kept for a while. */
+  private promisingFirst(firstSystem: number, endSystem: number): Int32Array {
+    const { systems } = this.prepared;
+    const sign = this.task.prefer === 'high' ? -1 : 1;
+    const keys = new Float64Array(endSystem - firstSystem);
+    const system = systems.systemAt(firstSystem);
+    for (let at = 0; at < keys.length; at += 1, systems.advance(system)) {
+      const score = this.evaluateScore(system, alike(system.length), system.length)[0]!;
+      keys[at] = Number.isNaN(score) ? Number.POSITIVE_INFINITY : sign * score;
+    }
+    const order = Int32Array.from(keys.keys()).sort((one, other) => keys[one]! - keys[other]! || one - other);
+    return order.map((at) => firstSystem + at);
   }
 
   private wholeBox(key: string, system: readonly number[]): Box | null {
