@@ -52,7 +52,8 @@ test('the estimate shows its reliability as a figure and a table, beside the bas
 test('melts of your own stand beside the published alloys, and say how little they are', async () => {
   const { page, wrongs } = await site.visit('/evidence');
   await page.locator('.criteria-table').waitFor();
-  expect(await page.getByText('Own melts').count()).toBe(0);
+  expect(await page.getByRole('columnheader', { name: 'Own melts' }).count()).toBe(0);
+  await page.getByText(/still missing 20 melts, 5 systems, 5 of one solution, 5 of anything else/).waitFor();
   const melt = (symbols: string[], phase: string) =>
     site.api('/melts', {
       ...{ name: phase, date: '2026-11-25', charge: null, ingot: null, process: 'arc melting', anneal: null },
@@ -68,6 +69,42 @@ test('melts of your own stand beside the published alloys, and say how little th
   expect(await textOf(row)).toMatch(/1\.00.*too few for an interval.*2.*1 right, 0 wrong.*1 right, 0 wrong/s);
   expect(await textOf(page.locator('.evidence-page'))).toContain('2 melts of 2 systems');
   await page.getByRole('heading', { name: 'The phase estimate on your own melts' }).waitFor();
+  expect(wrongs).toEqual([]);
+});
+
+test('the estimate recalibrated on enough melts of your own stands beside the published one, and before that what is missing', async () => {
+  const { page, wrongs } = await site.visit('/alloys/AlCoCrFeNi');
+  const own = page.locator('.own-phase');
+  await eventually(() => textOf(own)).toMatch(/still missing 20 melts|still missing 1[89] melts/);
+  expect(await own.locator('.record-list').count()).toBe(0);
+  // Five systems, five melts of each; three of five are observed as one solution.
+  const systems = ['Co Cr Fe Ni', 'Co Cr Fe Mn Ni', 'Al Co Cr Fe Ni', 'Co Cr Cu Fe Ni', 'Al Co Cr Cu Fe Ni'];
+  for (const system of systems) {
+    for (const at of [0, 1, 2, 3, 4]) {
+      await site.api('/melts', {
+        ...{ name: `${system} ${at}`, date: '2026-11-25', charge: null, ingot: null, process: 'arc melting' },
+        weighed: system.split(' ').map((material, place) => ({ material, mass: place === 0 ? 6 + at : 10 })),
+        ...{ anneal: null, phases: at < 3 ? ['FCC'] : ['FCC', 'B2'], methods: ['X-ray diffraction'] },
+        ...{ hardness: null, density: null, notes: '' },
+      });
+    }
+  }
+  await page.reload();
+  await eventually(() => textOf(own)).toMatch(/Published estimate\s*\d+ %\s*Recalibrated on 2\d melts/);
+  expect(await textOf(own)).toMatch(
+    /\d+ % \(\d+ to \d+ %\).*Made from 2\d melts of \d systems, 15 of one solution/s,
+  );
+  // The published estimate stays where it was.
+  const said = await site.api<{ phase: { singleSolution: number }; own: { singleSolution: number } }>(
+    '/explain',
+    {
+      composition: 'AlCoCrFeNi',
+    },
+  );
+  expect(await textOf(own)).toContain(`Published estimate${Math.round(100 * said.phase.singleSolution)} %`);
+  expect(await textOf(own)).toContain(`${Math.round(100 * said.own.singleSolution)} %`);
+  await page.goto(`${site.url}/evidence`);
+  await page.getByText(/^Made from 2\d melts/).waitFor();
   expect(wrongs).toEqual([]);
 });
 

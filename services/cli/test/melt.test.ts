@@ -99,3 +99,15 @@ test('what is wrong is told with its place, and nothing is recorded', async () =
   expect((await tiegel(['melt', 'show', 'nobody', ...where])).error).toContain('[melt/not-found]');
   expect(await jsonOf(['melt', 'list', ...where])).toEqual([]);
 });
+
+test('what a recalibration on own melts lacks stands in the evidence and the explanation of their database', async () => {
+  const where = await freshDatabase();
+  const lacks = /still\s+missing\s+20\s+melts,\s+5\s+systems/;
+  expect((await tiegel(['evidence', ...where])).out).toMatch(lacks);
+  const { out } = await tiegel(['explain', 'AlCoCrFeNi', ...where]);
+  expect(out).toMatch(/^Phases, by your own melts$/m);
+  expect(out).toMatch(lacks);
+  expect((await tiegel(['explain', 'AlCoCrFeNi'])).out).not.toMatch(/own melts/);
+  const told = await jsonOf(['explain', 'AlCoCrFeNi', ...where]);
+  expect(told.own).toMatchObject({ singleSolution: null, recalibration: { kind: 'none', fit: null } });
+});

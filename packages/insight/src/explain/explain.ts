@@ -7,11 +7,14 @@ import {
   valuesOf,
 } from '@tiegel/screening';
 import { type Dossier, dossierOf } from '../dossier/dossierOf.ts';
+import type { Recalibration } from '../phase/recalibration.ts';
+import { type OwnPhase, ownPhaseOf } from '../records/ownRecalibration.ts';
 import { type PairAffinity, pairAffinity } from '../regularSolution/pairAffinity.ts';
 import { compositionParagraph } from './compositionParagraph.ts';
 import { disagreementParagraph } from './disagreementParagraph.ts';
 import { limitParagraph } from './limitParagraph.ts';
 import { compoundParagraph, demixingParagraph, orderingParagraph, pairParagraph } from './modelParagraphs.ts';
+import { ownParagraph } from './ownParagraph.ts';
 import type { Paragraph, Told } from './paragraph.ts';
 import { phaseParagraph } from './phaseParagraph.ts';
 import { publishedParagraph } from './publishedParagraph.ts';
@@ -25,6 +28,8 @@ export interface Explanation extends Dossier {
   conditions: Record<string, number | null>;
   quantities: QuantityValues;
   affinity: PairAffinity | null;
+  /** the phase estimate recalibrated on melts of one's own; null where none were handed in */
+  own: OwnPhase | null;
   paragraphs: Paragraph[];
 }
 
@@ -33,6 +38,7 @@ const paragraphs: readonly ((told: Told) => Paragraph | null)[] = [
   compositionParagraph,
   publishedParagraph,
   phaseParagraph,
+  ownParagraph,
   disagreementParagraph,
   ruleParagraph,
   orderingParagraph,
@@ -49,17 +55,20 @@ const paragraphs: readonly ((told: Told) => Paragraph | null)[] = [
  *
  * @param composition at.%, 100 in sum
  * @param conditions by name, in the units of the conditions of packages/screening
+ * @param recalibration of the phase estimate on melts of one's own, if they are to be heard
  * @throws RangeError for an element that the facts lack, a negative amount, or no element at all
  */
 export function explain(
   composition: Composition,
   facts: Facts,
   conditions: Readonly<Record<string, number>> = {},
+  recalibration: Recalibration | null = null,
 ): Explanation {
   const quantities = valuesOf(composition, facts, undefined, conditions);
   const dossier = dossierOf(composition, facts, conditions);
   const affinity = pairAffinity(composition, facts, conditions);
-  const told: Told = { composition, facts, conditions, quantities, dossier, affinity };
+  const own = recalibration === null ? null : ownPhaseOf(dossier.phase, recalibration);
+  const told: Told = { composition, facts, conditions, quantities, dossier, own, affinity };
   return {
     composition,
     conditions: Object.fromEntries(
@@ -68,6 +77,7 @@ export function explain(
     quantities,
     ...dossier,
     affinity,
+    own,
     paragraphs: paragraphs.map((write) => write(told)).filter((one) => one !== null),
   };
 }

@@ -1,6 +1,7 @@
 import type { Facts } from '@tiegel/contract';
 import type { Composition, QuantityValues } from '@tiegel/screening';
 import type { Dossier } from '../dossier/dossierOf.ts';
+import type { OwnPhase } from '../records/ownRecalibration.ts';
 import type { PairAffinity } from '../regularSolution/pairAffinity.ts';
 
 /** What an explanation is made of: one idea in whole sentences, for a person. */
@@ -9,6 +10,7 @@ export interface Paragraph {
     | 'composition'
     | 'published'
     | 'phases'
+    | 'own'
     | 'disagreement'
     | 'rules'
     | 'ordering'
@@ -33,5 +35,7 @@ export interface Told {
   /** every quantity of the registry */
   quantities: QuantityValues;
   dossier: Dossier;
+  /** null where nobody asked for one's own melts */
+  own: OwnPhase | null;
   affinity: PairAffinity | null;
 }

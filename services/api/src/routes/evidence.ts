@@ -1,5 +1,7 @@
-import { evidence, ownEvidence } from '@tiegel/insight';
+import { evidence, ownEvidence, recalibrationInWords } from '@tiegel/insight';
 import { z } from 'zod';
+import { keptRecalibration } from '../alloys/keptRecalibration.ts';
+import { recalibrationSchema } from '../alloys/recalibrationSchema.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
@@ -37,6 +39,9 @@ const evidenceSchema = z
     own: ownSchema
       .nullable()
       .describe('The same on the melts of your own; null where none has observed phases'),
+    recalibration: z
+      .object({ ...recalibrationSchema.shape, words: z.string() })
+      .describe('What your own melts make of the phase estimate, or how many are missing'),
     criteria: z.array(
       z
         .looseObject({
@@ -95,11 +100,15 @@ export function evidenceRoute(app: Server, parts: Parts): void {
         response: { 200: evidenceSchema, ...problemAnswers() },
       },
     },
-    () => ({ ...evidence(), own: own(parts) }) as unknown as z.input<typeof evidenceSchema>,
+    () => ({ ...evidence(), ...onOwnMelts(parts) }) as unknown as z.input<typeof evidenceSchema>,
   );
 }
 
-function own({ melts }: Parts) {
+function onOwnMelts({ melts }: Parts) {
   const observed = melts.observed();
-  return observed.length === 0 ? null : ownEvidence(observed);
+  const recalibration = keptRecalibration(observed);
+  return {
+    own: observed.length === 0 ? null : ownEvidence(observed),
+    recalibration: { ...recalibration, words: recalibrationInWords(recalibration) },
+  };
 }

@@ -6,6 +6,8 @@ import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { dossierFields } from '../alloys/dossierSchema.ts';
 import { keptFacts } from '../alloys/keptFacts.ts';
+import { keptRecalibration } from '../alloys/keptRecalibration.ts';
+import { ownPhaseSchema } from '../alloys/recalibrationSchema.ts';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -21,6 +23,9 @@ const explanationSchema = z
     dataVersion: z.string().describe('Of the data and prices in force'),
     quantities: z.record(z.string(), z.number().nullable()),
     ...dossierFields,
+    own: ownPhaseSchema
+      .nullable()
+      .describe('The phase estimate recalibrated on your own melts, beside the published one'),
     affinity: z
       .object({
         temperature: z.number(),
@@ -54,7 +59,7 @@ const explanationSchema = z
   .meta({ id: 'Explanation' });
 
 /** POST /explain: what is published of an alloy and what the models say, as numbers and in words. */
-export function explainRoute(app: Server, { searches }: Parts): void {
+export function explainRoute(app: Server, { searches, melts }: Parts): void {
   app.post(
     '/explain',
     {
@@ -70,7 +75,7 @@ export function explainRoute(app: Server, { searches }: Parts): void {
       const { composition, conditions } = read(request.body);
       const prices = searches.prices();
       const facts = keptFacts(Object.keys(composition), prices);
-      const told = explain(composition, facts, conditions);
+      const told = explain(composition, facts, conditions, keptRecalibration(melts.observed()));
       return { ...told, dataVersion: dataVersionOf(prices) } as z.input<typeof explanationSchema>;
     },
   );

@@ -1,5 +1,5 @@
-import type { OwnEvidence } from '@tiegel/insight';
 import type { Command } from 'commander';
+import { observedMelts } from '../input/observedMelts.ts';
 import { evidenceLines } from '../output/evidenceLines.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
@@ -13,20 +13,19 @@ export function evidenceCommand(program: Command): void {
     .option('--json', 'a JSON object on standard output')
     .action(async ({ database, json }: { database?: string; json?: true }) => {
       const { evidence } = await import('@tiegel/insight');
-      const own = database === undefined ? null : await ownEvidenceIn(database);
-      const found = { ...evidence(), own };
+      const found = { ...evidence(), ...(await onOwnMelts(database)) };
       await standardOutput(json ? jsonText(found) : evidenceLines(found));
     });
 }
 
-async function ownEvidenceIn(database: string): Promise<OwnEvidence | null> {
-  const { ownEvidence } = await import('@tiegel/insight');
-  const { openLaboratory } = await import('../searching/openLaboratory.ts');
-  const { melts, close } = openLaboratory(database);
-  try {
-    const observed = melts.observed();
-    return observed.length === 0 ? null : ownEvidence(observed);
-  } finally {
-    close();
-  }
+/** What the melts of a database say; nothing where none was named. */
+async function onOwnMelts(database: string | undefined) {
+  if (database === undefined) return { own: null, recalibration: null };
+  const { ownEvidence, ownRecalibration, recalibrationInWords } = await import('@tiegel/insight');
+  const observed = await observedMelts(database);
+  const recalibration = ownRecalibration(observed);
+  return {
+    own: observed.length === 0 ? null : ownEvidence(observed),
+    recalibration: { ...recalibration, words: recalibrationInWords(recalibration) },
+  };
 }

@@ -1,6 +1,7 @@
 import { factsFor } from '@tiegel/elements';
 import type { Command } from 'commander';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
+import { observedMelts } from '../input/observedMelts.ts';
 import { readAlloy } from '../input/readAlloy.ts';
 import { explanationText } from '../output/explanationText.ts';
 import { jsonText } from '../output/jsonText.ts';
@@ -8,6 +9,7 @@ import { standardOutput } from '../output/standardOutput.ts';
 
 interface Options extends ConditionOptions {
   wt?: true;
+  database?: string;
   json?: true;
 }
 
@@ -18,12 +20,20 @@ export function explainCommand(program: Command): void {
     .description('what is published of an alloy and what the models say, in words')
     .argument('<alloy...>', 'such as AlCoCrFeNi or "Co20 Cr20 Fe20 Mn20 Ni20"')
     .option('--wt', 'amounts are wt.%, not at.%')
+    .option('--database <file>', 'the phase estimate also recalibrated on the melts of this database')
     .option('--json', 'the same as a JSON object on standard output')
     .action(async (words: string[], options: Options) => {
       const composition = readAlloy(words, options.wt ? 'weight' : 'atoms');
       const { explain } = await import('@tiegel/insight');
-      const told = explain(composition, factsFor(Object.keys(composition)), conditionsIn(options));
+      const facts = factsFor(Object.keys(composition));
+      const recalibration = options.database === undefined ? null : await recalibrationIn(options.database);
+      const told = explain(composition, facts, conditionsIn(options), recalibration);
       await standardOutput(options.json ? jsonText(told) : explanationText(told));
     });
   conditionOptions(command);
+}
+
+async function recalibrationIn(database: string) {
+  const { ownRecalibration } = await import('@tiegel/insight');
+  return ownRecalibration(await observedMelts(database));
 }

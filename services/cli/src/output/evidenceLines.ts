@@ -8,13 +8,15 @@ export function* evidenceLines({
   phaseEstimate,
   strength,
   own,
-}: Evidence & { own: OwnEvidence | null }): Generator<string> {
+  recalibration,
+}: Evidence & { own: OwnEvidence | null; recalibration: { words: string } | null }): Generator<string> {
   yield `${ruleTable(criteria).join('\n')}\n`;
   yield `${wrapped('TP and FP: alloys where the rule holds, rightly and wrongly; FN and TN: where it does not, wrongly and rightly. Balanced accuracy with its interval of 95 % from resampling whole systems; a coin has 0.50. Claims, formulas and sources: --json.')}\n\n`;
   yield `Phase estimate\n${estimateTable(phaseEstimate).join('\n')}\n`;
   yield `${wrapped(`${phaseEstimate.validation} ${phaseEstimate.trust}`)}\n\n`;
   yield `Yield strength, computed against measured\n${strengthTable(strength).join('\n')}\n`;
   if (own !== null) yield* ownLines(own, criteria);
+  if (recalibration !== null) yield `${wrapped(recalibration.words)}\n`;
 }
 
 function* ownLines({ criteria, phaseEstimate, trust }: OwnEvidence, rules: readonly CriterionRecord[]) {

@@ -1,8 +1,8 @@
 import { formatCount, formatNumber, formatPercent, noValue } from '../numbers/formatNumber.ts';
-import type { OwnEvidence } from '../server/alloyTypes.ts';
+import type { Evidence, OwnEvidence } from '../server/alloyTypes.ts';
 
 /** How the phase estimate did on melts of one's own. */
-export function OwnEstimate({ own }: { own: OwnEvidence }) {
+export function OwnEstimate({ own, recalibration }: Pick<Evidence, 'recalibration'> & { own: OwnEvidence }) {
   const { n, withoutBasis, baseRate, auc, interval, brier, logLoss, fourClassAccuracy } = own.phaseEstimate;
   const range = interval ? ` (${formatNumber(interval[0], 2)} to ${formatNumber(interval[1], 2)})` : '';
   return (
@@ -33,6 +33,8 @@ export function OwnEstimate({ own }: { own: OwnEvidence }) {
           </tbody>
         </table>
       )}
+      <h3>Recalibrated on them</h3>
+      <p className="read-small">{recalibration.words}</p>
     </section>
   );
 }

@@ -40,7 +40,14 @@ export function EvidencePage() {
         <RecordTable criteria={data.criteria} sources={sources} />
       </section>
       <EstimateRecord record={data.phaseEstimate} />
-      {own ? <OwnEstimate own={own} /> : null}
+      {own ? (
+        <OwnEstimate own={own} recalibration={data.recalibration} />
+      ) : (
+        <section aria-labelledby="own-estimate">
+          <h2 id="own-estimate">The phase estimate on your own melts</h2>
+          <p className="read-small">{data.recalibration.words}</p>
+        </section>
+      )}
       <StrengthRecord comparisons={data.strength} />
       <p className="small quiet read-small">
         Published alloys: Borg et al., Expanded dataset of mechanical properties and observed phases of

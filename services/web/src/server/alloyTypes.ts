@@ -64,6 +64,23 @@ interface Paragraph {
   sources: string[];
 }
 
+/** What melts of one's own make of the phase estimate. */
+interface Recalibration {
+  /** none: too few melts */
+  kind: 'none' | 'level' | 'slope';
+  counted: Record<'melts' | 'systems' | 'one' | 'more', number>;
+}
+
+/** The phase estimate recalibrated on melts of one's own. */
+interface OwnPhase {
+  /** null: too few melts, or no basis for the estimate */
+  singleSolution: number | null;
+  interval: Interval | null;
+  recalibration: Recalibration;
+  /** what it was made from, or what is still missing */
+  basis: string;
+}
+
 /** POST /explain */
 export interface Explanation {
   composition: Amounts;
@@ -77,6 +94,7 @@ export interface Explanation {
   ordering: Ordering | null;
   compounds: Compounds | null;
   nearest: Neighbour[];
+  own: OwnPhase | null;
   affinity: PairAffinity | null;
   paragraphs: Paragraph[];
 }
@@ -169,6 +187,7 @@ export interface OwnEvidence {
 export interface Evidence {
   /** null: no melt of one's own has observed phases */
   own: OwnEvidence | null;
+  recalibration: Recalibration & { words: string };
   criteria: CriterionRecord[];
   phaseEstimate: {
     validation: string;

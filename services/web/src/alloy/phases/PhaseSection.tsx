@@ -6,6 +6,7 @@ import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { classWords } from '../verdict/likelyInWords.ts';
 import { NearestTable } from './NearestTable.tsx';
+import { OwnPhase } from './OwnPhase.tsx';
 import './phases.css';
 
 /** The estimate of the phases: four classes, the likely set, its reliability and its basis; and what is published nearby. */
@@ -38,6 +39,7 @@ export function PhaseSection({ alloy }: { alloy: AlloyState }) {
                 ))}
               </ul>
             )}
+            <OwnPhase own={explanation.own} published={phase.singleSolution} />
             {phase.likely ? (
               <p className="read-small">
                 Ticked (✓): the classes that together hold what is reported of 80 of 100 alloys. Several ticks
