@@ -7,8 +7,8 @@ export interface Command {
   onlyWhenAsked?: true;
   specification: SearchSpecification;
   workers: number;
-  /** What of it the plain loop scores. */
-  sample: Sample;
+  /** What of it the plain loop scores; null where it does not know the quantities. */
+  sample: Sample | null;
 }
 
 const whole: Sample = { oneIn: 1, group: 1 };
@@ -28,13 +28,34 @@ function searchOf(
   };
 }
 
-/** Around 20 million points each, but for the grids of all 20 elements; the last one takes two cores half a minute, and runs only when it is asked for. */
+/**
+ * Around 20 million points each, but for the grids of all 20 elements; the last one takes two cores half a minute, and runs only when it is asked for.
+ * fresh-estimate-and-merit is fresh-five-percent-5 limited and ranked by the phase estimate and a figure of merit
+ * of one's own beside.
+ */
 export const commands: readonly Command[] = [
   {
     name: 'fresh-five-percent-5',
     specification: searchOf('five-percent-5', 20),
     workers: 1,
     sample: whole,
+  },
+  {
+    name: 'fresh-estimate-and-merit',
+    specification: searchOf('five-percent-5', 20, {
+      lets: { merit: 'youngsModulus / density' },
+      limits: [
+        ...searchOf('five-percent-5', 20).limits,
+        { quantity: 'singlePhaseEstimate', min: 0.5 },
+        { quantity: 'merit', min: 12 },
+      ],
+      rank: [
+        { quantity: 'singlePhaseEstimate', prefer: 'high', from: 0, to: 1 },
+        { quantity: 'merit', prefer: 'high', from: 5, to: 40 },
+      ],
+    }),
+    workers: 1,
+    sample: null,
   },
   { name: 'fresh-one-percent-5', specification: searchOf('one-percent-5', 8), workers: 1, sample: whole },
   { name: 'fresh-five-percent-6', specification: searchOf('five-percent-6', 14), workers: 1, sample: whole },

@@ -20,7 +20,7 @@ export interface FreshRun {
   processor: number;
   /** The most memory that it had (VmHWM), MB of 10^6 bytes. */
   memory: number;
-  /** Processor time that the plain loop needs for as many points, s; null without a compiler. */
+  /** Processor time that the plain loop needs for as many points, s; null without a compiler, and for quantities that it does not know. */
   plain: number | null;
 }
 
@@ -95,7 +95,7 @@ function statusOf(pid: number): { memory: number; processor: number } | null {
 
 function plainSeconds({ name, specification, sample }: Command, points: number): number | null {
   const c = compiler();
-  if (c === null) return null;
+  if (c === null || sample === null) return null;
   const workload = { name, specification, sample, reference: { oneIn: 1, points: 0 } };
   const loop = plainLoop(c.name, preparedFor(workload), sample);
   const { seconds, digest } = loop.run();
