@@ -156,6 +156,16 @@ async function pictures(site: Site): Promise<Picture[]> {
       path: '/compare?alloy=CoCrFeMnNi&alloy=CoCrCuFeNi&alloy=NbMoTaW',
       shows: '.strip-mark',
     },
+    { name: 'data', path: '/data', shows: '.data-overview' },
+    { name: 'data-elements', path: '/data/elements', shows: '.data-table tbody a, .data-card' },
+    { name: 'data-element', path: '/data/elements/Be', shows: '.data-partners' },
+    { name: 'data-pairs', path: '/data/pairs?show=matrix&at=Al-Ni', shows: '.pair-matrix td' },
+    {
+      name: 'data-pairs-list',
+      path: '/data/pairs?show=list&element=Al',
+      shows: '.data-table tbody a, .data-card',
+    },
+    { name: 'data-prices', path: '/data/prices', shows: '.data-table tbody a, .data-card' },
     { name: 'evidence', path: '/evidence', shows: '.reliability-dot' },
     { name: 'no-such-search', path: '/searches/gone', shows: '[role="alert"]' },
     {

@@ -1,5 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { type ChangeEvent, useRef } from 'react';
+import { Link } from 'wouter';
 import { FaultList } from '../frame/FaultList.tsx';
 import { request } from '../server/request.ts';
 import type { PricesView } from '../server/types.ts';
@@ -44,7 +45,7 @@ export function PriceNote({ prices }: { prices: PricesView }) {
         <p className="read">
           A CSV file with the columns symbol, pricePerKilogram, currency, date, source, one currency
           throughout. What a price here is not: that of a master alloy, of a purity, of what is lost in
-          melting.
+          melting. <Link href="/data/prices">All prices in force</Link>
         </p>
         <p className="row">
           <button type="button" onClick={() => file.current?.click()}>

@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'react';
 import type { ShownQuantity } from '../server/types.ts';
 import { CandidateRow } from './CandidateRow.tsx';
 import { ColumnHead } from './ColumnHead.tsx';
+import { rowsAsCsv } from './rowsAsCsv.ts';
 import { useRowKeys } from './useRowKeys.ts';
 
 const rowHeight = 38;
@@ -63,7 +64,7 @@ export function CandidateTable(props: CandidateTableProps) {
   const keys = useRowKeys({
     selection,
     rows,
-    columns,
+    asCsv: (some) => rowsAsCsv(some, columns),
     firstDrawn: first,
     scrollTo: (index) => virtual.scrollToIndex(index),
   });

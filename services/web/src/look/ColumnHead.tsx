@@ -10,32 +10,47 @@ interface ColumnHeadProps {
   currency?: string | undefined;
   order: string;
   direction: 'asc' | 'desc';
-  onOrder: (order: string, direction: 'asc' | 'desc') => void;
+  /** null where the rows come in an order of their own */
+  onOrder: ((order: string, direction: 'asc' | 'desc') => void) | null;
+  /** of the cell; numbers stand at the end of theirs unless this says otherwise */
+  className?: string;
 }
 
 /** The head of a column: symbol, name, unit; pressing it orders by the column, again the other way round. */
-export function ColumnHead({ id, name, quantity, currency, order, direction, onOrder }: ColumnHeadProps) {
+export function ColumnHead(props: ColumnHeadProps) {
+  const { id, name, quantity, currency, order, direction, onOrder } = props;
+  const { className = id === 'rank' ? 'sticky-rank' : 'number' } = props;
+  const symbol = quantity?.symbol;
   const current = order === id;
   const sort = current ? (direction === 'asc' ? 'ascending' : 'descending') : 'none';
   const next = current && direction === 'asc' ? 'desc' : 'asc';
-  return (
-    <th scope="col" aria-sort={sort} className={id === 'rank' ? 'sticky-rank' : 'number'}>
-      <button
-        type="button"
-        className="head-button"
-        title={quantity?.meaning}
-        onClick={() => onOrder(id, next)}
-      >
-        {quantity ? (
-          <span className="head-symbol">
-            <Notation text={quantity.symbol} />
-          </span>
-        ) : null}
-        <span className={quantity ? 'head-words' : undefined}>{name}</span>
-        <span className="head-arrow" aria-hidden="true">
-          {current ? (direction === 'asc' ? '↑' : '↓') : ''}
+  const words = (
+    <>
+      {symbol ? (
+        <span className="head-symbol">
+          <Notation text={symbol} />
         </span>
-      </button>
+      ) : null}
+      <span className={symbol ? 'head-words' : undefined}>{name}</span>
+    </>
+  );
+  return (
+    <th scope="col" aria-sort={onOrder ? sort : undefined} className={className}>
+      {onOrder ? (
+        <button
+          type="button"
+          className="head-button"
+          title={quantity?.meaning}
+          onClick={() => onOrder(id, next)}
+        >
+          {words}
+          <span className="head-arrow" aria-hidden="true">
+            {current ? (direction === 'asc' ? '↑' : '↓') : ''}
+          </span>
+        </button>
+      ) : (
+        words
+      )}
       <span className="head-unit">{unitText(quantity?.unit ?? '', currency)}</span>
     </th>
   );

@@ -1,4 +1,3 @@
-import type { Candidate } from '@tiegel/contract';
 import {
   type ClipboardEvent,
   type KeyboardEvent,
@@ -7,14 +6,13 @@ import {
   useRef,
   useState,
 } from 'react';
-import type { ShownQuantity } from '../server/types.ts';
-import { rowsAsCsv } from './rowsAsCsv.ts';
 
-interface RowKeysOptions {
+interface RowKeysOptions<Row> {
   /** what was walked and selected in one selection of rows holds for no other */
   selection: string;
-  rows: readonly Candidate[];
-  columns: readonly ShownQuantity[];
+  rows: readonly Row[];
+  /** what copying the selected rows gives */
+  asCsv: (rows: readonly Row[]) => string;
   /** the first row that is drawn: Tab reaches it where the row walked to is out of sight */
   firstDrawn: number;
   scrollTo: (index: number) => void;
@@ -23,7 +21,7 @@ interface RowKeysOptions {
 const pageOfRows = 12;
 
 /** Walking, selecting and copying the rows of a table by keys; a click selects too, with Shift a range. */
-export function useRowKeys({ selection, rows, columns, firstDrawn, scrollTo }: RowKeysOptions) {
+export function useRowKeys<Row>({ selection, rows, asCsv, firstDrawn, scrollTo }: RowKeysOptions<Row>) {
   const [latest, setWalked] = useState<{ selection: string; at: number; from: number } | null>(null);
   const [copied, setCopied] = useState(false);
   const walked = latest?.selection === selection ? latest : null;
@@ -74,12 +72,12 @@ export function useRowKeys({ selection, rows, columns, firstDrawn, scrollTo }: R
   };
   const onCopy = (event: ClipboardEvent) => {
     if (high < low || !window.getSelection()?.isCollapsed) return;
-    event.clipboardData.setData('text/plain', rowsAsCsv(selected(), columns));
+    event.clipboardData.setData('text/plain', asCsv(selected()));
     event.preventDefault();
     setCopied(true);
   };
   const copy = async () => {
-    await navigator.clipboard.writeText(rowsAsCsv(selected(), columns));
+    await navigator.clipboard.writeText(asCsv(selected()));
     setCopied(true);
   };
 

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'react';
 import { alloyKeys } from '../alloy/alloyKeys.ts';
+import { dataKeys } from '../data/dataKeys.ts';
 import type { Key } from '../frame/KeysDialog.tsx';
 import { AskPage, askKeys } from './AskPage.tsx';
 import { lazyPage } from './lazyPage.ts';
@@ -9,6 +10,7 @@ import { SearchPage, searchKeys } from './SearchPage.tsx';
 const AlloyPage = lazyPage(async () => (await import('./AlloyPage.tsx')).AlloyPage);
 const AlloysPage = lazyPage(async () => (await import('./AlloysPage.tsx')).AlloysPage);
 const ComparePage = lazyPage(async () => (await import('./ComparePage.tsx')).ComparePage);
+const DataPage = lazyPage(async () => (await import('./DataPage.tsx')).DataPage);
 const EvidencePage = lazyPage(async () => (await import('./EvidencePage.tsx')).EvidencePage);
 const CandidatePage = lazyPage(async () => (await import('./CandidatePage.tsx')).CandidatePage);
 const ChargePage = lazyPage(async () => (await import('./ChargePage.tsx')).ChargePage);
@@ -29,6 +31,7 @@ export const sections = [
   { name: 'Charge', to: '/charge-sheets' },
   { name: 'Melts', to: '/melts' },
   { name: 'Evidence', to: '/evidence' },
+  { name: 'Data', to: '/data' },
 ] as const;
 
 /** One page: its address, what shows there, the part of the site that it belongs to, its own keys. */
@@ -55,6 +58,7 @@ export const pages: readonly Page[] = [
   { path: '/alloys/:composition', component: AlloyPage, section: 'Alloys', keys: alloyKeys },
   { path: '/compare', component: ComparePage, section: 'Alloys', keys: [] },
   { path: '/evidence', component: EvidencePage, section: 'Evidence', keys: [] },
+  { path: '/data/*?', component: DataPage, section: 'Data', keys: dataKeys },
   { path: '/charge', component: ChargePage, section: 'Charge', keys: [] },
   { path: '/charge-sheets', component: ChargeSheetsPage, section: 'Charge', keys: [] },
   { path: '/charge-sheets/:number', component: ChargeSheetPage, section: 'Charge', keys: [] },

@@ -11,7 +11,7 @@ export interface ElementProperty {
 }
 
 /** Decimals that mean something, and the order in which the properties are offered. */
-const decimals: Record<string, number> = {
+export const propertyDecimals: Record<string, number> = {
   meltingTemperature: 0,
   boilingTemperature: 0,
   density: 2,
@@ -28,10 +28,12 @@ const decimals: Record<string, number> = {
 
 /** The properties that the server tells of the elements. */
 export function elementProperties(elements: readonly ElementView[]): ElementProperty[] {
-  return Object.keys(decimals).flatMap((id) => {
+  return Object.keys(propertyDecimals).flatMap((id) => {
     const column = [...columns, priceColumn].find((one) => one.id === id);
     const told = elements.some((element) => propertyOf(element, id) !== null);
-    return column && told ? [{ id, name: column.name, unit: column.unit, decimals: decimals[id]! }] : [];
+    return column && told
+      ? [{ id, name: column.name, unit: column.unit, decimals: propertyDecimals[id]! }]
+      : [];
   });
 }
 

@@ -6,13 +6,13 @@ import {
   queryOptions,
 } from '@tanstack/react-query';
 import type { Candidate, Distributions, SearchView, Size } from '@tiegel/contract';
-import type { PairRecord } from '@tiegel/elements';
 import { NoAnswer, post, request } from './request.ts';
 import type {
   Demonstration,
   ElementView,
   Health,
   LateQuantityView,
+  PairView,
   PricesView,
   QuantityView,
 } from './types.ts';
@@ -72,7 +72,7 @@ export const lateQuantitiesQuery = queryOptions({
 
 export const pairsQuery = queryOptions({
   queryKey: ['pairs'],
-  queryFn: ({ signal }) => request<PairRecord[]>('/pairs', { signal }),
+  queryFn: ({ signal }) => request<PairView[]>('/pairs', { signal }),
   staleTime: Number.POSITIVE_INFINITY,
 });
 
