@@ -3,6 +3,7 @@ import { type CandidateQuery, problem } from '@tiegel/contract';
 import type { Store } from '@tiegel/store';
 import type { StoredNames } from './candidateColumns.ts';
 import { candidateSet, checkQuery, gridParts } from './candidateQueries.ts';
+import { ordersInMaking } from './ordersInMaking.ts';
 import type { Records } from './records.ts';
 import type { Searches } from './searches.ts';
 
@@ -10,14 +11,19 @@ import type { Searches } from './searches.ts';
 export function candidateAnswers(
   store: Store,
   { known, view }: Records,
-): Pick<Searches, 'ready' | 'candidates' | 'candidate' | 'candidateAt' | 'export'> {
+): Pick<Searches, 'ready' | 'ordersInMaking' | 'candidates' | 'candidate' | 'candidateAt' | 'export'> {
+  const making = ordersInMaking(store);
   return {
     async ready(id, query) {
       const record = known(id);
       const { set, names } = candidateSet(record);
       checkQuery(query, record);
-      for (const _ of store.candidates.prepare(set, inStore(query, names))) await setImmediate();
+      const stored = inStore(query, names);
+      const { order, direction } = query;
+      if (order !== 'rank') await making.made(set, { order, direction, stored: stored.order });
+      for (const _ of store.candidates.prepare(set, stored)) await setImmediate();
     },
+    ordersInMaking: (id) => making.of(known(id).number),
     candidates(id, query) {
       const record = known(id);
       const { set, names } = candidateSet(record);

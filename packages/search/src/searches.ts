@@ -12,6 +12,7 @@ import type {
   TradeOff,
 } from '@tiegel/contract';
 import type { OwnColumn, PriceList } from '@tiegel/elements';
+import type { OrderInMaking } from './ordersInMaking.ts';
 import type { KeptSystem } from './systemsOf.ts';
 
 /** What an export starts with: it says all that a result depends on. */
@@ -49,6 +50,8 @@ export interface Searches {
   schedule(id: string, schedule: Schedule): SearchView;
   /** Makes ready what a query of `candidates` or `export` needs, such as an order that nobody asked for yet, and lets everybody else be answered meanwhile. Throws as `candidates` does. */
   ready(id: string, query: CandidateQuery): Promise<void>;
+  /** The orders of its candidates that `ready` is making, and how far each is. Throws search/unknown. */
+  ordersInMaking(id: string): OrderInMaking[];
   /** Throws search/unknown, search/not-finished while nothing is stored yet, request/invalid for an unknown quantity or key. */
   candidates(id: string, query: CandidateQuery): CandidatePage;
   /** One kept candidate by its composition (see formatComposition of packages/elements). Throws search/unknown, search/not-finished, candidate/unknown, and as parseAlloy does. */

@@ -27,8 +27,9 @@ export interface CandidateArrays {
   /** 1 for the members of the Pareto front. */
   front(set: CandidateSet): Uint8Array;
   hashes(set: CandidateSet): Uint32Array;
-  /** The order by a quantity: at each place a rank less one. In steps, for it may have to be made. */
-  order(set: CandidateSet, quantity: string, direction: Direction): Generator<void, Uint32Array>;
+  /** The order by a quantity: at each place a rank less one. In steps, for it may have to be made, told which share of it is done. */
+  order(set: CandidateSet, quantity: string, direction: Direction): Generator<number, Uint32Array>;
+  isMade(set: CandidateSet, quantity: string, direction: Direction): boolean;
   /** A stretch of an order that was made; null where it was not. */
   stretch(
     set: CandidateSet,
@@ -121,10 +122,14 @@ export function candidateArrays(connection: Connection, mostBytes: number): Cand
       const stored = new Uint32Array(set.kept);
       if (blocks.read(set.search, name, stored)) return cache.put(set.search, name, stored);
       const column = values(set, quantity);
-      yield;
+      yield 0;
       const order = yield* sortedPlaces(column, direction);
       keep(connection, blocks, set.search, name, order);
       return cache.put(set.search, name, order);
+    },
+    isMade({ search }, quantity, direction) {
+      const name = orderColumn(quantity, direction);
+      return cache.get(search, name) !== undefined || blocks.has(search, name);
     },
     stretch({ search }, quantity, direction, low, high) {
       const name = orderColumn(quantity, direction);

@@ -23,7 +23,7 @@ export function* pageSteps(
   set: CandidateSet,
   query: CandidateQuery,
   start: number,
-): Generator<void, PageRanks> {
+): Generator<number, PageRanks> {
   const { order, direction, at, limit } = query;
   if (filtersOf(query) !== null && !at) {
     const mask = yield* meeting(arrays, set, query);
@@ -57,14 +57,14 @@ export function* lineSteps(
   arrays: CandidateArrays,
   set: CandidateSet,
   query: CandidateQuery,
-): Generator<void, CandidateLine> {
+): Generator<number, CandidateLine> {
   const { order, direction } = query;
   const filters = filtersOf(query);
   if (filters !== null) return filteredLine(yield* filteredPlaces(arrays, set, query, filters));
   if (order === 'rank') return wholeLine(set.kept, (low, high) => ranksFrom(set, direction, low, high));
   // An order that was made need not be read whole for a page.
   const stretch = (low: number, high: number) => arrays.stretch(set, order, direction, low, high);
-  if (stretch(0, 1) === null) yield* arrays.order(set, order, direction);
+  if (!arrays.isMade(set, order, direction)) yield* arrays.order(set, order, direction);
   return wholeLine(set.kept, (low, high) => Array.from(stretch(low, high) ?? [], (at) => at + 1));
 }
 
@@ -99,14 +99,14 @@ function* filteredPlaces(
   set: CandidateSet,
   query: CandidateQuery,
   filters: string,
-): Generator<void, Uint32Array> {
+): Generator<number, Uint32Array> {
   const { order, direction } = query;
   const name = `(line ${order} ${direction} ${filters})`;
   const known = arrays.held(set, name);
   if (known) return known as Uint32Array;
   const mask = yield* meeting(arrays, set, query);
   const ordered = order === 'rank' ? null : yield* arrays.order(set, order, direction);
-  yield;
+  yield 0;
   const places = ordered === null ? placesByRank(mask, direction) : placesIn(ordered, mask);
   arrays.hold(set, name, places);
   return places;

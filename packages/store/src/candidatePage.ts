@@ -29,7 +29,7 @@ function read(rows: CandidateRows, set: CandidateSet, ranks: readonly number[]) 
 }
 
 /** Goes through all steps at once. */
-export function finished<Found>(steps: Generator<void, Found>): Found {
+export function finished<Found>(steps: Generator<unknown, Found>): Found {
   for (;;) {
     const { done, value } = steps.next();
     if (done) return value;

@@ -25,8 +25,8 @@ export interface CandidateTable {
   insert(search: number, batch: NewCandidates): void;
   /** Takes away up to `limit` of a search's candidates, the best first, and their columns; returns how many. */
   clear(search: number, limit: number): number;
-  /** Makes ready what a page, or all that a query selects, needs, in steps of some ten milliseconds: others can be answered in between. */
-  prepare(set: CandidateSet, query: CandidateQuery): Generator<void>;
+  /** Makes ready what a page, or all that a query selects, needs, in steps of some ten milliseconds: others can be answered in between. Each yields which share of the query's order is made, while one is. */
+  prepare(set: CandidateSet, query: CandidateQuery): Generator<number>;
   /** Lets go what is held in memory of a search's candidates. */
   letGo(search: number): void;
   /** A page in the query's order. Throws request/invalid for a key that is not one of this order. */

@@ -16,7 +16,7 @@ export function* meeting(
   arrays: CandidateArrays,
   set: CandidateSet,
   query: CandidateQuery,
-): Generator<void, Uint8Array> {
+): Generator<number, Uint8Array> {
   const { ranges, has, without, front = false } = query;
   const name = `(meeting ${filtersOf(query)})`;
   const known = arrays.held(set, name);
@@ -25,7 +25,7 @@ export function* meeting(
   // A candidate without a value lies in no range.
   for (const { quantity, min = -Infinity, max = Infinity } of ranges) {
     within(arrays.values(set, quantity), Float64Array.of(min, max), mask);
-    yield;
+    yield 0;
   }
   for (const symbol of has) keepWhere(arrays.presence(set, symbol), 1, mask);
   for (const symbol of without) keepWhere(arrays.presence(set, symbol), 0, mask);

@@ -3,10 +3,13 @@ const digitBits = 11;
 const digitCount = 2 ** digitBits;
 /** Six passes of 11 bits hold 64. */
 const passes = 6;
+/** One to read the keys, one for each pass, one to write the order. */
+const steps = passes + 2;
 
 /**
  * The places of a column's values in their order, equal ones by place, those without a value (NaN)
- * last. In steps of some ten milliseconds for 10⁶ values, so that others can be answered in between.
+ * last. In steps of some ten milliseconds for 10⁶ values, so that others can be answered in between,
+ * told which share is done.
  *
  * A radix sort of the doubles' bits, turned so that they order as the numbers do: linear, and
  * stable without comparing places. Keys move with their places, so that memory is read in
@@ -15,15 +18,15 @@ const passes = 6;
 export function* sortedPlaces(
   column: Float64Array,
   direction: 'asc' | 'desc',
-): Generator<void, Uint32Array<ArrayBuffer>> {
+): Generator<number, Uint32Array<ArrayBuffer>> {
   let from = valuedRows(column, direction === 'desc');
   const order = new Uint32Array(column.length);
-  yield;
+  yield 1 / steps;
   let to = emptyRows(from.places.length);
   const digits = new Uint16Array(from.places.length);
   for (let pass = 0; pass < passes; pass += 1) {
     if (moveByDigit(from, to, pass * digitBits, digits)) [from, to] = [to, from];
-    yield;
+    yield (pass + 2) / steps;
   }
   order.set(from.places);
   let end = from.places.length;

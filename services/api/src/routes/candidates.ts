@@ -7,6 +7,11 @@ import { moreOf, takeMore } from './moreSelection.ts';
 import { searchParameters } from './searchParameters.ts';
 
 const tags = ['candidates'];
+const orderSchema = z.object({
+  order: z.string().describe('The id of the quantity.'),
+  direction: z.enum(['asc', 'desc']),
+  share: z.number().describe('How much of the work is done, from 0 to 1.'),
+});
 
 /** GET /searches/:id/candidates, a page of the kept candidates, and one of them by its composition. */
 export function candidateRoutes(app: Server, { searches }: Parts): void {
@@ -32,6 +37,22 @@ export function candidateRoutes(app: Server, { searches }: Parts): void {
       await searches.ready(request.params.id, query);
       return searches.candidates(request.params.id, query);
     },
+  );
+
+  app.get(
+    '/searches/:id/orders',
+    {
+      schema: {
+        summary: 'Orders of the kept candidates that are being made at the moment',
+        description:
+          'An order that nobody asked for yet is made before its first page is answered: seconds for 10⁶ candidates. ' +
+          'An order that is not listed is made, or was not asked for.',
+        tags,
+        params: searchParameters,
+        response: { 200: z.array(orderSchema), ...problemAnswers(400, 404) },
+      },
+    },
+    (request) => searches.ordersInMaking(request.params.id),
   );
 
   app.get(

@@ -58,6 +58,14 @@ test('pages follow each other without a gap or a repetition to the end', async (
   expect(items.map(({ rank }) => rank)).toEqual(Array.from({ length: 250 }, (_, index) => index + 1));
 });
 
+test('no order is being made while nobody waits for one', async () => {
+  await page('?order=cost');
+  const answer = await server.ask({ url: `/api/v1/searches/${id}/orders` });
+  expect([answer.statusCode, answer.json()]).toEqual([200, []]);
+  const unknown = await server.ask({ url: '/api/v1/searches/nowhere/orders' });
+  expect([unknown.statusCode, unknown.json().code]).toEqual([404, 'search/unknown']);
+});
+
 test('a page can begin at any row', async () => {
   const { items } = await page('?at=120&limit=3');
   expect(items.map(({ rank }) => rank)).toEqual([121, 122, 123]);
