@@ -19,5 +19,5 @@ export {
 } from './materialEntry.ts';
 export { type Melt, meltOf } from './meltOf.ts';
 export { decimalsOf } from './onBalance.ts';
-export { mostMaterials, readMaterials } from './readMaterials.ts';
+export { materialsCsv, mostMaterials, readMaterials } from './readMaterials.ts';
 export type { ChargeLine, ChargeSheet } from './sheet.ts';

@@ -1,5 +1,5 @@
 import { type Fault, fault, nearest, ProblemError } from '@tiegel/contract';
-import { type CsvRow, csvRows } from '@tiegel/elements';
+import { type CsvRow, csvRows, csvText, formatComposition } from '@tiegel/elements';
 import type { Materials } from './material.ts';
 import { type AmountKind, type MaterialEntry, materialOf, repeatedNames } from './materialEntry.ts';
 
@@ -42,6 +42,22 @@ export function readMaterials(text: string): Materials {
   );
   if (faults.length > 0) throw new ProblemError(faults);
   return { materials: materials.filter((material) => material !== null), currency };
+}
+
+/** The same as a file that readMaterials reads; amounts of master alloys in wt.%. */
+export function materialsCsv({ materials, currency }: Materials): string {
+  return csvText(
+    columns,
+    materials.map(({ name, contains, purity, price, meltingTemperature }) => [
+      name,
+      formatComposition(contains),
+      'wt.%',
+      purity,
+      price ?? '',
+      price === null ? '' : (currency ?? ''),
+      meltingTemperature ?? '',
+    ]),
+  );
 }
 
 interface Row {

@@ -2,6 +2,7 @@ export * from './candidateViews.ts';
 export * from './distributions.ts';
 export * from './facts.ts';
 export { faultsOf } from './faultsOf.ts';
+export * from './imports.ts';
 export { limitTolerance } from './limitTolerance.ts';
 export * from './melt.ts';
 export * from './meltWords.ts';

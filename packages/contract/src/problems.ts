@@ -275,6 +275,55 @@ export const problems = {
     text: ({ zone }: { zone: string }) => `"${zone}" is no time zone that this computer knows.`,
     remedy: 'Use an IANA name such as "Europe/Berlin", "America/Chicago" or "UTC".',
   },
+  'import/unknown': {
+    status: 404,
+    exit: 1,
+    text: ({ number }: { number: string | number }) => `There is no import ${number}.`,
+    remedy: 'GET /api/v1/imports lists them; in the terminal: tiegel data imports.',
+  },
+  'import/refused': {
+    status: 422,
+    exit: 1,
+    text: ({ refused, rows }: { refused: number; rows: number }) =>
+      `${refused} of ${rows} rows cannot be stored, so nothing was.`,
+    remedy: 'Mend what is said of each row, then send the whole file again.',
+  },
+  'import/too-large': {
+    status: 413,
+    exit: 1,
+    text: ({ size, limit, of }: { size: number; limit: number; of: string }) =>
+      `The file has ${size} ${of}; at most ${limit} are read.`,
+    remedy: 'Bring it in in several files.',
+  },
+  'import/unreadable': {
+    status: 400,
+    exit: 1,
+    text: ({ line, what }: { line: number; what: string }) =>
+      `The file cannot be read at line ${line}: ${what}.`,
+    remedy:
+      'Separate fields with commas, as many in each row as in the header; put a field that holds a comma or a quote in double quotes and double the quotes in it.',
+  },
+  'import/empty': {
+    status: 400,
+    exit: 1,
+    text: () => 'The file has no rows.',
+    remedy: ({ header }: { header: string }) =>
+      `Write the header ${header} and below it a line for each row.`,
+  },
+  'import/header': {
+    status: 400,
+    exit: 1,
+    text: ({ what }: { what: string; header: string }) => `The header of the file is wrong: ${what}.`,
+    remedy: ({ header }: { what: string; header: string }) =>
+      `Begin with the header ${header}, separated by commas.`,
+  },
+  'import/repeated': {
+    status: 400,
+    exit: 1,
+    text: ({ what, line, first }: { what: string; line: number; first: number }) =>
+      `${what} stands on line ${first} and again on line ${line}.`,
+    remedy: 'Keep one of the rows.',
+  },
   'shortlist/unknown': {
     status: 404,
     exit: 1,

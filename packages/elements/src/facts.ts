@@ -2,7 +2,8 @@ import type { Facts } from '@tiegel/contract';
 import { columns, pairColumns, priceColumn } from './data/columns.ts';
 import { requireElements } from './elementSymbol.ts';
 import { elementNumber } from './elementValue.ts';
-import { pairEnthalpy } from './pairEnthalpy.ts';
+import type { PairValue } from './own/pairValues.ts';
+import { pairEnthalpyWith } from './pairEnthalpy.ts';
 import type { PriceList } from './priceList.ts';
 
 export type { Facts } from '@tiegel/contract';
@@ -10,12 +11,13 @@ export type { Facts } from '@tiegel/contract';
 /**
  * The data of a set of elements as screening wants it: symbols alphabetical and each once, all
  * numeric columns, the pair column `mixingEnthalpy` (kJ/mol). With a price list, also the column
- * `price` (currency of the list per kg), null for an element that it does not name.
+ * `price` (currency of the list per kg), null for an element that it does not name. Pair values of
+ * one's own stand in the place of the project's.
  * @throws ProblemError element/unknown, element/no-data: every such symbol, pointed at as /0, /1 ...
  */
 export function factsFor(
   symbols: readonly string[],
-  { prices = null }: { prices?: PriceList | null } = {},
+  { prices = null, pairs = [] }: { prices?: PriceList | null; pairs?: readonly PairValue[] } = {},
 ): Facts {
   requireElements(symbols);
   const ordered = [...new Set(symbols)].sort();
@@ -26,7 +28,8 @@ export function factsFor(
   if (prices !== null) {
     numbers[priceColumn.id] = ordered.map((symbol) => prices.prices[symbol]?.pricePerKilogram ?? null);
   }
-  const enthalpies = ordered.map((a) => ordered.map((b) => pairEnthalpy(a, b)));
+  const enthalpy = pairEnthalpyWith(pairs);
+  const enthalpies = ordered.map((a) => ordered.map((b) => enthalpy(a, b)));
   return { symbols: ordered, columns: numbers, pairs: { [pairColumns[0].id]: enthalpies } };
 }
 

@@ -17,12 +17,15 @@ export { elementNumber, type SourcedValue, sourcedValue } from './elementValue.t
 export { type Facts, factsFor, missingIn } from './facts.ts';
 export { formatComposition, spacedComposition } from './formatComposition.ts';
 export { hazardsOf } from './hazardsOf.ts';
+export { csvLine, csvText } from './own/csvText.ts';
+export { type OwnAlloy, ownAlloyKey, ownAlloysCsv, readOwnAlloys } from './own/ownAlloys.ts';
+export { type PairValue, pairValuesCsv, readPairValues } from './own/pairValues.ts';
 export { type Mixing, mixings, type OwnColumn, withOwnColumn } from './ownColumn.ts';
 export { pairEnthalpy } from './pairEnthalpy.ts';
 export { parseAlloy } from './parseAlloy.ts';
 export { atomicToWeightPercent, type Composition, weightToAtomicPercent } from './percent.ts';
 export { type Element, elementOf, elements, isAvailable, symbols, unavailable } from './periodicTable.ts';
 export type { PriceList } from './priceList.ts';
-export { readOwnColumn } from './readOwnColumn.ts';
-export { readPriceList } from './readPriceList.ts';
+export { ownColumnCsv, readOwnColumn } from './readOwnColumn.ts';
+export { priceListCsv, readPriceList } from './readPriceList.ts';
 export { type ElementRecord, elementRecords, type PairRecord, pairRecords } from './records.ts';

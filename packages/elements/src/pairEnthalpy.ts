@@ -1,4 +1,5 @@
 import { pairEnthalpies } from './data/pairEnthalpies.ts';
+import type { PairValue } from './own/pairValues.ts';
 
 const key = (a: string, b: string): string => (a < b ? `${a}-${b}` : `${b}-${a}`);
 const byPair = new Map(pairEnthalpies.map(([a, b, enthalpy]) => [key(a, b), enthalpy]));
@@ -12,4 +13,10 @@ const byPair = new Map(pairEnthalpies.map(([a, b, enthalpy]) => [key(a, b), enth
 export function pairEnthalpy(a: string, b: string): number | null {
   if (a === b) return 0;
   return byPair.get(key(a, b)) ?? null;
+}
+
+/** The same with values of one's own before those of the project. */
+export function pairEnthalpyWith(own: readonly PairValue[]): (a: string, b: string) => number | null {
+  const ownValues = new Map(own.map(({ a, b, mixingEnthalpy }) => [key(a, b), mixingEnthalpy]));
+  return (a, b) => ownValues.get(key(a, b)) ?? pairEnthalpy(a, b);
 }

@@ -1,6 +1,7 @@
 import { fault, ProblemError } from '@tiegel/contract';
 import { columns, pairColumns, priceColumn } from './data/columns.ts';
 import { readElementTable, type TableCodes } from './elementTable.ts';
+import { csvText } from './own/csvText.ts';
 import type { Mixing, OwnColumn } from './ownColumn.ts';
 import {
   descriptionFaults,
@@ -42,6 +43,18 @@ export function readOwnColumn(text: string): OwnColumn {
   faults.push(...rows.flatMap(ownRowFaults), ...otherDescriptions(rows));
   if (faults.length > 0) throw new ProblemError(faults);
   return ownColumnOf(rows as CheckedRow[]);
+}
+
+/** The same as a file that readOwnColumn reads. */
+export function ownColumnCsv({ name, unit, mixing, values }: OwnColumn): string {
+  return csvText(
+    ownColumnFields,
+    Object.entries(values).map(([symbol, value], at) => [
+      symbol,
+      value,
+      ...(at === 0 ? [name, unit, mixing] : ['', '', '']),
+    ]),
+  );
 }
 
 /** A row in which nothing is missing and nothing is wrong. */

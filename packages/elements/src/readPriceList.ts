@@ -1,5 +1,6 @@
 import { type Fault, fault, ProblemError } from '@tiegel/contract';
 import { readElementTable, type TableCodes } from './elementTable.ts';
+import { csvText } from './own/csvText.ts';
 import type { PriceList } from './priceList.ts';
 import { isCurrency, type PriceField, type PriceRow, priceFields, rowFaults } from './priceRow.ts';
 
@@ -26,6 +27,20 @@ export function readPriceList(text: string): PriceList {
   faults.push(...rows.flatMap(rowFaults), ...otherCurrencies(rows));
   if (faults.length > 0) throw new ProblemError(faults);
   return priceListOf(rows as CheckedRow[]);
+}
+
+/** The same as a file that readPriceList reads. */
+export function priceListCsv({ currency, prices }: PriceList): string {
+  return csvText(
+    priceFields,
+    Object.entries(prices).map(([symbol, { pricePerKilogram, date, source }]) => [
+      symbol,
+      pricePerKilogram,
+      currency,
+      date,
+      source,
+    ]),
+  );
 }
 
 /** A row in which nothing is missing and nothing is wrong. */

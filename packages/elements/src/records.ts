@@ -5,6 +5,8 @@ import { pairEnthalpies } from './data/pairEnthalpies.ts';
 import type { SourceCode } from './data/sources.ts';
 import { sourcedValue } from './elementValue.ts';
 import { hazardsOf } from './hazardsOf.ts';
+import type { PairValue } from './own/pairValues.ts';
+import { pairEnthalpyWith } from './pairEnthalpy.ts';
 import { type Element, elements } from './periodicTable.ts';
 import type { PriceList } from './priceList.ts';
 
@@ -43,7 +45,8 @@ export interface PairRecord {
   mixingEnthalpy: number;
 }
 
-/** Every pair once, by atomic numbers. */
-export function pairRecords(): PairRecord[] {
-  return pairEnthalpies.map(([a, b, mixingEnthalpy]) => ({ a, b, mixingEnthalpy }));
+/** Every pair once, by atomic numbers, values of one's own before the project's. */
+export function pairRecords(own: readonly PairValue[] = []): PairRecord[] {
+  const enthalpy = pairEnthalpyWith(own);
+  return pairEnthalpies.map(([a, b]) => ({ a, b, mixingEnthalpy: enthalpy(a, b)! }));
 }

@@ -96,16 +96,16 @@ export function checkGrid(request: unknown, data: LabData, maxPoints: number): C
 }
 
 /** The plan of a specification on today's data: facts of its pool, prices, and every condition by its value. */
-function planOf(specification: SearchSpecification, { prices, columns = [] }: LabData): Plan {
+function planOf(specification: SearchSpecification, { prices, columns = [], pairs = [] }: LabData): Plan {
   const defaults = Object.values(conditions).flatMap(({ name, default: value }) =>
     value === null ? [] : [[name, value] as const],
   );
   const read = columnsReadBy(specification, columns);
   return {
     engineVersion,
-    dataVersion: dataVersionOf(prices, read),
+    dataVersion: dataVersionOf(prices, read, pairs),
     specification,
-    facts: read.reduce(withOwnColumn, factsFor(effectivePool(specification.elements), { prices })),
+    facts: read.reduce(withOwnColumn, factsFor(effectivePool(specification.elements), { prices, pairs })),
     ...(read.length > 0 ? { columns: read.map(({ values: _, ...described }) => described) } : {}),
     conditions: { ...Object.fromEntries(defaults), ...specification.conditions },
   };

@@ -1,8 +1,5 @@
-import { problem } from '@tiegel/contract';
-import { demoPrices, type OwnColumn, type PriceList } from '@tiegel/elements';
-import { lateQuantities } from '@tiegel/insight';
+import type { OwnColumn, PriceList } from '@tiegel/elements';
 import type { ChunkQueue } from '@tiegel/queue';
-import { ownColumnQuantity, quantities } from '@tiegel/screening';
 import type { Store } from '@tiegel/store';
 import { acts } from './acts.ts';
 import { candidateAnswers } from './candidateAnswers.ts';
@@ -10,6 +7,7 @@ import { candidateSweeps } from './candidateSweeps.ts';
 import { distributionsOf } from './distributionsOf.ts';
 import { endings } from './endings.ts';
 import { estimates } from './estimate.ts';
+import { openImports } from './imports/openImports.ts';
 import { records } from './records.ts';
 import { accept, sizeOf } from './requests.ts';
 import type { Searches } from './searches.ts';
@@ -49,17 +47,17 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
   const working = work(store, queue, { changed: watching.changed, learn: rates.learn });
   const standing = records(store, working);
   const waiting = endings(watching, working);
-  const prices = () => pricesInForce(store, options.prices);
-  const columns = () => columnsInForce(store, options.columns ?? []);
-  const data = () => ({ prices: prices(), columns: columns() });
-  const parts = { store, queue, rates, data, maxPoints, pointsPerChunk };
+  const imports = openImports(store, options);
+  const { prices, columns, pairs, behind } = imports;
+  const data = () => ({ prices: prices(), columns: columns(), pairs: pairs() });
+  const parts = { store, queue, rates, data, behind, maxPoints, pointsPerChunk };
 
   for (const record of store.searches.list().toReversed()) {
     if (record.state === 'waiting' || record.state === 'running') working.carry(record);
   }
 
   return {
-    ...{ view: standing.view, list: standing.list, prices, columns },
+    ...{ view: standing.view, list: standing.list, imports, prices, columns, pairs },
     ...{ watch: watching.watch, finished: waiting.finished },
     ...acts(store, working, standing, watching.changed),
     ...candidateAnswers(store, standing),
@@ -75,33 +73,10 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
       if (created) working.carry(record);
       return { id: record.id, created };
     },
-    replacePrices: (list) => store.priceLists.enter(list, new Date().toISOString()),
-    enterColumn(column) {
-      // Refuses a name that a quantity has.
-      ownColumnQuantity(column, quantities);
-      if (lateQuantities.some(({ id }) => id === column.id))
-        throw problem('expression/name-taken', { name: column.id });
-      store.ownColumns.enter(column.id, column, new Date().toISOString());
-    },
-    removeColumn(id) {
-      if (!store.ownColumns.remove(id, new Date().toISOString())) throw problem('column/unknown', { id });
-    },
     async close() {
       await working.close();
       watching.close();
       waiting.close();
     },
   };
-}
-
-/** Those that somebody entered go before those that this was opened with. */
-function columnsInForce(store: Store, given: readonly OwnColumn[]): OwnColumn[] {
-  const entered = store.ownColumns.inForce() as OwnColumn[];
-  return [...given.filter(({ id }) => entered.every((one) => one.id !== id)), ...entered];
-}
-
-/** The list that somebody entered, else the one that this was opened with, else the demonstration's. */
-function pricesInForce(store: Store, given: PriceList | null | undefined): PriceList | null {
-  const entered = store.priceLists.inForce() as PriceList | null;
-  return entered ?? (given === undefined ? demoPrices : given);
 }

@@ -14,6 +14,8 @@ export interface RequestParts {
   queue: ChunkQueue;
   rates: Estimates;
   data: () => LabData;
+  /** numbers of the imports in the data of a search that reads these columns */
+  behind: (columns: readonly string[]) => number[];
   maxPoints: number;
   /** null: what one worker scores in a second */
   pointsPerChunk: number | null;
@@ -64,6 +66,7 @@ export async function accept(
   const pointsPerChunk = parts.pointsPerChunk ?? chunkSize(checked, workers, parts.rates);
   const record = start(checked, parts.store, {
     prices: data.prices,
+    imports: parts.behind((checked.plan.columns ?? []).map(({ id }) => id)),
     idempotencyKey,
     schedule,
     pointsPerChunk,

@@ -11,7 +11,8 @@ import type {
   Size,
   TradeOff,
 } from '@tiegel/contract';
-import type { OwnColumn, PriceList } from '@tiegel/elements';
+import type { OwnColumn, PairValue, PriceList } from '@tiegel/elements';
+import type { Imports } from './imports/imports.ts';
 import type { OrderInMaking } from './ordersInMaking.ts';
 import type { KeptSystem } from './systemsOf.ts';
 
@@ -93,14 +94,12 @@ export interface Searches {
   finished(id: string): Promise<SearchView>;
   /** The price list in force; searches keep the one that they were planned with. */
   prices(): PriceList | null;
-  /** Replaces the price list from here on. */
-  replacePrices(list: PriceList): void;
   /** The columns of element data of one's own that are in force; searches keep those that they were planned with. */
   columns(): OwnColumn[];
-  /** Puts a column in force, in the place of one with its id. Throws expression/name-taken where a quantity has its name. */
-  enterColumn(column: OwnColumn): void;
-  /** Takes a column out of force. Throws column/unknown. */
-  removeColumn(id: string): void;
+  /** The pair values of one's own that are in force; searches keep those that they were planned with. */
+  pairs(): PairValue[];
+  /** Data of one's own: brought in, withdrawn, in force. */
+  imports: Imports;
   /** Stops dispatching, waits for the store, leaves unfinished searches to be resumed at the next start. */
   close(): Promise<void>;
 }

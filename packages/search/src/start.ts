@@ -43,6 +43,8 @@ export function pointsOfKeepingChunk(points: number, keep: number): number {
 
 interface Start {
   prices: PriceList | null;
+  /** numbers of the imports in its data */
+  imports: readonly number[];
   idempotencyKey: string | null;
   schedule: Schedule | undefined;
   pointsPerChunk: number;
@@ -64,6 +66,7 @@ export function start(checked: CheckedSearch, store: Store, given: Start): Searc
     ...(given.schedule === undefined ? {} : { schedule: given.schedule }),
     columns: columnsOf(plan),
     prices: prices && { date: prices.date, currency: prices.currency, invented: prices.invented },
+    imports: given.imports,
     preparationSeconds: (performance.now() - given.since) / 1000,
     createdAt: new Date().toISOString(),
   };

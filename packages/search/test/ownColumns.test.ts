@@ -18,7 +18,7 @@ const asked = question({
 
 test('a column of one’s own limits and is named in expressions, and goes with the search', async () => {
   const { searches, ...program } = await laboratory({ queue: handQueue({ eager: true }) });
-  searches.enterColumn(column);
+  searches.imports.enterColumn(column);
   expect(searches.columns()).toEqual([column]);
   const { id } = await searches.submit(asked);
   const view = await searches.finished(id);
@@ -39,7 +39,7 @@ test('a column of one’s own limits and is named in expressions, and goes with 
     expect(quantities.conductionByMass).toBeCloseTo(mean / quantities.density!, 9);
   }
   // Taken out of force it stays with the search that was planned with it, after a restart too.
-  searches.removeColumn('heatConduction');
+  searches.imports.removeColumn('heatConduction');
   expect(searches.columns()).toEqual([]);
   const later = await program.afterDeath();
   expect(candidatesOf(later.searches, id)).toEqual(found);
@@ -73,7 +73,11 @@ test('a value that the column lacks is named with its elements', () => {
 
 test('a name that a quantity has, and a column that is not there, are refused', async () => {
   const { searches } = await laboratory();
-  expect(() => searches.enterColumn({ ...column, id: 'density' })).toThrow(refused('expression/name-taken'));
-  expect(() => searches.enterColumn({ ...column, id: 'kingPhi' })).toThrow(refused('expression/name-taken'));
-  expect(() => searches.removeColumn('heatConduction')).toThrow(refused('column/unknown'));
+  expect(() => searches.imports.enterColumn({ ...column, id: 'density' })).toThrow(
+    refused('expression/name-taken'),
+  );
+  expect(() => searches.imports.enterColumn({ ...column, id: 'kingPhi' })).toThrow(
+    refused('expression/name-taken'),
+  );
+  expect(() => searches.imports.removeColumn('heatConduction')).toThrow(refused('column/unknown'));
 });

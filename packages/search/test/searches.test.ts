@@ -220,7 +220,7 @@ test('a list that somebody enters is in force from then on, and after a restart;
   expect(first.searches.prices()).toEqual(demoPrices);
   const { id } = await first.searches.submit(question());
   const own = { ...demoPrices, currency: 'CHF', date: '2027-01-01', invented: false };
-  first.searches.replacePrices(own);
+  first.searches.imports.replacePrices(own);
   const { id: later } = await first.searches.submit(question());
   await Promise.all([id, later].map(first.searches.finished));
   await first.close();

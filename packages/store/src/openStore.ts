@@ -5,11 +5,10 @@ import { problem } from '@tiegel/contract';
 import { type CandidateTable, candidateTable } from './candidateTable.ts';
 import { type ChargeSheetTable, chargeSheetTable } from './chargeSheets.ts';
 import { type ConnectionOptions, openConnections } from './connections.ts';
+import { type ImportTable, importTable } from './imports.ts';
 import { type Ledger, ledger } from './ledger.ts';
 import { type MeltTable, meltTable } from './melts.ts';
-import { type OwnColumns, ownColumns } from './ownColumns.ts';
 import { ownership } from './ownership.ts';
-import { type PriceLists, priceLists } from './priceLists.ts';
 import { type SearchTable, searchTable } from './searches.ts';
 import { type ShortlistTable, shortlistTable } from './shortlists.ts';
 import { storeProblem, withStoreProblems } from './storeProblem.ts';
@@ -30,8 +29,7 @@ export interface Store {
   searches: SearchTable;
   ledger: Ledger;
   candidates: CandidateTable;
-  priceLists: PriceLists;
-  ownColumns: OwnColumns;
+  imports: ImportTable;
   shortlists: ShortlistTable;
   chargeSheets: ChargeSheetTable;
   melts: MeltTable;
@@ -65,8 +63,7 @@ function opened(file: string, options: StoreOptions, afterwards: (() => void)[])
     searches: withStoreProblems(searchTable(main), file),
     ledger: withStoreProblems(ledger(main), file),
     candidates: withStoreProblems(candidateTable(connections, options.columns), file),
-    priceLists: withStoreProblems(priceLists(durable), file),
-    ownColumns: withStoreProblems(ownColumns(durable), file),
+    imports: withStoreProblems(importTable(durable), file),
     shortlists: withStoreProblems(shortlistTable(durable), file),
     chargeSheets: withStoreProblems(chargeSheetTable(durable), file),
     melts: withStoreProblems(meltTable(durable), file),

@@ -22,6 +22,8 @@ export interface SearchRecord {
   /** element columns of somebody's own that it reads, without their values */
   ownColumns: NonNullable<Plan['columns']>;
   prices: SearchView['prices'];
+  /** numbers of the imports that it was planned with */
+  imports: number[];
   dataVersion: string;
   engineVersion: string;
   /** grid points in all, and systems; counts.points are the points scored so far */
@@ -52,6 +54,8 @@ export interface NewSearch {
   question: string;
   columns: readonly string[];
   prices: SearchView['prices'];
+  /** none where it is left out */
+  imports?: readonly number[];
   schedule?: Schedule;
   systems: number;
   points: number;
@@ -112,19 +116,28 @@ const changeable: Record<keyof SearchChange, [column: string, write: (value: nev
 /** A row as it is selected: what is not a number or a text is JSON. */
 type StoredSearch = Omit<
   SearchRecord,
-  'specification' | 'columns' | 'ownColumns' | 'prices' | 'notices' | 'counts' | 'bestSoFar' | 'schedule'
+  | 'specification'
+  | 'columns'
+  | 'ownColumns'
+  | 'prices'
+  | 'imports'
+  | 'notices'
+  | 'counts'
+  | 'bestSoFar'
+  | 'schedule'
 > & {
   specification: string;
   columns: string;
   ownColumns: string | null;
   prices: string | null;
+  imports: string | null;
   notices: string;
   counts: string;
   bestSoFar: string | null;
   schedule: string | null;
 };
 
-const record = `select number, id, idempotency_key as idempotencyKey, specification, question, columns, prices,
+const record = `select number, id, idempotency_key as idempotencyKey, specification, question, columns, prices, imports,
   plan -> 'columns' as ownColumns, plan ->> 'dataVersion' as dataVersion, plan ->> 'engineVersion' as engineVersion, systems, points, state, reason,
   notices, sequence, counts, kept, best_so_far as bestSoFar, schedule, active_seconds as activeSeconds, preparation_seconds as preparationSeconds,
   storing_seconds as storingSeconds, created_at as createdAt, finished_at as finishedAt
@@ -138,9 +151,9 @@ export function searchTable(connection: Connection): SearchTable {
   const all = connection.prepare(`${record} order by number desc`);
   const plan = connection.prepare('select plan from search where number = ?').pluck();
   const insert = connection.prepare(
-    `insert into search (id, idempotency_key, specification, plan, question, columns, prices, systems, points,
+    `insert into search (id, idempotency_key, specification, plan, question, columns, prices, imports, systems, points,
        state, notices, counts, schedule, preparation_seconds, created_at)
-     values (@id, @idempotencyKey, @specification, @plan, @question, @columns, @prices, @systems, @points,
+     values (@id, @idempotencyKey, @specification, @plan, @question, @columns, @prices, @imports, @systems, @points,
        'waiting', @notices, @counts, @schedule, @preparationSeconds, @createdAt)`,
   );
   const insertChunk = connection.prepare(
@@ -216,6 +229,7 @@ function written(id: string, search: NewSearch): Record<string, unknown> {
     plan: JSON.stringify(search.plan),
     columns: JSON.stringify(search.columns),
     prices: search.prices && JSON.stringify(search.prices),
+    imports: JSON.stringify(search.imports ?? []),
     notices: JSON.stringify(search.notices),
     counts: JSON.stringify(counts),
     schedule: search.schedule === undefined ? null : JSON.stringify(search.schedule),
@@ -225,13 +239,25 @@ function written(id: string, search: NewSearch): Record<string, unknown> {
 function read(found: unknown): SearchRecord | null {
   if (found === undefined) return null;
   const row = found as StoredSearch;
-  const { specification, columns, ownColumns, prices, notices, counts, bestSoFar, schedule, ...same } = row;
+  const {
+    specification,
+    columns,
+    ownColumns,
+    prices,
+    imports,
+    notices,
+    counts,
+    bestSoFar,
+    schedule,
+    ...same
+  } = row;
   return {
     ...same,
     specification: JSON.parse(specification),
     columns: JSON.parse(columns),
     ownColumns: JSON.parse(ownColumns ?? '[]'),
     prices: prices === null ? null : JSON.parse(prices),
+    imports: JSON.parse(imports ?? '[]'),
     notices: JSON.parse(notices),
     counts: JSON.parse(counts),
     bestSoFar: JSON.parse(bestSoFar ?? 'null'),

@@ -1,6 +1,6 @@
 import { problemSchema } from './problemBody.ts';
 
-type ProblemStatus = 400 | 403 | 404 | 409 | 413 | 415 | 503;
+type ProblemStatus = 400 | 403 | 404 | 409 | 413 | 415 | 422 | 503;
 
 /**
  * The problems that a route documents beside its answer. Any route may refuse a foreign host

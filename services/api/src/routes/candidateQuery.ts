@@ -21,7 +21,7 @@ const ranges = Object.fromEntries(
     [`max.${quantity.id}`, bound('greatest value', quantity)],
   ]),
 );
-const elementList = (what: string) =>
+export const elementList = (what: string) =>
   z.string().max(1000).optional().describe(`Write symbols with commas between: ${what}, for example Fe,Ni.`);
 
 /** Which kept candidates, in which order: shared by the pages of a result and its exports. */
@@ -85,7 +85,8 @@ function rangesIn(asked: Record<string, unknown>): CandidateQuery['ranges'] {
   });
 }
 
-function symbolsIn(list: string | undefined): string[] {
+/** The symbols of a list with commas between. */
+export function symbolsIn(list: string | undefined): string[] {
   return (list ?? '')
     .split(',')
     .map((symbol) => symbol.trim())

@@ -46,7 +46,7 @@ export function columnRoutes(app: Server, { searches }: Parts): void {
       },
       (request) => {
         const column = readOwnColumn(request.body);
-        searches.enterColumn(column);
+        searches.imports.enterColumn(column);
         return column;
       },
     );
@@ -63,7 +63,7 @@ export function columnRoutes(app: Server, { searches }: Parts): void {
       },
     },
     (request) => {
-      searches.removeColumn(request.params.id);
+      searches.imports.removeColumn(request.params.id);
       return searches.columns();
     },
   );

@@ -73,10 +73,11 @@ export function explainRoute(app: Server, { searches, melts }: Parts): void {
     },
     (request) => {
       const { composition, conditions } = read(request.body);
-      const prices = searches.prices();
-      const facts = keptFacts(Object.keys(composition), prices);
+      const facts = keptFacts(Object.keys(composition), searches);
       const told = explain(composition, facts, conditions, keptRecalibration(melts.observed()));
-      return { ...told, dataVersion: dataVersionOf(prices) } as z.input<typeof explanationSchema>;
+      return { ...told, dataVersion: dataVersionOf(searches.prices(), [], searches.pairs()) } as z.input<
+        typeof explanationSchema
+      >;
     },
   );
 }

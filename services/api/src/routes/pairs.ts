@@ -1,6 +1,6 @@
 import { pairColumns, pairRecords } from '@tiegel/elements';
 import { z } from 'zod';
-import type { Server } from '../parts.ts';
+import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
 const [{ meaning, unit }] = pairColumns;
@@ -12,17 +12,17 @@ const pairSchema = z
   })
   .meta({ id: 'Pair' });
 
-/** GET /pairs: the pair enthalpies, each pair once. */
-export function pairRoute(app: Server): void {
+/** GET /pairs: the pair enthalpies in force, each pair once. */
+export function pairRoute(app: Server, { searches }: Parts): void {
   app.get(
     '/pairs',
     {
       schema: {
-        summary: 'Enthalpies of mixing of element pairs',
+        summary: 'Enthalpies of mixing of element pairs, those of your own in the place of the others',
         tags: ['data'],
         response: { 200: z.array(pairSchema), ...problemAnswers() },
       },
     },
-    () => pairRecords(),
+    () => pairRecords(searches.pairs()),
   );
 }

@@ -47,7 +47,7 @@ export function priceRoutes(app: Server, { searches }: Parts): void {
       },
       (request) => {
         const list = readPriceList(request.body);
-        searches.replacePrices(list);
+        searches.imports.replacePrices(list);
         return list;
       },
     );
@@ -57,14 +57,15 @@ export function priceRoutes(app: Server, { searches }: Parts): void {
     path,
     {
       schema: {
-        summary: 'Puts the demonstration list back in force; its prices are invented',
+        summary:
+          'Takes every list of your own out of force: the demonstration list, which is invented, holds again',
         tags,
         response: { 200: priceListSchema, ...problemAnswers() },
       },
     },
     () => {
-      searches.replacePrices(demoPrices);
-      return demoPrices;
+      searches.imports.removePrices();
+      return searches.prices() ?? demoPrices;
     },
   );
 }

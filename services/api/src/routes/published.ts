@@ -58,8 +58,8 @@ export function publishedRoute(app: Server, { searches, melts }: Parts): void {
     (request) => {
       const { specification } = searches.view(request.params.id);
       const asked = quantitiesIn(request.query.quantities);
-      const prices = searches.prices();
-      const facts = factsFor(symbols, { prices });
+      const [prices, pairs] = [searches.prices(), searches.pairs()];
+      const facts = factsFor(symbols, { prices, pairs });
       const valuesAt = screening(
         facts,
         asked.filter((id) => known.has(id)),
@@ -78,7 +78,7 @@ export function publishedRoute(app: Server, { searches, melts }: Parts): void {
         const values = valuesAt(composition);
         return { id, name, composition, phases: label, values: asked.map((one) => values[one] ?? null) };
       });
-      return { quantities: asked, items, melts: own, dataVersion: dataVersionOf(prices) };
+      return { quantities: asked, items, melts: own, dataVersion: dataVersionOf(prices, [], pairs) };
     },
   );
 }

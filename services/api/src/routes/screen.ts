@@ -55,7 +55,7 @@ export function screenRoute(app: Server, { searches }: Parts): void {
     async (request) => {
       const { compositions, conditions } = readAll(request.body);
       const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
-      const facts = factsFor([...symbols], { prices: searches.prices() });
+      const facts = factsFor([...symbols], { prices: searches.prices(), pairs: searches.pairs() });
       const values = screening(facts, quantities, conditions);
       const screened: z.input<typeof screenedSchema>[] = [];
       for (const [place, composition] of compositions.entries()) {

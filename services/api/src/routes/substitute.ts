@@ -66,7 +66,7 @@ export function substituteRoute(app: Server, { searches }: Parts): void {
     },
     (request) => {
       const { composition, ...asked } = read(request.body);
-      const facts = keptFacts(symbols, searches.prices());
+      const facts = keptFacts(symbols, searches);
       const items = substitutes(composition, { ...asked, facts, phase: (one) => phaseOf(one, facts) });
       return { items } as z.input<typeof answerSchema>;
     },

@@ -55,7 +55,7 @@ export function weighingRoute(app: Server, { searches }: Parts): void {
     },
     (request) => {
       const { composition, mass, resolution, limits, conditions = {} } = read(request.body);
-      const facts = keptFacts(Object.keys(composition), searches.prices());
+      const facts = keptFacts(Object.keys(composition), searches);
       const { verdicts, ...rest } = weighingError(composition, {
         ...{ mass, resolution, facts, conditions },
         ...(limits === undefined ? {} : { limits }),

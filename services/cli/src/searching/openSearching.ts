@@ -45,8 +45,8 @@ export async function openSearching({
   const release = closeAtExit(() => store.close());
   const queue = queueOf(settings, workers);
   const searches = await openSearches({ store, queue, prices: list, maxPoints: settings.maxPoints });
-  if (prices !== undefined) searches.replacePrices(list);
-  for (const one of columns) searches.enterColumn(one);
+  if (prices !== undefined) searches.imports.replacePrices(list);
+  for (const one of columns) searches.imports.enterColumn(one);
   return {
     searches,
     prices: searches.prices(),

@@ -1,0 +1,81 @@
+import type { FateCounts, ImportKind } from '@tiegel/contract';
+import type { Connection } from './connections.ts';
+
+/** What is brought in: its data are a JSON value whose meaning is not the store's. */
+export interface NewImport {
+  kind: ImportKind;
+  /** id of a column; '' for every other kind */
+  subject: string;
+  name: string;
+  data: unknown;
+  rows: number;
+  counts: FateCounts;
+}
+
+/** The same under its number. */
+export interface StoredImport extends NewImport {
+  number: number;
+  /** UTC, ISO 8601 */
+  at: string;
+  withdrawnAt: string | null;
+}
+
+/** Data that a person brought in. What was stored stays; it may be withdrawn, and come back. */
+export interface ImportTable {
+  /**
+   * Keeps it under the next number, whole or not at all; it is on the disk when this returns. The
+   * same key, sent again because the answer was lost, gives what it kept the first time.
+   */
+  enter(one: NewImport, at: string, key?: string | null): { stored: StoredImport; created: boolean };
+  find(number: number): StoredImport | null;
+  /** The newest first. */
+  list(): StoredImport[];
+  /** Those of a kind that were not withdrawn, the oldest first. */
+  standing(kind: ImportKind): StoredImport[];
+  /** @param at when it was withdrawn; null: it stands again */
+  setWithdrawn(number: number, at: string | null): void;
+  /** Withdraws all that stand of a subject of a kind, at once; how many there were. */
+  withdrawAll(kind: ImportKind, subject: string, at: string): number;
+}
+
+const fields = 'number, kind, subject, name, at, data, rows, counts, withdrawn_at as withdrawnAt';
+
+export function importTable(durable: Connection): ImportTable {
+  const insert = durable.prepare(
+    `insert into data_import (kind, subject, name, at, key, data, rows, counts)
+     values (@kind, @subject, @name, @at, @key, @data, @rows, @counts)`,
+  );
+  const byKey = durable.prepare(`select ${fields} from data_import where key = ?`);
+  const byNumber = durable.prepare(`select ${fields} from data_import where number = ?`);
+  const all = durable.prepare(`select ${fields} from data_import order by number desc`);
+  const standing = durable.prepare(
+    `select ${fields} from data_import where kind = ? and withdrawn_at is null order by number`,
+  );
+  const withdraw = durable.prepare('update data_import set withdrawn_at = ? where number = ?');
+  const withdrawSubject = durable.prepare(
+    'update data_import set withdrawn_at = ? where kind = ? and subject = ? and withdrawn_at is null',
+  );
+  const enter = durable.transaction((one: NewImport, at: string, key: string | null) => {
+    const before = key === null ? undefined : byKey.get(key);
+    if (before !== undefined) return { stored: read(before), created: false };
+    const written = { ...one, at, key, data: JSON.stringify(one.data), counts: JSON.stringify(one.counts) };
+    const { lastInsertRowid } = insert.run(written);
+    return { stored: read(byNumber.get(lastInsertRowid)), created: true };
+  });
+  return {
+    enter: (one, at, key = null) => enter.immediate(one, at, key),
+    find(number) {
+      const row = byNumber.get(number);
+      return row === undefined ? null : read(row);
+    },
+    list: () => all.all().map(read),
+    standing: (kind) => standing.all(kind).map(read),
+    setWithdrawn: (number, at) => void withdraw.run(at, number),
+    withdrawAll: (kind, subject, at) => withdrawSubject.run(at, kind, subject).changes,
+  };
+}
+
+function read(found: unknown): StoredImport {
+  const row = found as Omit<StoredImport, 'data' | 'counts'> & { data: string; counts: string };
+  return { ...row, data: JSON.parse(row.data), counts: JSON.parse(row.counts) };
+}

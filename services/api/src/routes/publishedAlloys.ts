@@ -1,0 +1,75 @@
+import { ProblemError } from '@tiegel/contract';
+import { symbolFault } from '@tiegel/elements';
+import { knownAlloys } from '@tiegel/search';
+import { z } from 'zod';
+import type { Parts, Server } from '../parts.ts';
+import { problemAnswers } from '../problems/problemAnswers.ts';
+import { elementList, symbolsIn } from './candidateQuery.ts';
+import { numberInAddress } from './numberInAddress.ts';
+
+const usualPage = 100;
+const greatestPage = 1000;
+
+const querySchema = z.strictObject({
+  text: z
+    .string()
+    .max(200)
+    .optional()
+    .describe('Write what stands in name, process, note, doi or composition.'),
+  has: elementList('elements that must be there'),
+  without: elementList('elements that must not'),
+  phase: z.string().max(40).optional().describe('Write a phase that was observed, for example B2.'),
+  own: z
+    .enum(['yes', 'no'])
+    .optional()
+    .describe('Write yes for those that were brought in, no for the others.'),
+  limit: numberInAddress(z.int().min(1).max(greatestPage))
+    .optional()
+    .describe(`Write a whole number of alloys from 1 to ${greatestPage}; ${usualPage} if left out.`),
+  at: numberInAddress(z.int().min(0)).optional().describe('Write the number of the first alloy, from 0.'),
+});
+
+const answerSchema = z
+  .object({
+    total: z.int().describe('How many meet the filters'),
+    items: z.array(
+      z.object({
+        composition: z.record(z.string(), z.number()).describe('at.%'),
+        name: z.string(),
+        phases: z.string().nullable().describe('What most publications report, or what was brought in'),
+        process: z.string().nullable(),
+        source: z.string().nullable(),
+        doi: z.array(z.string()),
+        own: z.boolean().describe('Brought in, rather than of the data of the program'),
+        import: z.int().nullable().describe('Number of the import'),
+      }),
+    ),
+  })
+  .meta({ id: 'KnownAlloys' });
+
+/** GET /published-alloys: alloys that somebody has made, as far as the data know, own ones first. */
+export function publishedAlloyRoute(app: Server, { searches }: Parts): void {
+  app.get(
+    '/published-alloys',
+    {
+      schema: {
+        summary: 'Published alloys and those that were brought in, searched',
+        tags: ['data'],
+        querystring: querySchema,
+        response: { 200: answerSchema, ...problemAnswers(400) },
+      },
+    },
+    (request) => {
+      const { text, phase, own, limit = usualPage, at = 0 } = request.query;
+      const [has, without] = [symbolsIn(request.query.has), symbolsIn(request.query.without)];
+      const faults = [
+        ...has.flatMap((symbol) => symbolFault(symbol, '/has') ?? []),
+        ...without.flatMap((symbol) => symbolFault(symbol, '/without') ?? []),
+      ];
+      if (faults.length > 0) throw new ProblemError(faults);
+      const wanted = { text, has, without, phase, own: own === undefined ? undefined : own === 'yes' };
+      const found = knownAlloys(searches.imports.alloys(), wanted);
+      return { total: found.length, items: found.slice(at, at + limit) };
+    },
+  );
+}
