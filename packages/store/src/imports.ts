@@ -2,7 +2,7 @@ import type { FateCounts, ImportKind } from '@tiegel/contract';
 import type { Connection } from './connections.ts';
 
 /** What is brought in: its data are a JSON value whose meaning is not the store's. */
-export interface NewImport {
+interface NewImport {
   kind: ImportKind;
   /** id of a column; '' for every other kind */
   subject: string;

@@ -92,7 +92,7 @@ test('an order that does not fit on the disk serves all the same', () => {
   const { number } = searchTable(connections.main).create(newSearch(), chunks(1));
   const all = [...candidates(2_000)];
   table.insert(number, batchOf(all));
-  const filler = connections.main.prepare('insert into price_list (entered_at, list) values (?, ?)');
+  const filler = connections.main.prepare('insert into charge_sheet (saved_at, sheet) values (?, ?)');
   for (const size of [100_000, 10_000, 2_000]) {
     expect(() => {
       for (;;) filler.run('2027-01-01', 'x'.repeat(size));

@@ -14,15 +14,15 @@ test('one connection leaves the last commits to the system, the other writes eac
 
 test('a reader cannot write, and does not keep others from writing', () => {
   const connections = openConnections(freshFile());
-  const list = "insert into price_list (entered_at, list) values ('2027-01-14T08:00:00Z', '{}')";
-  connections.main.exec(list);
-  connections.main.exec(list);
+  const sheet = "insert into charge_sheet (saved_at, sheet) values ('2027-01-14T08:00:00Z', '{}')";
+  connections.main.exec(sheet);
+  connections.main.exec(sheet);
   const reader = connections.openReader();
-  const rows = reader.prepare('select * from price_list').iterate();
+  const rows = reader.prepare('select * from charge_sheet').iterate();
   rows.next();
-  connections.main.exec(list);
+  connections.main.exec(sheet);
   rows.return?.();
-  expect(() => reader.exec(list)).toThrow(/readonly/);
+  expect(() => reader.exec(sheet)).toThrow(/readonly/);
   reader.close();
   connections.close();
 });

@@ -28,7 +28,7 @@ export interface PricedMaterial extends Material {
 const joined = (...parts: (string | null | false)[]) =>
   parts.filter((part) => part !== null && part !== false && part !== '').join(', ');
 
-export const priceKind: ImportKindOf<PriceList> = {
+const priceKind: ImportKindOf<PriceList> = {
   ...usualKind,
   id: 'prices',
   read: readPriceList,
@@ -41,7 +41,7 @@ export const priceKind: ImportKindOf<PriceList> = {
     })),
 };
 
-export const columnKind: ImportKindOf<OwnColumn> = {
+const columnKind: ImportKindOf<OwnColumn> = {
   id: 'column',
   read(text) {
     const column = readOwnColumn(text);
@@ -101,7 +101,7 @@ export const materialKind: ImportKindOf<Materials, PricedMaterial> = {
     })),
 };
 
-export const alloyKind: ImportKindOf<OwnAlloy[], OwnAlloy> = {
+const alloyKind: ImportKindOf<OwnAlloy[], OwnAlloy> = {
   ...usualKind,
   id: 'alloys',
   read: readOwnAlloys,

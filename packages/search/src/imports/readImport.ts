@@ -3,7 +3,7 @@ import { csvLine, csvRows } from '@tiegel/elements';
 import type { Entry, ImportKindOf } from './importKind.ts';
 
 /** A row of a file with what it says, or what is wrong with it; one that says nothing without a fault of its own stands in a file that cannot be read. */
-export interface ReadRow {
+interface ReadRow {
   /** from 1 */
   line: number;
   text: string;
