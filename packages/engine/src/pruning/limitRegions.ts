@@ -1,6 +1,7 @@
 import type { Atom, Test } from '../kernel/compare.ts';
 import type { Form } from '../kernel/form.ts';
 import type { Node } from '../kernel/node.ts';
+import { sizeOf } from '../kernel/slack.ts';
 import type { Box } from './box.ts';
 import { type FormBounds, formBounds } from './formBounds.ts';
 import { nodeBounds } from './nodeBounds.ts';
@@ -105,10 +106,13 @@ export function limitRegions(tests: readonly Test[], total: number, mostElements
   }
 
   /** A node's ends are further away from the threshold than the kernel's value may be from the canonical one, or the box is open. */
-  function nodeRegion({ operator, threshold, guard }: Atom, node: Node): LimitRegion {
+  function nodeRegion({ operator, threshold, guard, unit, preview }: Atom, given: Node): LimitRegion {
+    // Powers of two reach so far that a difference of exponents says much more than one of the sums.
+    const node = preview?.node ?? given;
     const bounds = nodeBounds(node, total, boundsOf);
     if (bounds === null) return { verdict: () => open, isWhole: false, degree: 0 };
-    const [lower, upper] = [threshold - guard, threshold + guard];
+    const around = unit === null ? guard : guard * sizeOf(unit);
+    const [lower, upper] = preview ? [preview.low, preview.high] : [threshold - around, threshold + around];
     const isUpper = operator === '<' || operator === '<=';
     const verdict = (box: Box): Verdict => {
       bounds.bound(box);

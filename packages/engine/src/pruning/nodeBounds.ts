@@ -107,6 +107,10 @@ export function nodeBounds(
         return (_, place) =>
           set(place, Math.sqrt(Math.max(0, low[of]!)), Math.sqrt(Math.max(0, high[of]!)), ROUNDING);
       }
+      case 'powerOfTwo': {
+        const of = placeOf(operation.of);
+        return (_, place) => set(place, 2 ** low[of]!, 2 ** high[of]!, CURVED);
+      }
       case 'exponential': {
         const of = placeOf(operation.of);
         return (_, place) => set(place, Math.exp(low[of]!), Math.exp(high[of]!), CURVED);

@@ -14,6 +14,12 @@ const pool = ['Al', 'Co', 'Cr', 'Cu', 'Fe', 'Hf', 'Mn', 'Mo', 'Nb', 'Ni', 'Re', 
 
 const total = 50;
 
+/** Expressions of one's own, made of exponentials that differ by many orders of magnitude. */
+const lets: Record<string, string> = {
+  ratio: '(2 + exp(valenceElectronConcentration - 6)) / (exp(mixingEnthalpy / 5) + exp(density / 3 - 2))',
+  steep: '1 / (1 + exp(valenceElectronConcentration * 9 - 60) / (exp(mixingEnthalpy / 2) + 3))',
+};
+
 function preparedFor(limits: Limit[], quantity: string, prefer: Preference) {
   const plan = planOf(
     specificationWith({
@@ -21,6 +27,7 @@ function preparedFor(limits: Limit[], quantity: string, prefer: Preference) {
       components: { min: 2, max: 6 },
       fractions: { step: 100 / total, min: 100 / total, max: 98, each: {} },
       limits,
+      ...(lets[quantity] === undefined ? {} : { lets: { [quantity]: lets[quantity] } }),
       rank: [{ quantity, prefer }],
       tally: 'all',
     }),
@@ -46,7 +53,7 @@ test('what is said of a limit and of a ranking over a box holds at its points, l
   fc.assert(
     fc.property(
       regionsOf(pool.length, 2, [total]),
-      fc.constantFrom(...quantities.map(({ id }) => id)),
+      fc.constantFrom(...quantities.map(({ id }) => id), ...Object.keys(lets)),
       fc.constantFrom(0, 0, 1e-12, -1e-12, 1e-6, -1e-6, 0.01, -0.01, 0.3, -0.3),
       fc.nat(),
       direction,
