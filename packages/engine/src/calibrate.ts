@@ -1,7 +1,8 @@
-import type { Chunk } from '@tiegel/contract';
+import { type Chunk, type Outcome, numbersPerRankedPoint as stride } from '@tiegel/contract';
 import { calibrationSample } from './calibrationSample.ts';
+import { countPoints } from './countPoints.ts';
 import { emptyOutcome } from './emptyOutcome.ts';
-import { cutOffOf, mergeOutcomes } from './mergeOutcomes.ts';
+import { addOutcome } from './mergeOutcomes.ts';
 import type { Prepared } from './prepare.ts';
 import { scoreChunk } from './scoreChunk.ts';
 
@@ -19,6 +20,8 @@ const mostWallMs = 1000;
 /** For a rough rate the shortest round, and how long all of them last at most. */
 const roughRoundMs = 8;
 const roughMs = 60;
+/** How long a worker takes for a chunk, as packages/search cuts them, s. */
+const chunkSeconds = 1;
 /** A round that is not this much faster than the best before it says that the rate has settled. */
 const settled = 1.05;
 
@@ -70,9 +73,10 @@ function rateOf(prepared: Prepared, now: () => number, isRough: boolean): number
   return best;
 }
 
-/** Scores chunks as a worker does, with the cut-off known from earlier rounds; returns points a second of scoring, merging apart. */
+/** Scores chunks as a worker does, with a cut-off known from earlier rounds; returns points a second of scoring, merging apart. */
 function scorer(prepared: Prepared, now: () => number): (chunks: readonly Chunk[]) => number {
-  const { ranking, limits, plan } = prepared;
+  const { limits, plan, ranking } = prepared;
+  const all = Number(countPoints(prepared.grid));
   let cutOff: number | null = null;
   return (chunks) => {
     let outcome = emptyOutcome(limits.length, plan.specification.tally);
@@ -81,10 +85,28 @@ function scorer(prepared: Prepared, now: () => number): (chunks: readonly Chunk[
       const start = now();
       const found = scoreChunk(prepared, chunk, { cutOff })!;
       milliseconds += now() - start;
-      outcome = mergeOutcomes(outcome, found, ranking);
+      outcome = addOutcome(outcome, found, ranking);
     }
-    cutOff = cutOffOf(outcome, ranking) ?? cutOff;
     // A clock that counts in coarse steps may not have moved.
-    return outcome.points / (Math.max(milliseconds, 1e-3) / 1000);
+    const rate = outcome.points / (Math.max(milliseconds, 1e-3) / 1000);
+    cutOff = cutOffAt(outcome, keptShare(ranking.keep, all, all / (rate * chunkSeconds))) ?? cutOff;
+    return rate;
   };
+}
+
+/**
+ * Of all points of a search, the share that is kept for a while. Of those that were gone through so
+ * far the best \`keep\` are; that is a share of keep / n of the n-th point, which costs least, and of
+ * the n-th chunk, which costs most: between both lies what keeping costs.
+ */
+function keptShare(keep: number, points: number, chunks: number): number {
+  if (keep === 0 || keep >= points) return 1;
+  const times = 1 + (Math.log(points / keep) + Math.log(Math.max(1, chunks))) / 2;
+  return Math.min(1, (keep / points) * times);
+}
+
+/** The score that such a share of a sample reaches: how good a point must be, on average over the search. Null where too few pass. */
+function cutOffAt({ best, points }: Outcome, share: number): number | null {
+  const score = best[stride * Math.max(0, Math.ceil(points * share) - 1)];
+  return score === undefined || Number.isNaN(score) ? null : score;
 }
