@@ -4,6 +4,7 @@ import { readPrices } from '../input/readPrices.ts';
 import { jsonList } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { type Column, table } from '../output/table.ts';
+import { importCommands } from './dataImports.ts';
 
 interface Options {
   json?: true;
@@ -14,7 +15,7 @@ interface Options {
 export function dataCommand(program: Command): void {
   const data = program
     .command('data')
-    .description('elements and pair enthalpies, as everything is computed from them');
+    .description('elements, pair enthalpies and known alloys, and what was brought in of your own');
   data
     .command('elements')
     .description('every element with data: masses, densities, radii, prices, hazards')
@@ -32,6 +33,7 @@ export function dataCommand(program: Command): void {
     .action(async ({ json }: Options) => {
       await standardOutput(json ? lines(jsonList(pairRecords())) : pairTable());
     });
+  importCommands(data);
 }
 
 function* lines(pieces: Iterable<string>): Generator<string> {

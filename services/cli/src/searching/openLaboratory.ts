@@ -2,9 +2,11 @@ import { join, resolve } from 'node:path';
 import {
   type ChargeSheets,
   candidateColumns,
+  type Imports,
   keptCandidates,
   type Melts,
   openChargeSheets,
+  openImports,
   openMelts,
   openShortlists,
   type Shortlists,
@@ -18,6 +20,7 @@ export interface Laboratory {
   shortlists: Shortlists;
   chargeSheets: ChargeSheets;
   melts: Melts;
+  imports: Imports;
   close(): void;
 }
 
@@ -34,6 +37,7 @@ export function openLaboratory(database: string | undefined): Laboratory {
     store,
     chargeSheets,
     melts: openMelts(store.melts, chargeSheets),
+    imports: openImports(store),
     shortlists: openShortlists(store.shortlists, keptCandidates(store)),
     close: () => store.close(),
   };
