@@ -18,6 +18,7 @@ export * from './neighbours/diversePick.ts';
 export * from './neighbours/entropyScale.ts';
 export * from './neighbours/nearestPublished.ts';
 export * from './neighbours/publishedSystems.ts';
+export * from './neighbours/withOwnNeighbours.ts';
 export { fitPhaseModel } from './phase/fitPhaseModel.ts';
 export { phaseModelOf } from './phase/phaseModelOf.ts';
 export * from './phase/phaseOf.ts';

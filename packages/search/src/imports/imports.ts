@@ -1,5 +1,6 @@
 import type { DataVersions, ImportKind, ImportPreview, ImportVersion } from '@tiegel/contract';
 import type { OwnAlloy, OwnColumn, PairValue, PriceList } from '@tiegel/elements';
+import type { ObservedAlloy } from '@tiegel/insight';
 import type { PricedMaterial } from './kinds.ts';
 
 /** Something of one's own that holds now, with the number of the import that brought it. */
@@ -47,6 +48,8 @@ export interface Imports {
   removeColumn(id: string): void;
   pairs(): Brought<PairValue>[];
   alloys(): Brought<OwnAlloy>[];
+  /** Those whose phases were observed, as records of rules take them. */
+  observed(): ObservedAlloy[];
   /** Those that were brought, then the pure elements of the price list whose name no other has. */
   materials(): MaterialInForce[];
   /** Numbers of the imports that a search planned now is made of, which reads these columns. */

@@ -8,7 +8,16 @@ import {
   ProblemError,
   problem,
 } from '@tiegel/contract';
-import { demoPrices, type OwnColumn, type PriceList, pairRecords, symbols } from '@tiegel/elements';
+import {
+  demoPrices,
+  type OwnAlloy,
+  type OwnColumn,
+  type PriceList,
+  pairRecords,
+  symbols,
+} from '@tiegel/elements';
+import { phaseClassOf } from '@tiegel/elements/publishedAlloys';
+import type { ObservedAlloy } from '@tiegel/insight';
 import type { Store, StoredImport } from '@tiegel/store';
 import { dataVersions } from './dataVersions.ts';
 import type { Entry, ImportKindOf } from './importKind.ts';
@@ -65,6 +74,7 @@ export function openImports(
     return [...givenColumns.filter(({ id }) => own.every((one) => one.id !== id)), ...own];
   }
   const pairs: Imports['pairs'] = () => brought('pairs');
+  const alloys: Imports['alloys'] = () => brought('alloys');
   const materials: Imports['materials'] = () => {
     const own = brought<Brought<never>>('materials') as ReturnType<Imports['materials']>;
     const list = prices();
@@ -174,7 +184,8 @@ export function openImports(
 
   return {
     ...{ prices, columns, pairs, materials, behind },
-    alloys: () => brought('alloys'),
+    alloys,
+    observed: () => alloys().flatMap(observedOf),
     preview: (kind, text) => fatesOf(kind, readImport(kinds[kind] as ImportKindOf<unknown>, text)),
     enter(kind, text, options) {
       const read = readImport(kinds[kind] as ImportKindOf<unknown>, text);
@@ -212,6 +223,15 @@ export function openImports(
         throw problem('column/unknown', { id });
     },
   };
+}
+
+function observedOf({ composition, phases }: OwnAlloy): ObservedAlloy[] {
+  if (phases === null) return [];
+  const phaseClass = phaseClassOf(phases);
+  const singlePhase = phaseClass === 'fcc' || phaseClass === 'bcc';
+  return [
+    { composition, system: Object.keys(composition).sort().join('-'), phases, phaseClass, singlePhase },
+  ];
 }
 
 const now = () => new Date().toISOString();

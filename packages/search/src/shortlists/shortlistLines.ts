@@ -1,5 +1,5 @@
 import type { Shortlist, ShortlistEntry } from '@tiegel/contract';
-import { factsFor, type PriceList, parseAlloy } from '@tiegel/elements';
+import { factsFor, type PairValue, type PriceList, parseAlloy } from '@tiegel/elements';
 import { type Phase, phaseOf } from '@tiegel/insight';
 import { type QuantityValues, valuesOf } from '@tiegel/screening';
 
@@ -12,12 +12,16 @@ export interface ShortlistLine extends ShortlistEntry {
 }
 
 /** The entries that were not removed, in order, with every closed quantity at usual conditions. */
-export function shortlistLines({ entries }: Shortlist, prices: PriceList | null): ShortlistLine[] {
+export function shortlistLines(
+  { entries }: Shortlist,
+  prices: PriceList | null,
+  pairs: readonly PairValue[] = [],
+): ShortlistLine[] {
   return entries
     .filter(({ removed }) => !removed.value)
     .map((entry) => {
       const composition = parseAlloy(entry.entry);
-      const facts = factsFor(Object.keys(composition), { prices });
+      const facts = factsFor(Object.keys(composition), { prices, pairs });
       return {
         ...entry,
         composition,

@@ -88,6 +88,8 @@ export const dossierFields = {
       phases: z.string().nullable().describe('What most publications report'),
       reports: z.array(reportSchema).describe('Every label, and how many publications report it'),
       doi: z.array(z.string()),
+      own: z.boolean().describe('Brought in, rather than of the published alloys of the program'),
+      import: z.number().int().nullable().describe('Number of the import'),
     }),
   ),
 };

@@ -36,6 +36,11 @@ const ownSchema = z
 
 const evidenceSchema = z
   .looseObject({
+    broughtIn: ownSchema
+      .nullable()
+      .describe(
+        'The same on alloys that were brought in with phases (`melts` counts them); never trained on; null: none',
+      ),
     own: ownSchema
       .nullable()
       .describe('The same on the melts of your own; null where none has observed phases'),
@@ -100,8 +105,17 @@ export function evidenceRoute(app: Server, parts: Parts): void {
         response: { 200: evidenceSchema, ...problemAnswers() },
       },
     },
-    () => ({ ...evidence(), ...onOwnMelts(parts) }) as unknown as z.input<typeof evidenceSchema>,
+    () =>
+      ({ ...evidence(), ...onOwnMelts(parts), broughtIn: onBrought(parts) }) as unknown as z.input<
+        typeof evidenceSchema
+      >,
   );
+}
+
+/** Alloys of the literature that were brought in may be among the published ones: they are told apart, and train nothing. */
+function onBrought({ searches }: Parts) {
+  const observed = searches.imports.observed();
+  return observed.length === 0 ? null : ownEvidence(observed);
 }
 
 function onOwnMelts({ melts }: Parts) {

@@ -1,5 +1,5 @@
 import { effectivePool } from '@tiegel/contract';
-import { dataVersionOf, factsFor, symbols } from '@tiegel/elements';
+import { dataVersionOf, factsFor, formatComposition, symbols } from '@tiegel/elements';
 import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import { quantities, screening } from '@tiegel/screening';
 import { z } from 'zod';
@@ -16,12 +16,13 @@ const publishedSchema = z
     quantities: z.array(z.string()).describe('As asked for'),
     items: z.array(
       z.object({
-        formula: z.string(),
+        formula: z.string().describe('As published; of an alloy that was brought in its name'),
         composition: z.record(z.string(), z.number()),
         inPool: z.boolean().describe('Made of elements of the pool of the search alone'),
         phases: z.string().nullable().describe('What most publications report'),
         references: count.describe('Publications'),
         doi: z.array(z.string()),
+        own: z.boolean().describe('Brought in, rather than of the published alloys of the program'),
         values: z.array(z.number().nullable()).describe('In the order of `quantities`'),
       }),
     ),
@@ -66,19 +67,26 @@ export function publishedRoute(app: Server, { searches, melts }: Parts): void {
         specification.conditions,
       );
       const pool = new Set(effectivePool(specification.elements));
-      const items = publishedAlloys.map(({ formula, composition, phases, references, doi }) => {
-        const values = valuesAt(composition);
-        return {
-          ...{ formula, composition, phases, references, doi: [...doi] },
-          inPool: Object.keys(composition).every((symbol) => pool.has(symbol)),
-          values: asked.map((id) => values[id] ?? null),
-        };
-      });
-      const own = melts.list().map(({ id, name, composition, label }) => {
+      const brought = searches.imports.alloys().map(({ name, composition, phases, doi }) => ({
+        ...{ formula: name || formatComposition(composition), composition, phases, own: true },
+        ...{ references: doi === null ? 0 : 1, doi: doi === null ? [] : [doi] },
+      }));
+      const published = publishedAlloys.map((alloy) => ({ ...alloy, own: false }));
+      const items = [...published, ...brought].map(
+        ({ formula, composition, phases, references, doi, own }) => {
+          const values = valuesAt(composition);
+          return {
+            ...{ formula, composition, phases, references, own, doi: [...doi] },
+            inPool: Object.keys(composition).every((symbol) => pool.has(symbol)),
+            values: asked.map((id) => values[id] ?? null),
+          };
+        },
+      );
+      const melted = melts.list().map(({ id, name, composition, label }) => {
         const values = valuesAt(composition);
         return { id, name, composition, phases: label, values: asked.map((one) => values[one] ?? null) };
       });
-      return { quantities: asked, items, melts: own, dataVersion: dataVersionOf(prices, [], pairs) };
+      return { quantities: asked, items, melts: melted, dataVersion: dataVersionOf(prices, [], pairs) };
     },
   );
 }

@@ -1,7 +1,7 @@
 import { setImmediate } from 'node:timers/promises';
 import { faultsOf, ProblemError } from '@tiegel/contract';
 import { type Composition, factsFor } from '@tiegel/elements';
-import { dossierOf } from '@tiegel/insight';
+import { dossierOf, withOwnNeighbours } from '@tiegel/insight';
 import { quantities, screening } from '@tiegel/screening';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
@@ -56,6 +56,7 @@ export function screenRoute(app: Server, { searches }: Parts): void {
       const { compositions, conditions } = readAll(request.body);
       const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
       const facts = factsFor([...symbols], { prices: searches.prices(), pairs: searches.pairs() });
+      const own = searches.imports.alloys();
       const values = screening(facts, quantities, conditions);
       const screened: z.input<typeof screenedSchema>[] = [];
       for (const [place, composition] of compositions.entries()) {
@@ -65,6 +66,7 @@ export function screenRoute(app: Server, { searches }: Parts): void {
           composition,
           quantities: values(composition),
           ...dossier,
+          nearest: withOwnNeighbours(composition, dossier.nearest, own),
         } as (typeof screened)[number]);
       }
       return screened;

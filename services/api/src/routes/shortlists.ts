@@ -132,7 +132,7 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
       return reply
         .type(type)
         .header('content-disposition', `attachment; filename="${name}"`)
-        .send(write(list, searches.prices()));
+        .send(write(list, searches.prices(), searches.pairs()));
     },
   );
 }

@@ -30,6 +30,7 @@ const systemsSchema = z
         best: candidateSchema,
         published: publishedSchema,
         melts: count.describe('Melts recorded here of exactly these elements'),
+        own: count.describe('Alloys that were brought in of exactly these elements'),
       }),
     ),
     next: count.nullable().describe('`at` of the following page; null at the end'),
@@ -38,7 +39,9 @@ const systemsSchema = z
       published: count.describe('Of the pool, in its numbers of elements, with published alloys'),
       kept: count.describe('With kept candidates that meet the filters'),
       keptPublished: count.describe('Of these, those with published alloys'),
-      keptExplored: count.describe('Of these, those with published alloys or melts recorded here'),
+      keptExplored: count.describe(
+        'Of these, those with published alloys, alloys that were brought in, or melts recorded here',
+      ),
       publishedNotKept: z
         .array(z.object({ system: z.string(), published: publishedSchema }))
         .describe('With published alloys, but without a kept candidate that meets the filters'),
@@ -58,15 +61,17 @@ export function systemRoute(app: Server, { searches, melts }: Parts): void {
       schema: {
         summary: 'The systems of the kept candidates by their best, with what is published of each',
         description:
-          'A system is a set of elements. With explored=no these are those of which neither a published alloy nor a melt ' +
-          'recorded here is known.',
+          'A system is a set of elements. With explored=no these are those of which neither a published alloy, nor one that ' +
+          'was brought in, nor a melt recorded here is known.',
         tags: ['candidates'],
         params: searchParameters,
         querystring: selectionSchema.omit({ order: true, direction: true }).extend({
           explored: z
             .enum(['yes', 'no'])
             .optional()
-            .describe('Write yes for systems with published alloys or melts only, no for those without.'),
+            .describe(
+              'Write yes for systems with published or own alloys or melts only, no for those without.',
+            ),
           limit: numberInAddress(z.int().min(1).max(greatestPage))
             .optional()
             .describe(`Write a whole number of systems from 1 to ${greatestPage}; ${usualPage} if left out.`),
@@ -84,8 +89,10 @@ export function systemRoute(app: Server, { searches, melts }: Parts): void {
         id,
         candidateQuery(selection, moreOf(request)),
       );
-      const melted = meltsOfSystems(melts.list());
-      const isExplored = (system: string) => publishedSystems().has(system) || melted.has(system);
+      const melted = countsOfSystems(melts.list());
+      const brought = countsOfSystems(searches.imports.alloys());
+      const isExplored = (system: string) =>
+        publishedSystems().has(system) || melted.has(system) || brought.has(system);
       const shown = systems.filter(
         ({ system }) => wanted === undefined || isExplored(system) === (wanted === 'yes'),
       );
@@ -93,6 +100,7 @@ export function systemRoute(app: Server, { searches, melts }: Parts): void {
       return {
         items: page.map(({ system, kept, rank }) => ({
           ...{ system, kept, published: publishedOf(system), melts: melted.get(system) ?? 0 },
+          own: brought.get(system) ?? 0,
           best: searches.candidateAt(id, rank),
         })),
         next: at + limit < shown.length ? at + limit : null,
@@ -106,8 +114,8 @@ export function systemRoute(app: Server, { searches, melts }: Parts): void {
   );
 }
 
-/** How many melts there are of each system, by its symbols with spaces between. */
-function meltsOfSystems(all: readonly { composition: Record<string, number> }[]): Map<string, number> {
+/** How many melts or alloys there are of each system, by its symbols with spaces between. */
+function countsOfSystems(all: readonly { composition: Record<string, number> }[]): Map<string, number> {
   const counts = new Map<string, number>();
   for (const { composition } of all) {
     const system = Object.keys(composition).sort().join(' ');

@@ -1,16 +1,20 @@
 import type { Shortlist } from '@tiegel/contract';
-import type { PriceList } from '@tiegel/elements';
+import type { PairValue, PriceList } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
 import { shortlistLines } from '@tiegel/search';
 import { stringify } from 'csv-stringify/sync';
 
 /** A shortlist as CSV: composition, how far it is, who added it and when, notes, every quantity with its unit. */
-export function shortlistCsv(list: Shortlist, prices: PriceList | null): string {
+export function shortlistCsv(
+  list: Shortlist,
+  prices: PriceList | null,
+  pairs: readonly PairValue[] = [],
+): string {
   const currency = prices?.currency ?? 'currency';
   const heads = quantities.map(({ id, unit }) =>
     unit === '' ? id : `${id} (${unit.replace('currency', currency)})`,
   );
-  const rows = shortlistLines(list, prices).map((line) => [
+  const rows = shortlistLines(list, prices, pairs).map((line) => [
     line.entry,
     line.status.value,
     line.addedBy,

@@ -1,5 +1,5 @@
 import { printedUnit, type Shortlist } from '@tiegel/contract';
-import { atomicToWeightPercent, type PriceList, spacedComposition } from '@tiegel/elements';
+import { atomicToWeightPercent, type PairValue, type PriceList, spacedComposition } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
 import { type ShortlistLine, shortlistLines } from '@tiegel/search';
 
@@ -18,8 +18,13 @@ const shown = [
  * A shortlist as one page that opens without the program and loads nothing: no script, no picture,
  * styles inside, black on white, ready for A4. It says when it was made and that it does not change.
  */
-export function shortlistPage(list: Shortlist, prices: PriceList | null, now = new Date()): string {
-  const lines = shortlistLines(list, prices);
+export function shortlistPage(
+  list: Shortlist,
+  prices: PriceList | null,
+  pairs: readonly PairValue[] = [],
+  now = new Date(),
+): string {
+  const lines = shortlistLines(list, prices, pairs);
   const name = escaped(list.name.value);
   return `<!doctype html>
 <html lang="en">

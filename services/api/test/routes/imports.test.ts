@@ -188,6 +188,43 @@ test('published alloys are searched, and those that were brought in stand among 
     status: 400,
     code: 'element/unknown',
   });
+  const near = await server.ask({
+    method: 'POST',
+    url: '/api/v1/explain',
+    payload: { composition: 'CoCrFeNi' },
+  });
+  const [own, ...others] = near.json().nearest;
+  expect(own).toMatchObject({ formula: 'trial 7', own: true, import: number, distance: 0 });
+  expect(others.every((one: { own: boolean }) => !one.own)).toBe(true);
+  expect((await get('/evidence')).broughtIn).toMatchObject({ melts: 1, systems: 1 });
+  await ask('DELETE', `/imports/${number}`);
+  expect((await get('/evidence')).broughtIn).toBeNull();
+});
+
+test('own alloys explore systems and stand in the layer of a search, told apart from published ones', async () => {
+  // A system of which nothing is published here; invented.
+  const pool = ['Au', 'Be', 'Cd'];
+  expect(publishedAlloys.some(({ composition }) => Object.keys(composition).join() === pool.join())).toBe(
+    false,
+  );
+  const { id } = await server.search({
+    elements: { pool },
+    components: 3,
+    fractions: { step: 20 },
+    rank: [{ quantity: 'density', prefer: 'low' }],
+  });
+  const systems = async () => (await get(`/searches/${id}/systems`)).items[0];
+  const layer = async () => (await get(`/searches/${id}/published?quantities=density`)).items;
+  expect(await systems()).toMatchObject({ published: null, own: 0 });
+  const before = await layer();
+  expect(before.every((one: { own: boolean }) => !one.own)).toBe(true);
+  const csv = 'composition,name,phases,process,doi,note\nAuBeCd,trial 8,,cast,,invented\n';
+  const { number } = (await send('/imports?kind=alloys', csv)).json();
+  expect(await systems()).toMatchObject({ published: null, own: 1 });
+  expect((await get(`/searches/${id}/systems?explored=no`)).items).toEqual([]);
+  expect((await layer()).slice(before.length)).toMatchObject([
+    { formula: 'trial 8', own: true, inPool: true, references: 0, values: [expect.any(Number)] },
+  ]);
   await ask('DELETE', `/imports/${number}`);
 });
 
