@@ -5,6 +5,7 @@
  * Exit 2 when two scorers disagree.
  */
 import { parseArgs } from 'node:util';
+import { atMostTableOf, boundsAndTimes } from '../packages/engine/bench/atMost.ts';
 import { bench } from '../packages/engine/bench/bench.ts';
 import { Disagreement } from '../packages/engine/bench/compare.ts';
 import { rankings, rankingsTableOf } from '../packages/engine/bench/rankings.ts';
@@ -32,10 +33,12 @@ const names = [
   ...workloads.map(({ name }) => name),
   'scaling',
   'rankings',
+  'at-most',
   ...commands.map(({ name }) => name),
 ];
 const always = names.filter(
-  (name) => name !== 'rankings' && !commands.find((one) => one.name === name)?.onlyWhenAsked,
+  (name) =>
+    name !== 'rankings' && name !== 'at-most' && !commands.find((one) => one.name === name)?.onlyWhenAsked,
 );
 const chosen = values.only ?? always;
 
@@ -55,8 +58,9 @@ async function measure(): Promise<void> {
   const fresh = commands.filter(({ name }) => chosen.includes(name));
   const runs = fresh.length > 0 ? await freshRuns(fresh, rounds, log) : null;
   const ranked = chosen.includes('rankings') ? rankings(mostSecondsOfRanking, log) : null;
+  const bounds = chosen.includes('at-most') ? boundsAndTimes(log) : null;
   if (values.json) {
-    console.log(JSON.stringify({ scorers, workers, costs, runs, ranked }, null, 2));
+    console.log(JSON.stringify({ scorers, workers, costs, runs, ranked, bounds }, null, 2));
     return;
   }
   const tables = [
@@ -65,6 +69,7 @@ async function measure(): Promise<void> {
     costs && chunkCostTableOf(costs),
     runs && freshTableOf(runs, rounds),
     ranked && rankingsTableOf(ranked, mostSecondsOfRanking),
+    bounds && atMostTableOf(bounds),
   ];
   console.log(tables.filter((table) => table !== null).join('\n\n'));
 }

@@ -17,11 +17,16 @@ export interface Kernel {
   startAt(index: number): void;
   /** The score that a point must reach to be handed over; null where every score does. */
   setCutOff(score: number | null): void;
+  /** Sets one of the conditions on lines: constant + Σ slopeᵢ xᵢ ≤ 0, by place, which is eased by what rounding may do. */
+  setCondition(at: number, constant: number, slopes: ArrayLike<number>): void;
   /** Walks the points between bounds that hold some; returns how many there are in a lane of systems, or on lines. */
   sweep(low: ArrayLike<number>, high: ArrayLike<number>): number;
   /** Counts since the last call, of both lanes: limits, counted tests, and all limits together. */
   takeCounts(): number[];
 }
+
+/** Far more, of the size of its terms, than a linear function is rounded that is built up part by part. */
+const CONDITION_SLACK = 2 ** -38;
 
 /**
  * Generates a kernel and readies its memory.
@@ -132,6 +137,16 @@ export function kernel(
       writeDifferences(score === null ? null : reached);
       doubles.fill(reached, layout.cutOff / 8, layout.cutOff / 8 + 2);
       words.fill(score === null ? 0xffff_ffff : 0, layout.open / 4, layout.open / 4 + 4);
+    },
+    setCondition(at, constant, slopes) {
+      const last = slopes[elements - 1]!;
+      let size = Math.abs(constant);
+      for (let place = 0; place < elements; place += 1) size += Math.abs(slopes[place]!) * task.total;
+      const start = layout.forms[forms.length + reaches.length + at]! / 8;
+      doubles.fill(constant + last * task.total - CONDITION_SLACK * size, start, start + 2);
+      for (let place = 0; place < elements - 1; place += 1) {
+        doubles.fill(slopes[place]! - last, start + 2 * place + 2, start + 2 * place + 4);
+      }
     },
     sweep(low, high) {
       let [least, most] = [0, 0];

@@ -20,9 +20,25 @@ export interface KernelTask {
   /** What a point must meet for its score to reach the cut-off. */
   reaches: readonly Reach[];
   tests: Tests;
+  /**
+   * So many linear functions of the parts, given as data, must be at most 0 at points that are
+   * wanted: each line is cut to where they are, and what lies beyond is not counted.
+   */
+  conditions?: number;
   /** Parts that make the whole. */
   total: number;
 }
+
+/** A condition on lines: 1 over its slope, and whether that is above or below 0. */
+interface LineCondition {
+  levels: FormLevels;
+  inverse: Local;
+  isRising: Local;
+  isFalling: Local;
+}
+
+/** Further than any line reaches. */
+const FAR = 1e6;
 
 /** Lanes are two systems with the same points, or two neighbours on a line of one system. */
 export type Lanes = 'systems' | 'line';
@@ -56,7 +72,7 @@ export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): Ke
   const needs = needsOf(counted, task.score ? [task.score] : [], task.tests);
   const differences = task.score ? task.reaches.map(differenceOf) : [];
   const layout = layoutOf(
-    [...needs.forms, ...differences],
+    [...needs.forms, ...differences, ...conditionsOf(task, lanes)],
     elements,
     task.total,
     counted.length + 1,
@@ -72,6 +88,12 @@ function differenceOf({ above, below }: Reach): Form {
   return above.degree > below.degree ? above : below;
 }
 
+/** The conditions of a kernel along lines; only the shape of their numbers counts. */
+function conditionsOf({ conditions = 0 }: KernelTask, lanes: Lanes): Form[] {
+  const linear = { degree: 1, scale: 1, constant: 0, linear: new Float64Array(), exact: false } as const;
+  return lanes === 'line' ? new Array<Form>(conditions).fill({ ...linear, quadratic: null }) : [];
+}
+
 /** The code of one kernel while it is written: its locals, and what is done level by level. */
 class Walk {
   private readonly code: Code;
@@ -82,6 +104,7 @@ class Walk {
   private readonly forms: FormLevels[] = [];
   private readonly formByKey = new Map<string, FormLevels>();
   private readonly reaches: FormLevels[] = [];
+  private readonly conditions: LineCondition[] = [];
   private readonly needs: Needs;
   /** By level: amounts, their last, and what the levels before leave. */
   private readonly amounts: Local[];
@@ -136,6 +159,13 @@ class Walk {
       this.reaches.push(formLevels(code, differenceOf(reach), address, elements, this.stride, false));
     }
     this.forms.push(...this.reaches);
+    const before = this.forms.length;
+    for (const [at, form] of conditionsOf(task, lanes).entries()) {
+      const address = layout.forms[before + at]!;
+      const levels = formLevels(code, form, address, elements, this.stride, true);
+      this.conditions.push(this.readyCondition(levels));
+      this.forms.push(levels);
+    }
   }
 
   write(): void {
@@ -223,6 +253,10 @@ class Walk {
     code.get(this.index).get(first).op('i32.sub').set(this.lineStart);
     this.pushAmount();
     code.set(this.amount);
+    const [all] = [code.local('i32')];
+    code.get(end).set(all);
+    code.block('block');
+    if (this.conditions.length > 0) this.cutLine(amount, end);
     for (const form of this.forms) form.beginLine(this.amount);
     code.block('loop');
     this.point();
@@ -230,8 +264,54 @@ class Walk {
     code.get(amount).i32(stride).op('i32.add').tee(amount).get(end).op('i32.le_s').branch(0, 'if');
     code.end();
     if (stride === 2) this.forgetTail(amount, end);
-    code.get(this.index).get(end).op('i32.add').get(first).op('i32.sub').i32(1).op('i32.add').set(this.index);
     code.end();
+    code.get(this.index).get(all).op('i32.add').get(first).op('i32.sub').i32(1).op('i32.add').set(this.index);
+    code.end();
+  }
+
+  /**
+   * Cuts a line to where the conditions hold, or a part further on either side so that rounding does
+   * not matter; leaves the block where nothing remains. Along the line each crosses 0 once.
+   */
+  private cutLine(amount: Local, end: Local): void {
+    const { code } = this;
+    const [place, last] = [code.local('i32'), code.local('i32')];
+    for (const { levels, inverse, isRising, isFalling } of this.conditions) {
+      code.get(this.amount);
+      levels.push(() => code.get(this.amount));
+      code.get(inverse).op('f64x2.mul', 'f64x2.sub');
+      code.splat(FAR).op('f64x2.pmin').splat(-FAR).op('f64x2.pmax');
+      code
+        .op('i32x4.trunc_sat_f64x2_s_zero', 'i32x4.extract_lane 0')
+        .tee(place)
+        .i32(1)
+        .op('i32.add')
+        .set(last);
+      code.get(last).get(end).get(isRising);
+      code.get(last).get(end).op('i32.lt_s', 'i32.and', 'select').set(end);
+      code.get(place).get(amount).get(isFalling);
+      code.get(place).get(amount).op('i32.gt_s', 'i32.and', 'select').set(amount);
+    }
+    code.get(amount).get(end).op('i32.gt_s').branch(0, 'if');
+    this.pushAmount();
+    code.set(this.amount);
+  }
+
+  /** What is the same on all lines of a condition. */
+  private readyCondition(levels: FormLevels): LineCondition {
+    const { code } = this;
+    const [inverse, isRising, isFalling] = [code.local('v128'), code.local('i32'), code.local('i32')];
+    code.splat(1);
+    levels.pushSlope();
+    code.op('f64x2.div').set(inverse);
+    for (const [sign, into] of [
+      ['f64x2.gt', isRising],
+      ['f64x2.lt', isFalling],
+    ] as const) {
+      levels.pushSlope();
+      code.splat(0).op(sign, 'i64x2.bitmask').i32(1).op('i32.and').set(into);
+    }
+    return { levels, inverse, isRising, isFalling };
   }
 
   /** On a line of an odd number of points the second lane of the last step is no point. Without a branch: none could be foreseen. */

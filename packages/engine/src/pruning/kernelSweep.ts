@@ -7,6 +7,7 @@ import { partOfProgram } from '../kernel/partOfProgram.ts';
 import { Unprovable } from '../kernel/valueCode.ts';
 import type { Prepared } from '../prepare.ts';
 import type { Box } from './box.ts';
+import type { LineConditions } from './lineConditions.ts';
 
 /** A system of which points are gone through. */
 export interface SweptSystem {
@@ -19,8 +20,11 @@ export interface SweptSystem {
 export interface KernelSweep {
   /** Turns to another chunk, whose points are offered to `kept`; forgets what passed. */
   begin(kept: KeptPoints): void;
-  /** Goes through a box of a system; false, and nothing done, where the kernel cannot. */
-  one(system: SweptSystem, box: Box): boolean;
+  /**
+   * Goes through a box of a system; false, and nothing done, where the kernel cannot. Points that do
+   * not meet the conditions may be left out and not be counted.
+   */
+  one(system: SweptSystem, box: Box, conditions?: LineConditions): boolean;
   /** Goes through the same box of two systems; false, and nothing done, where the kernel cannot. */
   two(first: SweptSystem, second: SweptSystem, box: Box): boolean;
   /** How many points passed since the beginning of the chunk. */
@@ -29,13 +33,17 @@ export interface KernelSweep {
   isWorthWhile(): boolean;
 }
 
+/** Conditions that a line is cut by where passes are not counted. */
+export const conditionsOnLines = 3;
 /** So many points that a kernel is not sure of, and this share of all, and another way is taken. */
 const fewUncertain = 4096;
 const mostUncertain = 0.03;
 
 /** The kernels of a search, made as they are needed. */
 export function kernelSweep(prepared: Prepared, task: SearchTask): KernelSweep {
-  const { program, limits, scoreOutput, ranking } = prepared;
+  const { program, limits, scoreOutput, ranking, grid, plan } = prepared;
+  const mostConditions = plan.specification.tally === 'none' ? conditionsOnLines : 0;
+  const nothing = new Float64Array(grid.components.max);
   const kernels = new Map<string, Kernel | null>();
   const all = evaluatorOf(program.outputs);
   const score = evaluatorOf([program.outputs[scoreOutput]!]);
@@ -87,7 +95,7 @@ export function kernelSweep(prepared: Prepared, task: SearchTask): KernelSweep {
     let known = kernels.get(key);
     if (known === undefined) {
       try {
-        known = kernel(prepared, task, elements, lanes, take);
+        known = kernel(prepared, { ...task, conditions: mostConditions }, elements, lanes, take);
       } catch (error) {
         if (!(error instanceof Unprovable)) throw error;
         known = null;
@@ -110,6 +118,19 @@ export function kernelSweep(prepared: Prepared, task: SearchTask): KernelSweep {
     return true;
   }
 
+  function setConditions({ low }: Box, conditions?: LineConditions): void {
+    for (let at = 0; at < mostConditions; at += 1) {
+      if (conditions === undefined || at >= conditions.count) {
+        current!.setCondition(at, 0, nothing);
+        continue;
+      }
+      const slopes = conditions.slopes[at]!;
+      let constant = conditions.constants[at]!;
+      for (let place = 0; place < low.length; place += 1) constant -= slopes[place]! * low[place]!;
+      current!.setCondition(at, constant, slopes);
+    }
+  }
+
   function sweep({ low, high }: Box, lanes: number): void {
     const worst = kept.worstKey();
     current!.setCutOff(
@@ -125,8 +146,9 @@ export function kernelSweep(prepared: Prepared, task: SearchTask): KernelSweep {
       canonicallyPassed = 0;
       for (const one of kernels.values()) one?.takeCounts();
     },
-    one(system, box) {
+    one(system, box, conditions) {
       if (!enter(system, system, 'line')) return false;
+      setConditions(box, conditions);
       sweep(box, 1);
       return true;
     },

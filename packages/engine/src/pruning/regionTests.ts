@@ -29,7 +29,11 @@ export interface RegionTests {
    * Writes what points of that box must fulfil: to pass, to pass surely, and to be kept, the worst
    * key being this (−Infinity: none can be kept).
    */
-  fill(sieve: Sieve, open: readonly number[], worstKey: number): void;
+  fill(
+    sieve: Pick<Sieve, 'clear' | 'doubt' | 'keepNothing' | 'add'>,
+    open: readonly number[],
+    worstKey: number,
+  ): void;
 }
 
 /**
@@ -116,6 +120,8 @@ export function regionTests(
     },
     fill(sieve, open, worstKey) {
       sieve.clear();
+      if (worstKey === -Infinity) sieve.keepNothing();
+      else if (worstKey < Infinity) sieve.add('keep', bounder, score, !isHigh, -worstKey, isHigh ? -1 : 1);
       for (const place of open) {
         const { output, least, greatest } = limits[place]!;
         if (bounder.missing(output) !== 0) sieve.doubt();
@@ -128,8 +134,6 @@ export function regionTests(
           sieve.add('passSurely', bounder, output, true, least, -1);
         }
       }
-      if (worstKey === -Infinity) sieve.keepNothing();
-      else if (worstKey < Infinity) sieve.add('keep', bounder, score, !isHigh, -worstKey, isHigh ? -1 : 1);
     },
   };
 }

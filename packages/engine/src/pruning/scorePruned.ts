@@ -6,9 +6,11 @@ import type { PointNumbering } from '../pointNumbering.ts';
 import type { Prepared } from '../prepare.ts';
 import type { ScoreOptions } from '../scoring.ts';
 import { type Box, firstPointOf, halvesOf, pointsIn, widestOf } from './box.ts';
-import { type KernelSweep, kernelSweep, type SweptSystem } from './kernelSweep.ts';
+import { conditionsOnLines, type KernelSweep, kernelSweep, type SweptSystem } from './kernelSweep.ts';
 import { knownNumberings } from './knownNumberings.ts';
+import { type LineConditions, lineConditions } from './lineConditions.ts';
 import { type PointLook, pointLook } from './pointLook.ts';
+import { type QuickerWay, quickerWay } from './quickerWay.ts';
 import { rangeBoxes } from './rangeBoxes.ts';
 import { type RegionTests, regionTests } from './regionTests.ts';
 import { type Sieve, sieve } from './sieve.ts';
@@ -53,11 +55,11 @@ export function scorePruned(
 ): Outcome | null {
   const { ranking, systems, grid, plan } = prepared;
   const counting = plan.specification.tally === 'all';
-  const { tests, lines, look: lookFor, numberings, sweep, boxOf } = partsOf(prepared);
+  const { tests, lines, look: lookFor, numberings, sweep, boxOf, conditions, ways } = partsOf(prepared);
   const kept = keptPoints(ranking, options.cutOff);
   const look = lookFor(kept);
   sweep?.begin(kept);
-  const search = { tests, lines, look, kept, counting, options, mostToSweep, sweep, boxOf };
+  const search = { tests, lines, look, kept, counting, options, mostToSweep, sweep, boxOf, conditions, ways };
   const pairs = new Map<WholeBox, Waiting>();
   const isWhole = chunk.firstPoint === 0 && chunk.endPoint === null;
   const mostInPair = sweep && isWhole && ranking.keepPerSystem === 0 ? kernelPace * mostToSweep : 0;
@@ -137,6 +139,8 @@ interface Search {
   mostToSweep: number;
   sweep: KernelSweep | null;
   boxOf: Parts['boxOf'];
+  conditions: LineConditions;
+  ways: Parts['ways'];
 }
 
 /** The systems by the best key that bounds of the whole system allow, best first, and how many points they all have. */
@@ -176,8 +180,15 @@ interface OpenBox {
 
 /** Searches a box of the system entered; how many points pass, as far as they are counted. Null when stopped. */
 function searchBox(whole: Box, system: SweptSystem, search: Search): number | null {
-  const { tests, look, counting, options, mostToSweep, sweep } = search;
-  const byKernel = counting && sweep?.isWorthWhile() === true;
+  const { tests, sweep } = search;
+  tests.bound(whole);
+  const one = { box: whole, limits: tests.all, bestKey: tests.bestKey() };
+  return searchOpen(one, system, search, sweep?.isWorthWhile() === true);
+}
+
+/** Searches an open box, its parts by the kernel once they are small enough for that, or else line by line once they are still smaller. */
+function searchOpen(first: OpenBox, system: SweptSystem, search: Search, byKernel: boolean): number | null {
+  const { tests, look, counting, options, mostToSweep, ways } = search;
   const open: OpenBox[] = [];
   let passed = 0;
 
@@ -193,7 +204,7 @@ function searchBox(whole: Box, system: SweptSystem, search: Search): number | nu
     else open.push({ box, limits, bestKey });
   }
 
-  add(whole, tests.all);
+  add(first.box, first.limits);
   let turn = 0;
   for (let one = open.pop(); one !== undefined; one = open.pop()) {
     turn += 1;
@@ -204,8 +215,15 @@ function searchBox(whole: Box, system: SweptSystem, search: Search): number | nu
     const points = pointsIn(box);
     if (dull && limits.length === 0) {
       passed += points;
-    } else if (points <= (byKernel ? kernelPace * mostToSweep : mostToSweep)) {
-      passed += goThrough(one, dull, system, search);
+    } else if (byKernel && points <= kernelPace * mostToSweep) {
+      const isKernelNext = counting || ways.next() === 'kernel';
+      const isDone = isKernelNext && sweepBox(one, system, search);
+      const here = isDone ? 0 : searchOpen(one, system, search, false);
+      if (here === null) return null;
+      passed += here;
+      if (!counting) ways.done(points);
+    } else if (points <= mostToSweep) {
+      passed += goThrough(one, dull, search);
     } else {
       const length = open.length;
       for (const half of halvesOf(box, widestOf(box))) add(half, limits);
@@ -215,11 +233,19 @@ function searchBox(whole: Box, system: SweptSystem, search: Search): number | nu
   return passed + look.finish();
 }
 
-/** Goes through the points of a box; how many pass without having been looked at. */
-function goThrough({ box, limits }: OpenBox, dull: boolean, system: SweptSystem, search: Search): number {
-  const { tests, lines, look, kept, counting, sweep } = search;
-  const byKernel = counting && sweep?.isWorthWhile() === true;
-  if (byKernel && sweep.one(system, box)) return 0;
+/** Goes through the points of a box with the kernel; false where it cannot. */
+function sweepBox({ box, limits }: OpenBox, system: SweptSystem, search: Search): boolean {
+  const { tests, kept, counting, sweep, conditions } = search;
+  if (sweep === null) return false;
+  if (counting) return sweep.one(system, box);
+  tests.bound(box);
+  tests.fill(conditions, limits, kept.worstKey());
+  return sweep.one(system, box, conditions);
+}
+
+/** Goes through the points of a box line by line; how many pass without having been looked at. */
+function goThrough({ box, limits }: OpenBox, dull: boolean, search: Search): number {
+  const { tests, lines, look, kept, counting } = search;
   tests.bound(box);
   tests.fill(lines, limits, dull ? Number.NEGATIVE_INFINITY : kept.worstKey());
   return lines.go(box, counting, look.take);
@@ -245,6 +271,8 @@ interface Parts {
   look: (kept: KeptPoints) => PointLook;
   numberings: (system: readonly number[]) => PointNumbering;
   boxOf: (system: readonly number[]) => WholeBox;
+  conditions: LineConditions;
+  ways: QuickerWay<'kernel' | 'lines'>;
   /** Null where no kernel is made. */
   sweep: KernelSweep | null;
 }
@@ -263,6 +291,8 @@ function partsOf(prepared: Prepared): Parts {
       look: pointLook(prepared),
       numberings: knownNumberings(grid),
       boxOf: wholeBoxes(grid),
+      ways: quickerWay<'kernel' | 'lines'>('kernel', 'lines'),
+      conditions: lineConditions(conditionsOnLines, grid.components.max),
     };
     parts.set(prepared, known);
   }

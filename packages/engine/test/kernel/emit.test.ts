@@ -19,6 +19,20 @@ function disassembled(bytes: Uint8Array): string[] {
   return text.split('\n').map((line) => line.trim());
 }
 
+test('a number of a vector becomes an integer by the instructions that their names say', () => {
+  const code = functionCode(256);
+  const [i, v] = [code.local('i32'), code.local('v128')];
+  code.get(v).op('i32x4.trunc_sat_f64x2_s_zero', 'i32x4.extract_lane 0').set(i);
+  const lines = disassembled(moduleOf(code).bytes);
+  const at = lines.indexOf('local.get 1');
+  expect(lines.slice(at, at + 4)).toEqual([
+    'local.get 1',
+    'i32x4.trunc_sat_f64x2_s_zero',
+    'i32x4.extract_lane 0',
+    expect.stringMatching(/^local.set 0/),
+  ]);
+});
+
 test('every instruction is the one that its name says', () => {
   const code = functionCode(256);
   const [i, v, w] = [code.local('i32'), code.local('v128'), code.local('v128')];
