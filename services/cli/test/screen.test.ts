@@ -11,6 +11,16 @@ test('the answers stand in the order of the arguments', async () => {
   expect(screened[2].quantities.mixingEnthalpy).toBeCloseTo(-4.16, 12);
 });
 
+test('a pair value of one’s own takes the place of the other; a wrong file is refused', async () => {
+  const input = 'a,b,mixingEnthalpy\nAl,Ni,-30\n'; // invented
+  const [screened] = await jsonOf(['screen', 'AlNi', '--pairs', '-'], { input });
+  // Closed form: 4 H c(1 − c) with c = 1/2 is the enthalpy of the pair.
+  expect(screened.quantities.mixingEnthalpy).toBeCloseTo(-30, 12);
+  const { code, error } = await tiegel(['screen', 'AlNi', '--pairs', '-'], { input: 'a,b\nAl,Ni\n' });
+  expect(code).toBe(1);
+  expect(error).toContain('mixingEnthalpy');
+});
+
 test('a quantity without a value is null', async () => {
   const [screened] = await jsonOf(['screen', 'Ni']);
   expect(screened.quantities.omega).toBeNull();

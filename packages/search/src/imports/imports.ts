@@ -1,5 +1,6 @@
+import type { MaterialEntry } from '@tiegel/charge';
 import type { DataVersions, ImportKind, ImportPreview, ImportVersion } from '@tiegel/contract';
-import type { OwnAlloy, OwnColumn, PairValue, PriceList } from '@tiegel/elements';
+import type { Composition, OwnAlloy, OwnColumn, PairValue, PriceList } from '@tiegel/elements';
 import type { ObservedAlloy } from '@tiegel/insight';
 import type { PricedMaterial } from './kinds.ts';
 
@@ -52,6 +53,12 @@ export interface Imports {
   observed(): ObservedAlloy[];
   /** Those that were brought, then the pure elements of the price list whose name no other has. */
   materials(): MaterialInForce[];
+  /**
+   * What an alloy is charged from: the materials that were brought in whose elements are all in it,
+   * and pure elements where none of them is that element alone. Their prices are in one currency,
+   * that of the price list, or without one that of the first; a price in another one is unknown here.
+   */
+  materialsFor(composition: Composition): { materials: MaterialEntry[]; currency: string | null };
   /** Numbers of the imports that a search planned now is made of, which reads these columns. */
   behind(columns: readonly string[]): number[];
 }

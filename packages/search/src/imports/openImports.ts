@@ -23,6 +23,7 @@ import { dataVersions } from './dataVersions.ts';
 import type { Entry, ImportKindOf } from './importKind.ts';
 import type { Brought, Imports } from './imports.ts';
 import { kinds, materialKind, pairKind, refuseTakenName } from './kinds.ts';
+import { materialsFor } from './materialsFor.ts';
 import { type ReadImport, readImport } from './readImport.ts';
 
 /** What is in force as long as nobody brings something else. */
@@ -184,6 +185,7 @@ export function openImports(
 
   return {
     ...{ prices, columns, pairs, materials, behind },
+    materialsFor: (composition) => materialsFor(composition, materials(), prices()?.currency ?? null),
     alloys,
     observed: () => alloys().flatMap(observedOf),
     preview: (kind, text) => fatesOf(kind, readImport(kinds[kind] as ImportKindOf<unknown>, text)),

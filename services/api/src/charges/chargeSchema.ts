@@ -1,6 +1,6 @@
 import { amountKinds, type ChargeRequest, chargeRequestOf, mostMaterials } from '@tiegel/charge';
 import { faultsOf, ProblemError } from '@tiegel/contract';
-import type { PriceList } from '@tiegel/elements';
+import type { Searches } from '@tiegel/search';
 import { z } from 'zod';
 import { alloySchema, readAlloy } from '../alloys/alloySchema.ts';
 
@@ -44,11 +44,9 @@ export const chargeFields = {
     .describe('Write by symbol the wt.% of its mass that evaporates and is made up for, such as {"Mn": 1.5}.')
     .exactOptional(),
   materials: z
-    .array(materialSchema)
-    .min(1)
-    .max(mostMaterials)
+    .union([z.array(materialSchema).min(1).max(mostMaterials), z.literal('in force')])
     .describe(
-      'Write all there is to charge from as a list; left out, every element pure at the price in force.',
+      'Write all there is to charge from as a list, or "in force" for the materials that were brought in and, of elements that none of them is, pure ones; left out, every element pure at the price in force.',
     )
     .exactOptional(),
   currency: z
@@ -116,7 +114,11 @@ export const chargeAnswerFields = {
  * The charge that a body asks for, with every default.
  * @throws ProblemError with every fault of the form, of the alloy, of purities and of materials
  */
-export function readCharge(schema: z.ZodType, body: unknown, prices: PriceList | null): ChargeRequest {
+export function readCharge(
+  schema: z.ZodType,
+  body: unknown,
+  { prices, imports }: Pick<Searches, 'prices' | 'imports'>,
+): ChargeRequest {
   const faults = faultsOf(schema, body);
   const { composition: sent } = z
     .object({ composition: z.unknown() })
@@ -124,5 +126,13 @@ export function readCharge(schema: z.ZodType, body: unknown, prices: PriceList |
     .parse(body);
   const composition = readAlloy(sent, '/composition', faults);
   if (faults.length > 0 || composition === null) throw new ProblemError(faults);
-  return chargeRequestOf({ ...(body as z.infer<typeof chargeBodySchema>), composition }, prices);
+  const { materials, ...asked } = body as z.infer<typeof chargeBodySchema>;
+  if (materials === 'in force') {
+    const entry = { ...asked, composition, ...imports.materialsFor(composition) };
+    return chargeRequestOf(entry, prices());
+  }
+  return chargeRequestOf(
+    { ...asked, composition, ...(materials === undefined ? {} : { materials }) },
+    prices(),
+  );
 }

@@ -24,8 +24,6 @@ export function chargeRoute(app: Server, { searches }: Parts): void {
       },
     },
     (request) =>
-      chargeSheet(readCharge(chargeBodySchema, request.body, searches.prices())) as z.input<
-        typeof answerSchema
-      >,
+      chargeSheet(readCharge(chargeBodySchema, request.body, searches)) as z.input<typeof answerSchema>,
   );
 }

@@ -73,7 +73,7 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
     },
     async (request, reply) => {
       const prices = searches.prices();
-      const sheet = chargeSheet(readCharge(bodySchema, request.body, prices));
+      const sheet = chargeSheet(readCharge(bodySchema, request.body, searches));
       const { name = '', ...asked } = request.body as z.infer<typeof bodySchema>;
       const key = request.headers['idempotency-key'] ?? null;
       const saved = chargeSheets.save(sheet, { name, request: asked, prices }, key) as Saved;

@@ -242,4 +242,20 @@ test('raw materials are those that were brought in and the pure elements', async
     own: false,
     purity: 100,
   });
+
+  const charge = async (composition: string) => {
+    const payload = { composition, mass: 100, resolution: 0.001, materials: 'in force' };
+    const { lines, currency } = (await server.ask({ method: 'POST', url: '/api/v1/charge', payload })).json();
+    return { currency, named: lines.map(({ material }: { material: string }) => material) };
+  };
+  // Niobium comes with the master alloy or pure, whichever is cheaper; nickel is there only pure.
+  const first = await charge('Fe60Nb20Ni20');
+  expect(first.currency).toBe('EUR');
+  expect(first.named).toContain('Ni');
+  expect(first.named.some((name: string) => name === 'FeNb66' || name === 'Nb')).toBe(true);
+  // A material of one element takes the place of the pure one.
+  await send('/imports?kind=materials', 'material,purity,price,currency\nNi pieces,99.5,1,EUR\n');
+  const { named } = await charge('Fe60Nb20Ni20');
+  expect(named).toContain('Ni pieces');
+  expect(named).not.toContain('Ni');
 });

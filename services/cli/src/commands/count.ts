@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { columnOption } from '../input/columnOption.ts';
+import { pairsOption } from '../input/pairsOption.ts';
 import { readJson } from '../input/readJson.ts';
 
 /** `count SPEC`: how large a search is, exactly, before it runs. */
@@ -10,11 +11,13 @@ export function countCommand(program: Command): void {
     .argument('<specification>', 'a JSON file; - for standard input')
     .option('--prices <file>', 'your own price list (CSV) instead of the invented one')
     .option('--json', 'a JSON object on standard output')
-    .action(async (file: string, options: { json?: true; prices?: string; column?: string[] }) => {
-      const request = readJson(file);
-      // Database and queue are loaded only by the commands that need them.
-      const { countOnce } = await import('../searching/countOnce.ts');
-      await countOnce(request, options);
-    });
-  columnOption(command);
+    .action(
+      async (file: string, options: { json?: true; prices?: string; pairs?: string; column?: string[] }) => {
+        const request = readJson(file);
+        // Database and queue are loaded only by the commands that need them.
+        const { countOnce } = await import('../searching/countOnce.ts');
+        await countOnce(request, options);
+      },
+    );
+  pairsOption(columnOption(command));
 }

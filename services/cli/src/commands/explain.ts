@@ -2,6 +2,7 @@ import { factsFor } from '@tiegel/elements';
 import type { Command } from 'commander';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
 import { observedMelts } from '../input/observedMelts.ts';
+import { pairsOption, readPairs } from '../input/pairsOption.ts';
 import { readAlloy } from '../input/readAlloy.ts';
 import { explanationText } from '../output/explanationText.ts';
 import { jsonText } from '../output/jsonText.ts';
@@ -10,6 +11,7 @@ import { standardOutput } from '../output/standardOutput.ts';
 interface Options extends ConditionOptions {
   wt?: true;
   database?: string;
+  pairs?: string;
   json?: true;
 }
 
@@ -25,12 +27,12 @@ export function explainCommand(program: Command): void {
     .action(async (words: string[], options: Options) => {
       const composition = readAlloy(words, options.wt ? 'weight' : 'atoms');
       const { explain } = await import('@tiegel/insight');
-      const facts = factsFor(Object.keys(composition));
+      const facts = factsFor(Object.keys(composition), { pairs: readPairs(options.pairs) });
       const recalibration = options.database === undefined ? null : await recalibrationIn(options.database);
       const told = explain(composition, facts, conditionsIn(options), recalibration);
       await standardOutput(options.json ? jsonText(told) : explanationText(told));
     });
-  conditionOptions(command);
+  conditionOptions(pairsOption(command));
 }
 
 async function recalibrationIn(database: string) {

@@ -17,6 +17,7 @@ import {
   conditionsIn,
   conditionsInWords,
 } from '../input/conditionOptions.ts';
+import { pairsOption, readPairs } from '../input/pairsOption.ts';
 import { alloyLines, readAlloys } from '../input/readAlloys.ts';
 import { readPrices } from '../input/readPrices.ts';
 import { readText } from '../input/readText.ts';
@@ -30,6 +31,7 @@ interface Options extends ConditionOptions {
   wt?: true;
   file?: string;
   prices?: string;
+  pairs?: string;
   column?: string[];
   json?: true;
 }
@@ -64,7 +66,10 @@ export function screenCommand(program: Command): void {
       const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
       const columns = readColumns(column);
       const asked = [...quantities, ...ownQuantities({ columns })];
-      const facts = columns.reduce(withOwnColumn, factsFor([...symbols], { prices: list }));
+      const facts = columns.reduce(
+        withOwnColumn,
+        factsFor([...symbols], { prices: list, pairs: readPairs(options.pairs) }),
+      );
       const screened = screen(compositions, facts, asked, set);
       await standardOutput(
         json
@@ -72,7 +77,7 @@ export function screenCommand(program: Command): void {
           : tables([...screened], asked, list, set),
       );
     });
-  conditionOptions(columnOption(command));
+  conditionOptions(pairsOption(columnOption(command)));
 }
 
 function* screen(

@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { columnOption } from '../input/columnOption.ts';
+import { pairsOption } from '../input/pairsOption.ts';
 import { readJson } from '../input/readJson.ts';
 import { workerCount } from '../input/workerCount.ts';
 
@@ -7,6 +8,7 @@ interface Options {
   workers?: number;
   database?: string;
   prices?: string;
+  pairs?: string;
   column?: string[];
   again?: string;
   json?: true;
@@ -43,5 +45,5 @@ export function searchCommand(program: Command): void {
         await searchOnce(request, options);
       }
     });
-  columnOption(search);
+  pairsOption(columnOption(search));
 }

@@ -1,6 +1,7 @@
 import { factsFor, symbols } from '@tiegel/elements';
 import type { Command } from 'commander';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
+import { pairsOption, readPairs } from '../input/pairsOption.ts';
 import { readAlloy } from '../input/readAlloy.ts';
 import { readLimits } from '../input/readLimits.ts';
 import { readPrices } from '../input/readPrices.ts';
@@ -14,6 +15,7 @@ interface Options extends ConditionOptions {
   with?: string;
   limits?: string;
   prices?: string;
+  pairs?: string;
   json?: true;
 }
 
@@ -33,7 +35,7 @@ export function substituteCommand(program: Command): void {
       const composition = readAlloy(words, options.wt ? 'weight' : 'atoms');
       const asked = readLimits(options.limits);
       const prices = readPrices(options.prices);
-      const facts = factsFor(symbols, { prices });
+      const facts = factsFor(symbols, { prices, pairs: readPairs(options.pairs) });
       const { phaseOf, substitutes } = await import('@tiegel/insight');
       const items = substitutes(composition, {
         replace: options.replace,
@@ -45,7 +47,7 @@ export function substituteCommand(program: Command): void {
       });
       await standardOutput(options.json ? jsonText({ items }) : substituteText(items, asked.limits, prices));
     });
-  conditionOptions(command);
+  conditionOptions(pairsOption(command));
 }
 
 function namesIn(list: string): string[] {

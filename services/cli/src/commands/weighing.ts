@@ -4,6 +4,7 @@ import type { Command } from 'commander';
 import { gramsAboveZero } from '../input/amountsBySymbol.ts';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
 import { type LimitOptions, limitOptions, limitsIn } from '../input/limitOptions.ts';
+import { pairsOption, readPairs } from '../input/pairsOption.ts';
 import { readAlloy } from '../input/readAlloy.ts';
 import { readLimits } from '../input/readLimits.ts';
 import { readPrices } from '../input/readPrices.ts';
@@ -17,6 +18,7 @@ interface Options extends ConditionOptions, LimitOptions {
   resolution: number;
   limits?: string;
   prices?: string;
+  pairs?: string;
   json?: true;
 }
 
@@ -42,7 +44,7 @@ export function weighingCommand(program: Command): void {
       const { criterionVerdicts, weighingError, weighingFaults } = await import('@tiegel/insight');
       const faults = weighingFaults(composition, mass, resolution);
       if (faults.length > 0) throw new ProblemError(faults);
-      const facts = factsFor(Object.keys(composition), { prices });
+      const facts = factsFor(Object.keys(composition), { prices, pairs: readPairs(options.pairs) });
       const { verdicts: criteria, ...rest } = weighingError(composition, {
         ...{ mass, resolution, facts, conditions, limits },
         verdicts: criterionVerdicts(facts, conditions),
@@ -54,5 +56,5 @@ export function weighingCommand(program: Command): void {
       );
     });
   limitOptions(command);
-  conditionOptions(command);
+  conditionOptions(pairsOption(command));
 }

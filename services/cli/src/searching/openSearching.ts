@@ -1,10 +1,10 @@
-import type { PriceList } from '@tiegel/elements';
+import { type PriceList, readPairValues } from '@tiegel/elements';
 import { type ChunkQueue, embeddedQueue, redisQueue } from '@tiegel/queue';
 import { candidateColumns, openSearches, type Searches } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import { readColumns } from '../input/columnOption.ts';
 import { readPrices } from '../input/readPrices.ts';
-import { placeOf } from '../input/readText.ts';
+import { placeOf, readText } from '../input/readText.ts';
 import { readSettings, type Settings } from './settings.ts';
 
 /** Options of every command that knows searches. */
@@ -12,6 +12,8 @@ export interface SearchingOptions {
   workers?: number;
   database?: string;
   prices?: string;
+  /** a file with pair values of one's own */
+  pairs?: string;
   /** files with element columns of one's own */
   column?: string[];
 }
@@ -26,18 +28,22 @@ export interface Searching {
 const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
 
 /**
- * Opens database (a temporary one unless named), queue and searches. A list given by --prices is
- * put in force in the database.
+ * Opens database (a temporary one unless named), queue and searches. What --prices, --pairs and
+ * --column give is put in force in the database.
  */
 export async function openSearching({
   workers,
   database,
   prices,
+  pairs,
   column,
 }: SearchingOptions): Promise<Searching> {
   const settings = readSettings(process.env);
   const list = readPrices(prices);
   const columns = readColumns(column);
+  const pairText = pairs === undefined ? null : readText(pairs);
+  // What is wrong with it is told before anything is opened.
+  if (pairText !== null) readPairValues(pairText);
   const store = openStore({
     file: database === undefined ? null : placeOf(database),
     columns: candidateColumns,
@@ -46,6 +52,7 @@ export async function openSearching({
   const queue = queueOf(settings, workers);
   const searches = await openSearches({ store, queue, prices: list, maxPoints: settings.maxPoints });
   if (prices !== undefined) searches.imports.replacePrices(list);
+  if (pairText !== null) searches.imports.enter('pairs', pairText);
   for (const one of columns) searches.imports.enterColumn(one);
   return {
     searches,
