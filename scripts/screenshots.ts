@@ -56,6 +56,49 @@ async function workshopPictures(site: Site): Promise<Picture[]> {
   ];
 }
 
+/** The tables of the data, and what somebody brought in. */
+async function dataPictures(site: Site): Promise<Picture[]> {
+  const bringIn = async (kind: string, csv: string) => {
+    const headers = { 'content-type': 'text/csv', 'idempotency-key': `picture-of-${kind}` };
+    const address = `${site.url}/api/v1/imports?kind=${kind}&name=Invented%20${kind}`;
+    const answer = await fetch(address, { method: 'POST', body: csv, headers });
+    return ((await answer.json()) as { number: number }).number;
+  };
+  const pairs = 'a,b,mixingEnthalpy,source\nAl,Ni,-33.5,invented\nCu,W,31,invented\n';
+  const number = await bringIn('pairs', pairs);
+  await bringIn(
+    'materials',
+    'material,contains,amounts,purity,price,currency,melting\nMn flakes,,,99.7,3.40,EUR,\nFeNb66,Fe34Nb66,wt.%,98.5,40,EUR,1853\n',
+  );
+  await bringIn(
+    'alloys',
+    'composition,name,phases,process,doi,note\nAl20Co20Cr20Fe20Ni20,invented trial,BCC+B2,cast,,\n',
+  );
+  const rows = '.data-table tbody a, .data-card';
+  return [
+    { name: 'data', path: '/data', shows: '.data-overview code' },
+    { name: 'data-elements', path: '/data/elements', shows: rows },
+    { name: 'data-element', path: '/data/elements/Be', shows: '.data-partners' },
+    { name: 'data-pairs', path: '/data/pairs?show=matrix&at=Al-Ni', shows: '.pair-matrix td' },
+    { name: 'data-pairs-list', path: '/data/pairs?show=list&element=Al', shows: rows },
+    { name: 'data-prices', path: '/data/prices', shows: rows },
+    { name: 'data-alloys', path: '/data/alloys?has=Al', shows: rows },
+    { name: 'data-materials', path: '/data/materials', shows: '.data-materials' },
+    { name: 'data-imports', path: '/data/imports', shows: '.import-line' },
+    { name: 'data-import', path: `/data/imports/${number}`, shows: '.import-rows' },
+    {
+      name: 'data-import-new',
+      path: '/data/imports/new?kind=pairs',
+      shows: '#import-rows',
+      before: async (page) => {
+        await page.getByLabel('Rows as CSV').fill(`${pairs}Fe,Fe,1,invented\nFe,W,0,invented\n`);
+        await page.locator('.fate-row').nth(3).waitFor();
+      },
+    },
+    { name: 'data-versions', path: '/data/versions', shows: '.data-version' },
+  ];
+}
+
 /** Searches in every state, and the pictures that show them. */
 async function pictures(site: Site): Promise<Picture[]> {
   const { specification } = await site.api<{ specification: object }>('/demonstration');
@@ -156,16 +199,6 @@ async function pictures(site: Site): Promise<Picture[]> {
       path: '/compare?alloy=CoCrFeMnNi&alloy=CoCrCuFeNi&alloy=NbMoTaW',
       shows: '.strip-mark',
     },
-    { name: 'data', path: '/data', shows: '.data-overview' },
-    { name: 'data-elements', path: '/data/elements', shows: '.data-table tbody a, .data-card' },
-    { name: 'data-element', path: '/data/elements/Be', shows: '.data-partners' },
-    { name: 'data-pairs', path: '/data/pairs?show=matrix&at=Al-Ni', shows: '.pair-matrix td' },
-    {
-      name: 'data-pairs-list',
-      path: '/data/pairs?show=list&element=Al',
-      shows: '.data-table tbody a, .data-card',
-    },
-    { name: 'data-prices', path: '/data/prices', shows: '.data-table tbody a, .data-card' },
     { name: 'evidence', path: '/evidence', shows: '.reliability-dot' },
     { name: 'no-such-search', path: '/searches/gone', shows: '[role="alert"]' },
     {
@@ -197,7 +230,11 @@ async function take(site: Site, { name, path, shows, before }: Picture): Promise
 const site = await openSite();
 try {
   await mkdir(folder, { recursive: true });
-  for (const picture of [...(await pictures(site)), ...(await workshopPictures(site))]) {
+  for (const picture of [
+    ...(await pictures(site)),
+    ...(await workshopPictures(site)),
+    ...(await dataPictures(site)),
+  ]) {
     if (picture.name.includes(word)) await take(site, picture);
   }
   console.log(folder);

@@ -14,6 +14,10 @@ beforeAll(async () => {
   const none = await site.finish({ ...specification, limits: [{ quantity: 'density', max: 6.2 }] });
   const { items } = await site.api<CandidatePage>(`/searches/${id}/candidates?limit=1`);
   const composition = Object.entries(items[0]!.composition).flat().join('');
+  const { number } = await bringIn(
+    'materials',
+    'material,contains,amounts,purity,price,currency,melting\nFeNb66,Fe34Nb66,wt.%,98.5,40,EUR,1853\n',
+  );
   paths = {
     'the form': '/ask',
     'the list of searches': '/searches',
@@ -37,11 +41,27 @@ beforeAll(async () => {
     'the pairs as a matrix': '/data/pairs?show=matrix&element=Al,Co,Cr,Fe,Ni',
     'the pairs as a list': '/data/pairs?show=list&element=Fe',
     'the prices': '/data/prices',
+    'the published alloys': '/data/alloys',
+    'the raw materials': '/data/materials',
+    'what was brought in': '/data/imports',
+    'one import': `/data/imports/${number}`,
+    'bringing in': '/data/imports/new?kind=pairs',
+    'the versions of the data': '/data/versions',
     'no such page': '/nowhere',
     'no such search': '/searches/none',
   };
 });
 afterAll(() => site?.close());
+
+async function bringIn(kind: string, csv: string): Promise<{ number: number }> {
+  const headers = { 'content-type': 'text/csv', 'idempotency-key': 'for-accessibility' };
+  const answer = await fetch(`${site.url}/api/v1/imports?kind=${kind}`, {
+    method: 'POST',
+    body: csv,
+    headers,
+  });
+  return (await answer.json()) as { number: number };
+}
 
 /** What tells that a page is whole, by its name. */
 const whole: Record<string, string> = {
@@ -61,12 +81,18 @@ const whole: Record<string, string> = {
   'no alloy': '[role="alert"]',
   'a comparison': '.strip-mark',
   'the evidence': '.reliability-dot',
-  'the data': '.data-overview',
+  'the data': '.data-overview code',
   'the elements': '.data-table tbody a, .data-card',
   'one element': '.data-partners',
   'the pairs as a matrix': '.pair-matrix td',
   'the pairs as a list': '.data-table tbody a, .data-card',
   'the prices': '.data-table tbody a, .data-card',
+  'the published alloys': '.data-table tbody a, .data-card',
+  'the raw materials': '.data-materials',
+  'what was brought in': '.import-line',
+  'one import': '.import-rows',
+  'bringing in': '#import-rows',
+  'the versions of the data': '.data-version',
   'no such page': 'h1',
   'no such search': '[role="alert"]',
 };
@@ -84,6 +110,12 @@ test.each(Object.keys(whole).flatMap((name) => looks.map((look) => ({ name, look
     if (name === 'the form') {
       await page.getByRole('button', { name: 'As the demonstration' }).click();
       await page.locator('.size-numbers').waitFor();
+    }
+    if (name === 'bringing in') {
+      await page
+        .getByLabel('Rows as CSV')
+        .fill('a,b,mixingEnthalpy,source\nFe,Fe,1,x\nAl,Ni,-30,x\nFe,W,1,x\n');
+      await page.locator('.fate-row').nth(2).waitFor();
     }
     await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
     const { violations, passes } = await new AxeBuilder({ page }).analyze();

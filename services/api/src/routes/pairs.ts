@@ -9,6 +9,11 @@ const pairSchema = z
     a: z.string(),
     b: z.string(),
     mixingEnthalpy: z.number().describe(`${meaning} Unit: ${unit}.`),
+    source: z
+      .string()
+      .nullable()
+      .describe('Where a value of your own is from; null: the table of the program'),
+    import: z.int().nullable().describe('Number of the import that brought a value of your own'),
   })
   .meta({ id: 'Pair' });
 
@@ -23,6 +28,14 @@ export function pairRoute(app: Server, { searches }: Parts): void {
         response: { 200: z.array(pairSchema), ...problemAnswers() },
       },
     },
-    () => pairRecords(searches.pairs()),
+    () => {
+      const own = new Map(searches.imports.pairs().map((pair) => [keyOf(pair), pair]));
+      return pairRecords(searches.pairs()).map((pair) => {
+        const { source = null, import: number = null } = own.get(keyOf(pair)) ?? {};
+        return { ...pair, source, import: number };
+      });
+    },
   );
 }
+
+const keyOf = ({ a, b }: { a: string; b: string }): string => [a, b].sort().join('-');

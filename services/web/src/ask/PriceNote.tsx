@@ -45,7 +45,8 @@ export function PriceNote({ prices }: { prices: PricesView }) {
         <p className="read">
           A CSV file with the columns symbol, pricePerKilogram, currency, date, source, one currency
           throughout. What a price here is not: that of a master alloy, of a purity, of what is lost in
-          melting. <Link href="/data/prices">All prices in force</Link>
+          melting. <Link href="/data/imports/new?kind=prices">See what becomes of each row before</Link>, or{' '}
+          <Link href="/data/prices">all prices in force</Link>.
         </p>
         <p className="row">
           <button type="button" onClick={() => file.current?.click()}>

@@ -1,7 +1,11 @@
+import { useQuery } from '@tanstack/react-query';
 import { type Fault, ProblemError } from '@tiegel/contract';
 import { type ChangeEvent, useRef, useState } from 'react';
+import { Link } from 'wouter';
+import { materialsQuery } from '../data/dataQueries.ts';
 import type { ChargeDraft } from './chargeDraft.ts';
-import { draftOfList } from './draftOfList.ts';
+import { draftOfList, withMaterials } from './draftOfList.ts';
+import { materialsOf } from './materialsOf.ts';
 import type { ChargeForm } from './useChargeDraft.ts';
 
 /** Reads a list of materials from a file, in this browser; what stood in the form can be brought back. */
@@ -9,12 +13,16 @@ export function MaterialList({ form }: { form: ChargeForm }) {
   const file = useRef<HTMLInputElement>(null);
   const [faults, setFaults] = useState<readonly Fault[]>([]);
   const [replaced, setReplaced] = useState<ChargeDraft | null>(null);
+  const { data: stored } = useQuery(materialsQuery);
+  const own = stored?.filter((material) => material.own) ?? [];
+  const take = (next: ChargeDraft) => {
+    setReplaced(form.draft);
+    setFaults([]);
+    form.change(next);
+  };
   const read = async (list: File) => {
     try {
-      const next = draftOfList(await list.text(), form.draft);
-      setReplaced(form.draft);
-      setFaults([]);
-      form.change(next);
+      take(draftOfList(await list.text(), form.draft));
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
       setFaults(error.faults);
@@ -30,12 +38,19 @@ export function MaterialList({ form }: { form: ChargeForm }) {
       <summary>Use a list of materials</summary>
       <p className="read">
         A CSV file with the columns material, contains, amounts, purity, price, currency, melting; only the
-        first is needed. It is then all there is to charge from.
+        first is needed. It is then all there is to charge from; materials of the data stand beside the
+        metals.
       </p>
       <p className="row">
         <button type="button" onClick={() => file.current?.click()}>
           Choose a list …
         </button>
+        {own.length > 0 ? (
+          <button type="button" onClick={() => take(withMaterials(materialsOf(own), form.draft))}>
+            Take {own.length === 1 ? 'the one' : `the ${own.length}`} of the data
+          </button>
+        ) : null}
+        <Link href="/data/materials">Materials of the data</Link>
         <input
           ref={file}
           type="file"

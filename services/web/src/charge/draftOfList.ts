@@ -1,4 +1,4 @@
-import { readMaterials } from '@tiegel/charge';
+import { type Materials, readMaterials } from '@tiegel/charge';
 import { symbols } from '@tiegel/elements';
 import { entryText } from '../numbers/parseNumber.ts';
 import { type ChargeDraft, emptyElement, type MasterRow } from './chargeDraft.ts';
@@ -10,7 +10,15 @@ import { written } from './draftOfSheet.ts';
  * @throws ProblemError as readMaterials of packages/charge does
  */
 export function draftOfList(csv: string, before: ChargeDraft): ChargeDraft {
-  const { materials, currency } = readMaterials(csv);
+  const elements = symbols.map((symbol) => [
+    symbol,
+    { ...emptyElement, loss: before.elements[symbol]?.loss ?? '', absent: true },
+  ]);
+  return { ...withMaterials(readMaterials(csv), before), elements: Object.fromEntries(elements) };
+}
+
+/** The form with these materials beside the metals that are on the shelf. */
+export function withMaterials({ materials, currency }: Materials, before: ChargeDraft): ChargeDraft {
   const masters = materials.map(
     ({ name, contains, purity, price }): MasterRow => ({
       ...{ name, contains: written(contains), amounts: 'wt.%' },
@@ -18,9 +26,5 @@ export function draftOfList(csv: string, before: ChargeDraft): ChargeDraft {
       price: price === null ? '' : entryText(price),
     }),
   );
-  const elements = symbols.map((symbol) => [
-    symbol,
-    { ...emptyElement, loss: before.elements[symbol]?.loss ?? '', absent: true },
-  ]);
-  return { ...before, masters, currency: currency ?? '', elements: Object.fromEntries(elements) };
+  return { ...before, masters, currency: currency ?? '' };
 }

@@ -4,4 +4,8 @@ export const dataParts = [
   { id: 'elements', name: 'Elements' },
   { id: 'pairs', name: 'Pairs' },
   { id: 'prices', name: 'Prices' },
+  { id: 'alloys', name: 'Published alloys' },
+  { id: 'materials', name: 'Raw materials' },
+  { id: 'imports', name: 'Your own' },
+  { id: 'versions', name: 'Versions' },
 ] as const;

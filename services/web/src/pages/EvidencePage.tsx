@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { Link } from 'wouter';
 import { EstimateRecord } from '../evidence/EstimateRecord.tsx';
 import '../evidence/evidence.css';
 import { OwnEstimate } from '../evidence/OwnEstimate.tsx';
@@ -24,8 +25,8 @@ export function EvidencePage() {
         <h1>Evidence</h1>
         <p className="read">
           How often the published rules, the estimate of phases and the computed strengths were right.
-          Everything is counted on published alloys by a script of this project; nothing is typed in from a
-          paper.
+          Everything is counted on <Link href="/data/alloys">published alloys</Link> by a script of this
+          project; nothing is typed in from a paper.
         </p>
       </header>
       <section aria-labelledby="rules">

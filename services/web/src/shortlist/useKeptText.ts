@@ -12,7 +12,8 @@ export function useKeptText(name: string): [string, (text: string) => void] {
         if (next === '') sessionStorage.removeItem(place);
         else sessionStorage.setItem(place, next);
       } catch {
-        // A browser that refuses storage only loses it on a reload.
+        // A browser that refuses storage, or so long a text, only loses it on a reload; a text before it would be worse than none.
+        forget(place);
       }
     },
   ];
@@ -23,5 +24,13 @@ function read(place: string): string {
     return sessionStorage.getItem(place) ?? '';
   } catch {
     return '';
+  }
+}
+
+function forget(place: string): void {
+  try {
+    sessionStorage.removeItem(place);
+  } catch {
+    // There is nothing to forget where nothing can be kept.
   }
 }

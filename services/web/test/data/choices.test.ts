@@ -1,5 +1,6 @@
 import { elementRecords, pairRecords } from '@tiegel/elements';
 import { expect, test } from 'vitest';
+import { askedOf, readAlloyFilters, strangeWords } from '../../src/data/alloys/alloyFilters.ts';
 import { decimalsIn } from '../../src/data/elements/elementColumns.tsx';
 import { matchingElements } from '../../src/data/elements/matchingElements.ts';
 import { chosenElements, pairsAmong, toneOf } from '../../src/data/pairs/pairChoice.ts';
@@ -46,6 +47,13 @@ test('the tint of a pair has three steps to either side', () => {
     ...['seek-3', 'seek-3', 'seek-2', 'seek-1', 'chance', 'chance', 'chance'],
     ...['avoid-1', 'avoid-2', 'avoid-3', 'avoid-3'],
   ]);
+});
+
+test('filters of alloys are asked as the API takes them, and strange words are told', () => {
+  const known = ['Co', 'Fe', 'Ni'];
+  const filters = readAlloyFilters(new URLSearchParams('text= x &has=ni fe, Qq&phase=FCC&other=1'));
+  expect(askedOf(filters, known).toString()).toBe('text=x&has=Fe%2CNi&phase=FCC');
+  expect(strangeWords(filters, known)).toEqual(['Qq']);
 });
 
 test('values are shown with the decimals that they were written with', () => {

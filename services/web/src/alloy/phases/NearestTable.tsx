@@ -51,8 +51,9 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
         </table>
       </section>
       <p className="small quiet read-small">
-        The list of published alloys is a selection: that nothing is near does not make an alloy new. Phases
-        depend on processing, annealing and method, and publications disagree.
+        The <Link href="/data/alloys">list of published alloys</Link> is a selection: that nothing is near
+        does not make an alloy new. Phases depend on processing, annealing and method, and publications
+        disagree.
       </p>
     </div>
   );

@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import type { ElementView, QuantityView } from '../../server/types.ts';
 import { type Draft, type LetRow, letRow } from '../draft.ts';
 import { FaultText } from '../FaultText.tsx';
@@ -33,7 +34,8 @@ export function LetsSection({ draft, change, quantities, own, elements, currency
         <p className="quiet read-small">
           A figure of merit made of quantities, by a name: limits and ranking then offer it. Signs: + - * / ^
           and brackets; functions: min, max, abs, sqrt, exp, ln; decimals with a point. What is added or
-          compared must have one unit; a typed number may carry any.
+          compared must have one unit; a typed number may carry any. Values of elements that the program does
+          not have can be <Link href="/data/imports/new?kind=column">brought in as a column</Link>.
         </p>
         <div id={fieldId('/lets')} tabIndex={-1}>
           <FaultText pointer="/lets" />

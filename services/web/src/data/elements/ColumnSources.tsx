@@ -1,4 +1,5 @@
 import { columns, dataSets, sources } from '@tiegel/elements';
+import { Link } from 'wouter';
 import type { OwnColumnView } from '../dataTypes.ts';
 
 const ways = { mole: 'by atoms', mass: 'by mass', volume: 'by volume' } as const;
@@ -24,7 +25,8 @@ export function ColumnSources({ own }: { own: readonly OwnColumnView[] }) {
           <div key={id}>
             <dt>{name} (yours)</dt>
             <dd>
-              A column of your own, averaged {ways[mixing]}; its name in expressions is <code>{id}</code>.
+              A column of your own, averaged {ways[mixing]}; its name in expressions is <code>{id}</code>.{' '}
+              <Link href="/data/imports">Where it came from</Link>
             </dd>
           </div>
         ))}

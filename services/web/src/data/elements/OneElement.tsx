@@ -45,7 +45,8 @@ export function OneElement({ symbol }: { symbol: string }) {
       </div>
       <p className="read">
         Number {element.atomicNumber}, {element.family}, period {element.period}
-        {element.group === null ? '' : `, group ${element.group}`}.
+        {element.group === null ? '' : `, group ${element.group}`}.{' '}
+        <Link href={`/data/alloys?has=${symbol}`}>Published alloys with {symbol}</Link>
       </p>
       <Values element={element} own={own.data ?? []} />
       <PriceLine element={element} />
@@ -127,7 +128,9 @@ function Values({ element, own }: { element: ElementView; own: readonly OwnColum
                 {formatNumber(column.values[element.symbol], decimalsIn(Object.values(column.values)))}
               </td>
               <td>{unitText(column.unit, null)}</td>
-              <td>yours</td>
+              <td>
+                <Link href="/data/imports?kind=column">yours</Link>
+              </td>
             </tr>
           ))}
         </tbody>
@@ -165,7 +168,10 @@ function PriceLine({ element }: { element: ElementView }) {
           <Link href="/data/prices">The list in force</Link>
         </p>
       ) : (
-        <p className="read">The list in force has no price of it.</p>
+        <p className="read">
+          The list in force has no price of it.{' '}
+          <Link href="/data/imports/new?kind=prices">Bring in prices</Link>
+        </p>
       )}
     </section>
   );

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { pairColumns, sources } from '@tiegel/elements';
 import { useMemo } from 'react';
+import { Link } from 'wouter';
 import { Failed } from '../../frame/Failed.tsx';
 import { useNarrow } from '../../frame/useNarrow.ts';
 import { useTitle } from '../../frame/useTitle.ts';
@@ -68,7 +69,8 @@ export function PairsView() {
       )}
       <p className="small quiet read-small">
         Source: {sources[source].text}
-        {own > 0 ? ` ${own} of the values are your own, marked *.` : ''}
+        {own > 0 ? ` ${own} of the values are your own, marked *.` : ''}{' '}
+        <Link href="/data/imports/new?kind=pairs">Bring in values of your own</Link>
       </p>
     </section>
   );

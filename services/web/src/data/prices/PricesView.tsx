@@ -1,11 +1,13 @@
 import { useQuery } from '@tanstack/react-query';
 import { elementOf } from '@tiegel/elements';
+import { Link } from 'wouter';
 import { Failed } from '../../frame/Failed.tsx';
 import { useTitle } from '../../frame/useTitle.ts';
 import { Waiting } from '../../frame/Waiting.tsx';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
 import { pricesQuery } from '../../server/queries.ts';
 import type { PricesView as Prices } from '../../server/types.ts';
+import { ImportsInForce } from '../imports/ImportsInForce.tsx';
 import { SearchField } from '../SearchField.tsx';
 import { DataRows } from '../table/DataRows.tsx';
 import type { TableColumn } from '../table/tableColumn.ts';
@@ -37,16 +39,18 @@ export function PricesView() {
       ) : prices.invented ? (
         <p className="note note-warning">
           These prices are <b>invented</b> for the demonstration ({prices.currency} per kg, list of{' '}
-          {prices.date}). Put your own list in its place before you read anything into a cost.
+          {prices.date}). Bring in your own before you read anything into a cost.
         </p>
       ) : (
         <p className="read">
           Your list: {prices.currency} per kg, newest entry {prices.date}.
         </p>
       )}
+      <ImportsInForce kind="prices" />
       {prices ? <PriceTable prices={prices} /> : null}
       <p className="small quiet read-small">
-        What a price here is not: that of a master alloy, of a purity, of what is lost in melting.
+        What a price here is not: that of a master alloy, of a purity, of what is lost in melting. Those of
+        raw materials stand with <Link href="/data/materials">the materials</Link>.
       </p>
     </section>
   );

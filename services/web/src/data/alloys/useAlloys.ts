@@ -1,0 +1,38 @@
+import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
+import { useCallback, useMemo } from 'react';
+import { useLast } from '../../frame/useLast.ts';
+import { request } from '../../server/request.ts';
+import type { PublishedAlloyView } from '../dataTypes.ts';
+
+const rowsPerPage = 200;
+
+interface Page {
+  total: number;
+  items: PublishedAlloyView[];
+}
+
+/** The published alloys of a selection, page after page; `onEnd` asks for the next one. */
+export function useAlloys(selection: string) {
+  const query = useInfiniteQuery({
+    queryKey: ['published-alloys', selection],
+    initialPageParam: 0,
+    queryFn: ({ pageParam, signal }) =>
+      request<Page>(
+        `/published-alloys?${[selection, `limit=${rowsPerPage}`, `at=${pageParam}`].filter(Boolean).join('&')}`,
+        { signal },
+      ),
+    getNextPageParam: ({ total }, pages) => {
+      const there = pages.reduce((sum, { items }) => sum + items.length, 0);
+      return there < total && pages.at(-1)!.items.length > 0 ? there : null;
+    },
+    placeholderData: keepPreviousData,
+  });
+  const { data, error, refetch, fetchNextPage, hasNextPage, isFetching, isPlaceholderData } = query;
+  const last = useLast(data);
+  const rows = useMemo(() => last.value?.pages.flatMap(({ items }) => items), [last.value]);
+  const onEnd = useCallback(() => {
+    if (hasNextPage && !isFetching) void fetchNextPage();
+  }, [hasNextPage, isFetching, fetchNextPage]);
+  const total = last.value?.pages[0]?.total ?? 0;
+  return { rows, total, error, refetch, stale: last.stale || isPlaceholderData, onEnd };
+}
