@@ -52,6 +52,8 @@ test('alloys that were brought in stand among the published ones', async () => {
   expect(all).toHaveLength(publishedAlloys.length + 1);
   const own = await jsonOf(['data', 'alloys', '--own', '--has', 'Co,Fe', ...where]);
   expect(own).toMatchObject([{ name: 'trial 7', own: true, import: 1 }]);
+  const { broughtIn, own: melted } = await jsonOf(['evidence', ...where]);
+  expect([broughtIn.melts, melted]).toEqual([1, null]);
   const told = await tiegel(['data', 'alloys', '--text', 'trial', ...where]);
   expect(told.out).toContain('trial 7 (own, import 1)');
   expect((await tiegel(['data', 'alloys', '--has', 'Xx', ...where])).code).toBe(1);

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { observedMelts } from '../input/observedMelts.ts';
+import { observedIn } from '../input/observedIn.ts';
 import { evidenceLines } from '../output/evidenceLines.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
@@ -9,7 +9,7 @@ export function evidenceCommand(program: Command): void {
   program
     .command('evidence')
     .description('how often rules, phase estimate and strengths were right on published alloys')
-    .option('--database <file>', 'the same on the melts of this database')
+    .option('--database <file>', 'the same on the melts of this database, and on alloys that were brought in')
     .option('--json', 'a JSON object on standard output')
     .action(async ({ database, json }: { database?: string; json?: true }) => {
       const { evidence } = await import('@tiegel/insight');
@@ -18,14 +18,15 @@ export function evidenceCommand(program: Command): void {
     });
 }
 
-/** What the melts of a database say; nothing where none was named. */
+/** What the melts of a database, and the alloys that were brought in, say; nothing where none was named. */
 async function onOwnMelts(database: string | undefined) {
-  if (database === undefined) return { own: null, recalibration: null };
+  if (database === undefined) return { own: null, broughtIn: null, recalibration: null };
   const { ownEvidence, ownRecalibration, recalibrationInWords } = await import('@tiegel/insight');
-  const observed = await observedMelts(database);
-  const recalibration = ownRecalibration(observed);
+  const { melts, broughtIn } = await observedIn(database);
+  const recalibration = ownRecalibration(melts);
   return {
-    own: observed.length === 0 ? null : ownEvidence(observed),
+    own: melts.length === 0 ? null : ownEvidence(melts),
+    broughtIn: broughtIn.length === 0 ? null : ownEvidence(broughtIn),
     recalibration: { ...recalibration, words: recalibrationInWords(recalibration) },
   };
 }

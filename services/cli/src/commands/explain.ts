@@ -1,7 +1,7 @@
 import { factsFor } from '@tiegel/elements';
 import type { Command } from 'commander';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
-import { observedMelts } from '../input/observedMelts.ts';
+import { observedIn } from '../input/observedIn.ts';
 import { pairsOption, readPairs } from '../input/pairsOption.ts';
 import { readAlloy } from '../input/readAlloy.ts';
 import { explanationText } from '../output/explanationText.ts';
@@ -37,5 +37,5 @@ export function explainCommand(program: Command): void {
 
 async function recalibrationIn(database: string) {
   const { ownRecalibration } = await import('@tiegel/insight');
-  return ownRecalibration(await observedMelts(database));
+  return ownRecalibration((await observedIn(database)).melts);
 }

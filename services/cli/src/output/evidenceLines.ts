@@ -2,31 +2,41 @@ import type { CriterionRecord, Evidence, OwnEvidence } from '@tiegel/insight';
 import { wrapped } from './inWords.ts';
 import { table } from './table.ts';
 
-/** The evidence for reading: the record of each rule, of the phase estimate, and of the strengths; then of one's own melts, where there are some. */
+/** The evidence for reading: the record of each rule, of the phase estimate, and of the strengths; then of one's own melts and of alloys that were brought in, where there are some. */
 export function* evidenceLines({
   criteria,
   phaseEstimate,
   strength,
   own,
+  broughtIn,
   recalibration,
-}: Evidence & { own: OwnEvidence | null; recalibration: { words: string } | null }): Generator<string> {
+}: Evidence & {
+  own: OwnEvidence | null;
+  broughtIn: OwnEvidence | null;
+  recalibration: { words: string } | null;
+}): Generator<string> {
   yield `${ruleTable(criteria).join('\n')}\n`;
   yield `${wrapped('TP and FP: alloys where the rule holds, rightly and wrongly; FN and TN: where it does not, wrongly and rightly. Balanced accuracy with its interval of 95 % from resampling whole systems; a coin has 0.50. Claims, formulas and sources: --json.')}\n\n`;
   yield `Phase estimate\n${estimateTable(phaseEstimate).join('\n')}\n`;
   yield `${wrapped(`${phaseEstimate.validation} ${phaseEstimate.trust}`)}\n\n`;
   yield `Yield strength, computed against measured\n${strengthTable(strength).join('\n')}\n`;
-  if (own !== null) yield* ownLines(own, criteria);
+  if (own !== null) yield* ownLines('Your own melts', own, criteria);
+  if (broughtIn !== null) yield* ownLines('Alloys that were brought in', broughtIn, criteria);
   if (recalibration !== null) yield `${wrapped(recalibration.words)}\n`;
 }
 
-function* ownLines({ criteria, phaseEstimate, trust }: OwnEvidence, rules: readonly CriterionRecord[]) {
+function* ownLines(
+  head: string,
+  { criteria, phaseEstimate, trust }: OwnEvidence,
+  rules: readonly CriterionRecord[],
+) {
   const named = rules.flatMap((rule) => {
     const record = criteria.find(({ id }) => id === rule.id);
     return record === undefined ? [] : [{ ...rule, ...record }];
   });
   const { n, withoutBasis, auc, brier } = phaseEstimate;
-  yield `\nYour own melts\n${ruleTable(named).join('\n')}\n`;
-  yield `${wrapped(`Phase estimate: ${n} melts, ${withoutBasis} without a basis, AUC ${auc?.toFixed(2) ?? '–'}, Brier score ${brier?.toFixed(2) ?? '–'}. ${trust}`)}\n`;
+  yield `\n${head}\n${ruleTable(named).join('\n')}\n`;
+  yield `${wrapped(`Phase estimate: ${n} of them, ${withoutBasis} without a basis, AUC ${auc?.toFixed(2) ?? '–'}, Brier score ${brier?.toFixed(2) ?? '–'}. ${trust}`)}\n`;
 }
 
 function ruleTable(records: readonly CriterionRecord[]): string[] {

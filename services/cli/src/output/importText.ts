@@ -6,6 +6,13 @@ import { table } from './table.ts';
 
 const inWords = (counts: FateCounts): string => fates.map((fate) => `${counts[fate]} ${fate}`).join(', ');
 
+/** The same without what did not happen. */
+const happened = (counts: FateCounts): string =>
+  fates
+    .filter((fate) => counts[fate] > 0)
+    .map((fate) => `${counts[fate]} ${fate}`)
+    .join(', ');
+
 /** The fate of every row, what is wrong with it, and whether the file can be stored. */
 export function* previewLines({ rows, counts, faults, lost, storable }: ImportPreview): Generator<string> {
   for (const { detail, remedy } of faults) yield `${detail} ${remedy}\n`;
@@ -25,7 +32,7 @@ export function* versionLines(versions: readonly ImportVersion[]): Generator<str
     return;
   }
   const rows = versions.map(({ number, kind, name, at, rows, counts, inForce, withdrawnAt, searches }) => [
-    ...[String(number), kind, at.slice(0, 16).replace('T', ' '), String(rows), inWords(counts)],
+    ...[String(number), kind, at.slice(0, 16).replace('T', ' '), String(rows), happened(counts)],
     inForce ? 'in force' : withdrawnAt === null ? 'newer rows hold' : 'withdrawn',
     ...[String(searches), name],
   ]);
