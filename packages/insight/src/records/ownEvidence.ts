@@ -48,8 +48,12 @@ export const leastSystems = 5;
  * The records of the criteria and of the phase estimate on melts of one's own, of which only those
  * with observed phases count. The estimate learnt from published alloys alone, but a melt may have the
  * composition of one of them; then it is no new test.
+ * @param what 'alloys': those that were brought in instead, counted under the same names
  */
-export function ownEvidence(melts: readonly ObservedAlloy[]): OwnEvidence {
+export function ownEvidence(
+  melts: readonly ObservedAlloy[],
+  what: 'melts' | 'alloys' = 'melts',
+): OwnEvidence {
   const observed = melts.filter(({ phases }) => phases !== null);
   const systems = new Set(observed.map(({ system }) => system)).size;
   const enough = observed.length >= leastMelts && systems >= leastSystems;
@@ -57,7 +61,8 @@ export function ownEvidence(melts: readonly ObservedAlloy[]): OwnEvidence {
     ...{ melts: observed.length, systems },
     criteria: Object.entries(measureCriteria(observed)).map(([id, record]) => ownRecord(id, record, enough)),
     phaseEstimate: ownEstimate(observed, enough),
-    trust: trustIn(observed.length, systems, enough),
+    trust:
+      what === 'melts' ? trustIn(observed.length, systems, enough) : broughtInTrust(observed.length, systems),
   };
 }
 
@@ -108,6 +113,11 @@ function ownEstimate(melts: readonly ObservedAlloy[], enough: boolean): OwnEstim
 function likeliest({ fcc, bcc, both, other }: Phase): string {
   const classes = Object.entries({ fcc: fcc ?? 0, bcc: bcc ?? 0, both: both ?? 0, other: other ?? 0 });
   return classes.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
+}
+
+function broughtInTrust(alloys: number, systems: number): string {
+  const counted = `${alloys} ${alloys === 1 ? 'alloy' : 'alloys'} of ${systems} ${systems === 1 ? 'system' : 'systems'}`;
+  return `Counted on ${counted} that were brought in with phases. Somebody chose them, and one of them may be among the published alloys that the estimate was trained on; then it is no new test.`;
 }
 
 function trustIn(melts: number, systems: number, enough: boolean): string {

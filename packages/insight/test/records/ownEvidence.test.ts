@@ -57,3 +57,13 @@ test('a melt far from every published alloy is counted as without a basis', () =
 test('measureCriteria of nothing is nothing but counts of zero', () => {
   for (const { n } of Object.values(measureCriteria([]))) expect(n).toBe(0);
 });
+
+test('alloys that were brought in are counted alike, and not called melts', () => {
+  const few = publishedAlloys.slice(0, 30);
+  const { trust, ...counted } = ownEvidence(few, 'alloys');
+  const { trust: ofMelts, ...melted } = ownEvidence(few);
+  expect(counted).toEqual(melted);
+  expect(trust).toContain('brought in');
+  expect(trust).not.toContain('melt');
+  expect(ofMelts).not.toContain('brought in');
+});

@@ -115,7 +115,7 @@ export function evidenceRoute(app: Server, parts: Parts): void {
 /** Alloys of the literature that were brought in may be among the published ones: they are told apart, and train nothing. */
 function onBrought({ searches }: Parts) {
   const observed = searches.imports.observed();
-  return observed.length === 0 ? null : ownEvidence(observed);
+  return observed.length === 0 ? null : ownEvidence(observed, 'alloys');
 }
 
 function onOwnMelts({ melts }: Parts) {

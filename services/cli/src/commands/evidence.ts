@@ -26,7 +26,7 @@ async function onOwnMelts(database: string | undefined) {
   const recalibration = ownRecalibration(melts);
   return {
     own: melts.length === 0 ? null : ownEvidence(melts),
-    broughtIn: broughtIn.length === 0 ? null : ownEvidence(broughtIn),
+    broughtIn: broughtIn.length === 0 ? null : ownEvidence(broughtIn, 'alloys'),
     recalibration: { ...recalibration, words: recalibrationInWords(recalibration) },
   };
 }
