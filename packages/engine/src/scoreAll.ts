@@ -7,9 +7,9 @@ import type { Score } from './scoring.ts';
 
 /** Places of the sample that both ways are tried on, and points at each. */
 const places = 4;
-const pointsAtPlace = 300_000;
+const pointsAtPlace = 60_000;
 /** A chunk of fewer points is not worth trying anything. */
-const fewestPoints = 200_000;
+const fewestPoints = 2_000_000;
 
 const chosen = new WeakMap<Prepared, Score>();
 

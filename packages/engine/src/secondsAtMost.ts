@@ -5,7 +5,7 @@ import { scorePruned } from './pruning/scorePruned.ts';
 /** A search that ends within this time is simply run. */
 const trialMs = 250;
 /** A sample may be easier than the rest, and other work may come between: the bound is so many times what was measured. */
-const caution = 3;
+const caution = 5;
 /** What handing out, collecting and a cold start take however little there is to do, s. */
 const aside = 0.5;
 
