@@ -153,6 +153,7 @@ test('raw materials that were brought in are listed with purity, price and conte
     'material,contains,amounts,purity,price,currency,melting\nFeNb66,Fe34Nb66,wt.%,98.5,40,EUR,1853\n',
   );
   const { page, wrongs } = await site.visit('/data/materials');
+  await page.getByText('The prices of the pure elements are invented').waitFor();
   const row = page.locator('.data-materials tbody tr', { hasText: 'FeNb66' });
   await eventually(() => textOf(row)).toMatch(/Fe34 Nb66.*98\.50.*40\.00 EUR.*1,853/s);
   await page.goto(`${site.url}/charge?alloy=FeNb`);

@@ -4,6 +4,7 @@ import { Failed } from '../../frame/Failed.tsx';
 import { useTitle } from '../../frame/useTitle.ts';
 import { Waiting } from '../../frame/Waiting.tsx';
 import { formatNumber } from '../../numbers/formatNumber.ts';
+import { pricesQuery } from '../../server/queries.ts';
 import { materialsQuery } from '../dataQueries.ts';
 import type { MaterialView } from '../dataTypes.ts';
 import { ImportsInForce } from '../imports/ImportsInForce.tsx';
@@ -16,6 +17,7 @@ export function MaterialsView() {
   useTitle('Raw materials');
   const [address, change] = useAddress();
   const { data, error, refetch } = useQuery(materialsQuery);
+  const { data: prices } = useQuery(pricesQuery);
   const text = address.get('text') ?? '';
   const shown = (data ?? []).filter((material) =>
     `${material.name} ${containsInWords(material)}`.toLowerCase().includes(text.trim().toLowerCase()),
@@ -32,6 +34,11 @@ export function MaterialsView() {
         <Failed error={error} what="The raw materials" onRetry={() => void refetch()} />
       ) : null}
       {!data && !error ? <Waiting what="Fetching the materials" /> : null}
+      {prices?.invented ? (
+        <p className="note note-warning">
+          The prices of the pure elements are <b>invented</b> for the demonstration.
+        </p>
+      ) : null}
       {data && data.length > 0 ? (
         <div className="row data-tools">
           <SearchField
