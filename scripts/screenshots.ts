@@ -99,6 +99,55 @@ async function dataPictures(site: Site): Promise<Picture[]> {
   ];
 }
 
+/** What a laboratory agrees on, with what people wrote. */
+async function shortlistPictures(site: Site, search: string): Promise<Picture[]> {
+  const by = 'First shift';
+  const { id } = await site.api<{ id: string }>('/shortlists', { name: 'To be melted in December', by });
+  await site.api(`/shortlists/${id}/pick`, { search, count: 3, onePerSystem: true, by });
+  const list = await site.api<{ sequence: number; entries: { entry: string }[] }>(`/shortlists/${id}`);
+  const [first] = list.entries;
+  const acts = [
+    { kind: 'note', entry: first!.entry, text: 'Arc-melts well; cracked at the second turn.' },
+    { kind: 'status', entry: first!.entry, status: 'to melt' },
+  ];
+  const changes = acts.map((act, at) => ({ key: String(at), by, seen: list.sequence, act }));
+  await fetch(`${site.url}/api/v1/shortlists/${id}`, {
+    method: 'PATCH',
+    body: JSON.stringify({ changes }),
+    headers: { 'content-type': 'application/json' },
+  });
+  return [
+    { name: 'shortlists', path: '/shortlists', shows: '.short-lists li' },
+    { name: 'shortlist', path: `/shortlists/${id}`, shows: '.short-entry' },
+  ];
+}
+
+/** Melts enough for a recalibrated estimate: taken last, for they stand on other pages too. */
+async function manyMelts(site: Site): Promise<Picture[]> {
+  const systems = ['Co Cr Fe Ni', 'Co Cr Fe Mn Ni', 'Al Co Cr Fe Ni', 'Co Cr Cu Fe Ni', 'Al Co Cr Cu Fe Ni'];
+  for (const system of systems) {
+    for (const at of [0, 1, 2, 3, 4]) {
+      await site.api('/melts', {
+        ...{
+          name: `${system}, ${at + 1}`,
+          date: '2026-11-26',
+          charge: null,
+          ingot: null,
+          process: 'arc melting',
+        },
+        weighed: system.split(' ').map((material, place) => ({ material, mass: place === 0 ? 6 + at : 10 })),
+        ...{ anneal: null, phases: at < 3 ? ['FCC'] : ['FCC', 'B2'], methods: ['X-ray diffraction'] },
+        ...{ hardness: null, density: null, notes: '' },
+      });
+    }
+  }
+  return [
+    { name: 'evidence-own', path: '/evidence', shows: '.own-estimate' },
+    { name: 'alloy-own', path: '/alloys/AlCoCrFeNi', shows: '.own-phase .record-list' },
+    { name: 'melts-many', path: '/melts', shows: '.melt-line' },
+  ];
+}
+
 /** Searches in every state, and the pictures that show them. */
 async function pictures(site: Site): Promise<Picture[]> {
   const { specification } = await site.api<{ specification: object }>('/demonstration');
@@ -157,6 +206,16 @@ async function pictures(site: Site): Promise<Picture[]> {
         await page.locator('.size-numbers').waitFor();
       },
     },
+    {
+      name: 'ask-when',
+      path: '/ask',
+      shows: '.card',
+      before: async (page) => {
+        await demonstration(page);
+        await page.getByText('Worked on at any time').click();
+        await page.getByLabel('Only between two times of day').check();
+      },
+    },
     { name: 'searches', path: '/searches', shows: '.search-line' },
     { name: 'search-running', path: `/searches/${running.id}`, shows: '.limit-table' },
     { name: 'search-done', path: `/searches/${done.id}`, shows: '.candidates tbody a, .candidate-card' },
@@ -199,7 +258,9 @@ async function pictures(site: Site): Promise<Picture[]> {
       path: '/compare?alloy=CoCrFeMnNi&alloy=CoCrCuFeNi&alloy=NbMoTaW',
       shows: '.strip-mark',
     },
+    { name: 'compare-empty', path: '/compare', shows: '.alloy-entry' },
     { name: 'evidence', path: '/evidence', shows: '.reliability-dot' },
+    ...(await shortlistPictures(site, done.id)),
     { name: 'no-such-search', path: '/searches/gone', shows: '[role="alert"]' },
     {
       name: 'no-answer',
@@ -230,12 +291,8 @@ async function take(site: Site, { name, path, shows, before }: Picture): Promise
 const site = await openSite();
 try {
   await mkdir(folder, { recursive: true });
-  for (const picture of [
-    ...(await pictures(site)),
-    ...(await workshopPictures(site)),
-    ...(await dataPictures(site)),
-  ]) {
-    if (picture.name.includes(word)) await take(site, picture);
+  for (const make of [pictures, workshopPictures, dataPictures, manyMelts]) {
+    for (const picture of await make(site)) if (picture.name.includes(word)) await take(site, picture);
   }
   console.log(folder);
 } finally {

@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
+import { useKeptText } from '../frame/useKeptText.ts';
 import './alloy.css';
 import { readAlloyText } from './readAlloyText.ts';
 
@@ -12,14 +13,14 @@ interface AlloyEntryProps {
   action?: string;
 }
 
-/** A field for an alloy as people write it; says what is wrong with it when it is sent. */
+/** A field for an alloy as people write it; says what is wrong with it when it is sent. A reload keeps what was typed. */
 export function AlloyEntry({
   text: first = '',
   onTake,
   label = 'Alloy, at.%',
   action = 'Look at it',
 }: AlloyEntryProps) {
-  const [text, setText] = useState(first);
+  const [text, setText, settled] = useKeptText(`${window.location.pathname} ${label}`, first);
   const [faults, setFaults] = useState<readonly { detail: string; remedy: string }[]>([]);
   const [, navigate] = useLocation();
   const submit = (event: FormEvent) => {
@@ -29,8 +30,11 @@ export function AlloyEntry({
     if (read.text === null) return;
     if (onTake) {
       onTake(read.text);
-      setText('');
-    } else navigate(`/alloys/${read.text}`);
+      settled('');
+    } else {
+      settled(text);
+      navigate(`/alloys/${read.text}`);
+    }
   };
   return (
     <form className="alloy-entry" onSubmit={submit}>

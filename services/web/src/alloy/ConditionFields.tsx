@@ -1,6 +1,6 @@
 import { type ConditionName, conditionNames, conditions as known } from '@tiegel/screening';
-import { useState } from 'react';
 import './alloy.css';
+import { useKeptText } from '../frame/useKeptText.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { entryText, parseNumber } from '../numbers/parseNumber.ts';
 import { isAllowed } from './conditionState.ts';
@@ -39,7 +39,7 @@ interface ConditionFieldProps {
 
 function ConditionField({ name, value, onTake }: ConditionFieldProps) {
   const { label, unit, default: usual, range } = known[name];
-  const [text, setText] = useState(entryText(value));
+  const [text, setText, settled] = useKeptText(`${window.location.pathname} ${name}`, entryText(value));
   const read = parseNumber(text);
   const fault =
     'unclear' in read
@@ -49,9 +49,11 @@ function ConditionField({ name, value, onTake }: ConditionFieldProps) {
         : null;
   const id = `condition-${name}`;
   const onType = (typed: string) => {
-    setText(typed);
     const now = parseNumber(typed);
-    if ('value' in now && (now.value === null || isAllowed(name, now.value))) onTake(now.value);
+    if ('value' in now && (now.value === null || isAllowed(name, now.value))) {
+      settled(typed);
+      onTake(now.value);
+    } else setText(typed);
   };
   const kelvin = unit === 'K' ? (value ?? usual) : null;
   return (

@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from 'react';
+import { useKept } from '../frame/useKept.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import { unitText } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
@@ -13,11 +14,16 @@ interface AddFilterProps {
   onChange: (filters: Filters) => void;
 }
 
+const noRange = { min: '', max: '' };
+
 /** A line that adds a filter: a range of a quantity, or an element that must or must not be there. */
 export function AddFilter({ filters, pool, quantities, currency, among, onChange }: AddFilterProps) {
-  const [what, setWhat] = useState(quantities[0]?.id ?? 'has');
-  const [symbol, setSymbol] = useState(pool[0] ?? '');
-  const [range, setRange] = useState({ min: '', max: '' });
+  const [typed, setTyped] = useKept(`filter ${window.location.pathname}`, {
+    what: quantities[0]?.id ?? 'has',
+    symbol: pool[0] ?? '',
+    ...noRange,
+  });
+  const { what, symbol, ...range } = typed;
   const [fault, setFault] = useState('');
   const quantity = quantities.find(({ id }) => id === what);
 
@@ -28,7 +34,7 @@ export function AddFilter({ filters, pool, quantities, currency, among, onChange
       : withSymbol(filters, what as 'has' | 'without', symbol);
     if (typeof next === 'string') return setFault(next);
     setFault('');
-    setRange({ min: '', max: '' });
+    setTyped({ ...typed, ...noRange });
     onChange(next);
   };
 
@@ -36,7 +42,7 @@ export function AddFilter({ filters, pool, quantities, currency, among, onChange
     <form className="row add-filter" aria-label="Add a filter" onSubmit={onSubmit}>
       <label className="row">
         Show only
-        <select value={what} onChange={(event) => setWhat(event.target.value)}>
+        <select value={what} onChange={(event) => setTyped({ ...typed, what: event.target.value })}>
           <optgroup label="Quantity">
             {quantities.map(({ id, name, symbol: sign }) => (
               <option key={id} value={id}>
@@ -61,12 +67,16 @@ export function AddFilter({ filters, pool, quantities, currency, among, onChange
               value={range[edge]}
               aria-invalid={fault ? true : undefined}
               aria-describedby={fault ? 'filter-fault' : undefined}
-              onChange={(event) => setRange({ ...range, [edge]: event.target.value })}
+              onChange={(event) => setTyped({ ...typed, [edge]: event.target.value })}
             />
           </label>
         ))
       ) : (
-        <select aria-label="Element" value={symbol} onChange={(event) => setSymbol(event.target.value)}>
+        <select
+          aria-label="Element"
+          value={symbol}
+          onChange={(event) => setTyped({ ...typed, symbol: event.target.value })}
+        >
           {pool.map((one) => (
             <option key={one}>{one}</option>
           ))}
@@ -93,7 +103,8 @@ function withRange(
   const min = 'value' in parsed.min ? parsed.min.value : null;
   const max = 'value' in parsed.max ? parsed.max.value : null;
   if (min === null && max === null) return 'Write a smallest value, a largest one or both.';
-  if (min !== null && max !== null && min > max) return 'The smallest value is above the largest one.';
+  if (min !== null && max !== null && min > max)
+    return 'The smallest value is above the largest one: lower the first or raise the second.';
   const others = filters.ranges.filter((range) => range.quantity !== quantity);
   const range = { quantity, ...(min === null ? {} : { min }), ...(max === null ? {} : { max }) };
   return { ...filters, ranges: [...others, range] };

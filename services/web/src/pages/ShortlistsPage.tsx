@@ -11,8 +11,8 @@ import { post } from '../server/request.ts';
 import { PersonField } from '../shortlist/PersonField.tsx';
 import { usePerson } from '../shortlist/person.ts';
 import '../shortlist/shortlist.css';
+import { useKeptText } from '../frame/useKeptText.ts';
 import { shortlistsQuery } from '../shortlist/shortlistQueries.ts';
-import { useKeptText } from '../shortlist/useKeptText.ts';
 
 /** Every shortlist, and a form that begins one. */
 export function ShortlistsPage() {

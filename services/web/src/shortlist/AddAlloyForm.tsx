@@ -1,7 +1,7 @@
 import { ProblemError, type ShortlistAct } from '@tiegel/contract';
 import { formatComposition, parseAlloy } from '@tiegel/elements';
 import { useId, useState } from 'react';
-import { useKeptText } from './useKeptText.ts';
+import { useKeptText } from '../frame/useKeptText.ts';
 
 /** Adds an alloy that somebody types. */
 export function AddAlloyForm({ disabled, act }: { disabled: boolean; act: (act: ShortlistAct) => void }) {

@@ -1,6 +1,6 @@
 import type { ShortlistAct } from '@tiegel/contract';
 import { useId } from 'react';
-import { useKeptText } from './useKeptText.ts';
+import { useKeptText } from '../frame/useKeptText.ts';
 
 interface NoteFormProps {
   entry: string;

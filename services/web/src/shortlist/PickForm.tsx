@@ -1,7 +1,9 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { Shortlist } from '@tiegel/contract';
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
+import { useKept } from '../frame/useKept.ts';
+import { formatInstant } from '../numbers/formatInstant.ts';
 import { searchesQuery } from '../server/queries.ts';
 import { post } from '../server/request.ts';
 
@@ -9,12 +11,11 @@ import { post } from '../server/request.ts';
 export function PickForm({ id, person }: { id: string; person: string }) {
   const { data: searches } = useQuery(searchesQuery);
   const client = useQueryClient();
-  const [search, setSearch] = useState('');
-  const [count, setCount] = useState('5');
-  const [onePerSystem, setOnePerSystem] = useState(true);
+  const [asked, setAsked] = useKept(`pick.${id}`, { search: '', count: '5', onePerSystem: true });
+  const { search, count, onePerSystem } = asked;
   const field = useId();
   const pick = useMutation({
-    mutationFn: (asked: object) => post<Shortlist>(`/shortlists/${id}/pick`, asked),
+    mutationFn: (body: object) => post<Shortlist>(`/shortlists/${id}/pick`, body),
     onSuccess: () => client.invalidateQueries({ queryKey: ['shortlists', id] }),
   });
   const done = (searches ?? []).filter(({ state, kept }) => state === 'done' && kept > 0);
@@ -33,16 +34,21 @@ export function PickForm({ id, person }: { id: string; person: string }) {
       <input
         id={`${field}-count`}
         type="number"
+        required
         min={1}
         max={100}
         value={count}
-        onChange={(event) => setCount(event.target.value)}
+        onChange={(event) => setAsked({ ...asked, count: event.target.value })}
       />
       <label htmlFor={`${field}-search`}>that lie far apart, of</label>
-      <select id={`${field}-search`} value={chosen} onChange={(event) => setSearch(event.target.value)}>
+      <select
+        id={`${field}-search`}
+        value={chosen}
+        onChange={(event) => setAsked({ ...asked, search: event.target.value })}
+      >
         {done.map((one) => (
           <option key={one.id} value={one.id}>
-            {one.name}
+            {one.name === '' ? `without a name, ${formatInstant(one.createdAt)}` : one.name}
           </option>
         ))}
       </select>
@@ -50,7 +56,7 @@ export function PickForm({ id, person }: { id: string; person: string }) {
         <input
           type="checkbox"
           checked={onePerSystem}
-          onChange={(event) => setOnePerSystem(event.target.checked)}
+          onChange={(event) => setAsked({ ...asked, onePerSystem: event.target.checked })}
         />{' '}
         at most one of each set of elements
       </label>

@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from 'react';
+import { useKeptText } from '../../frame/useKeptText.ts';
 import type { ElementView } from '../../server/types.ts';
 
 interface AddElementProps {
@@ -12,7 +13,7 @@ interface AddElementProps {
 
 /** A field for the symbol or the name of an element to come into the alloy. */
 export function AddElement({ elements, present, step, onAdd }: AddElementProps) {
-  const [text, setText] = useState('');
+  const [text, setText] = useKeptText('add-element');
   const [fault, setFault] = useState<string | null>(null);
   const submit = (event: FormEvent) => {
     event.preventDefault();

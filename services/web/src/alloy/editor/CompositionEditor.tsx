@@ -1,5 +1,5 @@
 import { atomicToWeightPercent } from '@tiegel/elements';
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { entryText } from '../../numbers/parseNumber.ts';
 import type { Amounts } from '../../server/alloyTypes.ts';
@@ -8,6 +8,7 @@ import { AddElement } from './AddElement.tsx';
 import { EditorRow } from './EditorRow.tsx';
 import { type Editor, editorOf, nearlyWhole, normalised, readEditor, stepped } from './editorState.ts';
 import './editor.css';
+import { useKeptEditor } from './useKeptEditor.ts';
 
 interface CompositionEditorProps {
   alloy: AlloyState;
@@ -17,8 +18,7 @@ interface CompositionEditorProps {
 
 /** The shares by atoms, to be changed in place, and by mass. Everything on the page follows. */
 export function CompositionEditor({ alloy, onChange, onReplace }: CompositionEditorProps) {
-  const [start] = useState(alloy.composition);
-  const [editor, setEditor] = useState(() => editorOf(alloy.composition, entryText));
+  const [{ start, editor }, setTyped] = useKeptEditor(alloy.composition);
   const read = useMemo(() => readEditor(editor), [editor]);
   const weights = read.composition ? atomicToWeightPercent(read.composition) : {};
   const symbols = editor.rows.map(({ symbol }) => symbol);
@@ -26,8 +26,8 @@ export function CompositionEditor({ alloy, onChange, onReplace }: CompositionEdi
   const changed = JSON.stringify(alloy.composition) !== JSON.stringify(start);
 
   const take = (next: Editor) => {
-    setEditor(next);
     const { composition } = readEditor(next);
+    setTyped(next, composition ?? alloy.composition);
     if (composition !== null) onChange(composition);
   };
   const write = (symbol: string, text: string) =>

@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from 'react';
+import { useKeptText } from '../../frame/useKeptText.ts';
 import type { ElementView } from '../../server/types.ts';
 
 interface PartnerFieldProps {
@@ -10,7 +11,10 @@ interface PartnerFieldProps {
 
 /** Who may come instead: symbols, each tried alone and all of them together; empty for every other element. */
 export function PartnerField({ replace, partners, elements, onTake }: PartnerFieldProps) {
-  const [text, setText] = useState(partners.join(' '));
+  const [text, setText, settled] = useKeptText(
+    `${window.location.pathname} instead of ${replace}`,
+    partners.join(' '),
+  );
   const [fault, setFault] = useState<string | null>(null);
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -24,6 +28,7 @@ export function PartnerField({ replace, partners, elements, onTake }: PartnerFie
     else if (found.some((one) => one!.symbol === replace)) setFault(`${replace} cannot replace itself.`);
     else {
       setFault(null);
+      settled(text);
       onTake(found.map((one) => one!.symbol));
     }
   };

@@ -1,4 +1,5 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
+import { useKeptText } from '../../frame/useKeptText.ts';
 import { entryText, parseNumber } from '../../numbers/parseNumber.ts';
 
 interface GramFieldProps {
@@ -9,7 +10,7 @@ interface GramFieldProps {
 
 /** A mass in g, above 0; what is no such thing is kept in the field and said. */
 export function GramField({ label, value, onTake }: GramFieldProps) {
-  const [text, setText] = useState(entryText(value));
+  const [text, setText, settled] = useKeptText(`${window.location.pathname} ${label}`, entryText(value));
   const id = useId();
   const read = parseNumber(text);
   const grams = 'value' in read ? read.value : null;
@@ -29,9 +30,11 @@ export function GramField({ label, value, onTake }: GramFieldProps) {
           aria-invalid={fault !== null}
           aria-describedby={`${id}-fault`}
           onChange={(event) => {
-            setText(event.target.value);
             const now = parseNumber(event.target.value);
-            if ('value' in now && now.value !== null && now.value > 0) onTake(now.value);
+            if ('value' in now && now.value !== null && now.value > 0) {
+              settled(event.target.value);
+              onTake(now.value);
+            } else setText(event.target.value);
           }}
         />{' '}
         g

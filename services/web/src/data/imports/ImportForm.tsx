@@ -5,7 +5,7 @@ import { Link, useLocation } from 'wouter';
 import { useSettled } from '../../ask/useSettled.ts';
 import { FaultList } from '../../frame/FaultList.tsx';
 import { useTitle } from '../../frame/useTitle.ts';
-import { useKeptText } from '../../shortlist/useKeptText.ts';
+import { useKeptText } from '../../frame/useKeptText.ts';
 import { previewQuery } from '../dataQueries.ts';
 import { useAddress } from '../useAddress.ts';
 import { FormatHelp } from './FormatHelp.tsx';

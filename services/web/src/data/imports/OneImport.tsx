@@ -7,7 +7,7 @@ import { Waiting } from '../../frame/Waiting.tsx';
 import { formatInstant } from '../../numbers/formatInstant.ts';
 import { formatCount } from '../../numbers/formatNumber.ts';
 import { apiRoot } from '../../server/request.ts';
-import { useKeptText } from '../../shortlist/useKeptText.ts';
+import { useKeptText } from '../../frame/useKeptText.ts';
 import { importQuery } from '../dataQueries.ts';
 import { countsInWords } from './fateWords.ts';
 import { ForceButton, importName, searchesInWords } from './ImportLine.tsx';
