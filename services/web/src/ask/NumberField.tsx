@@ -1,10 +1,11 @@
+import type { ReactNode } from 'react';
 import { FaultText } from './FaultText.tsx';
 import { useFaultsAt } from './faultsContext.ts';
 
 interface NumberFieldProps {
   /** place in the specification that the field writes */
   pointer: string;
-  label: string;
+  label: ReactNode;
   value: string;
   onChange: (text: string) => void;
   /** printed after the field */

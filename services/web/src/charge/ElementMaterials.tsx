@@ -40,7 +40,7 @@ export function ElementMaterials({ symbols, form, prices }: ElementMaterialsProp
               <td>
                 <NumberField
                   pointer={`/elements/${symbol}/purity`}
-                  label={`${name}: purity, wt.%`}
+                  label={<Label of={name} what="purity, wt.%" />}
                   labelUnseen
                   value={row.purity}
                   placeholder="100"
@@ -50,7 +50,7 @@ export function ElementMaterials({ symbols, form, prices }: ElementMaterialsProp
               <td>
                 <NumberField
                   pointer={`/elements/${symbol}/price`}
-                  label={`${name}: price, ${currency}/kg`}
+                  label={<Label of={name} what={`price, ${currency}/kg`} />}
                   labelUnseen
                   value={row.price}
                   placeholder={entryText(listed?.prices[symbol]?.pricePerKilogram) || 'unknown'}
@@ -60,7 +60,7 @@ export function ElementMaterials({ symbols, form, prices }: ElementMaterialsProp
               <td>
                 <NumberField
                   pointer={`/elements/${symbol}/loss`}
-                  label={`${name}: expected loss, wt.%`}
+                  label={<Label of={name} what="expected loss, wt.%" />}
                   labelUnseen
                   value={row.loss}
                   placeholder="0"
@@ -82,5 +82,15 @@ export function ElementMaterials({ symbols, form, prices }: ElementMaterialsProp
         })}
       </tbody>
     </table>
+  );
+}
+
+/** Read with the name of the element; on a phone, where its heading is near, shown without it. */
+function Label({ of, what }: { of: string; what: string }) {
+  return (
+    <>
+      <span className="unseen">{of}: </span>
+      {what}
+    </>
   );
 }

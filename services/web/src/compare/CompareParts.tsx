@@ -77,10 +77,14 @@ export function CellText({ row, at }: { row: CompareRow; at: number }) {
   const extreme = marked ? extremeOf(value, values) : null;
   return (
     <>
-      {extreme ? (
-        <span className="compare-extreme" title={extreme}>
-          <span aria-hidden="true">{extreme === 'highest' ? '▲' : '▼'}</span>
-          <span className="unseen">{extreme} </span>
+      {numeric ? (
+        <span className="compare-mark">
+          {extreme ? (
+            <span className="compare-extreme" title={extreme}>
+              <span aria-hidden="true">{extreme === 'highest' ? '▲' : '▼'}</span>
+              <span className="unseen">{extreme} </span>
+            </span>
+          ) : null}
         </span>
       ) : null}{' '}
       {text}

@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import { NoAnswer, ServerProblem } from '../server/request.ts';
 
 interface FailedProps {
@@ -6,11 +7,15 @@ interface FailedProps {
   what: string;
   /** asks again */
   onRetry?: () => void;
+  /** where all that there are are listed: offered where this one does not exist */
+  list?: { to: string; name: string };
 }
 
 /** Says what could not be shown, what is safe, and what to do. */
-export function Failed({ error, what, onRetry }: FailedProps) {
-  const remedy = error instanceof ServerProblem ? error.faults.map((fault) => fault.remedy).join(' ') : '';
+export function Failed({ error, what, onRetry, list }: FailedProps) {
+  const gone = error instanceof ServerProblem && error.status === 404 && list !== undefined;
+  const remedy =
+    error instanceof ServerProblem && !gone ? error.faults.map((fault) => fault.remedy).join(' ') : '';
   return (
     <div className="note note-danger" role="alert">
       <p>
@@ -22,7 +27,12 @@ export function Failed({ error, what, onRetry }: FailedProps) {
           asks again by itself.
         </p>
       ) : null}
-      {onRetry ? (
+      {gone ? (
+        <p>
+          See that the address is whole, or look for it among <Link href={list.to}>{list.name}</Link>.
+        </p>
+      ) : null}
+      {onRetry && !gone ? (
         <p>
           <button type="button" onClick={onRetry}>
             Ask again

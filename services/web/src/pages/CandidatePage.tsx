@@ -24,7 +24,14 @@ export function CandidatePage() {
   useTitle(read.text ?? 'An alloy');
 
   if (search.error && !search.data) {
-    return <Failed error={search.error} what="The candidate" onRetry={() => void search.refetch()} />;
+    return (
+      <Failed
+        error={search.error}
+        what="The candidate"
+        onRetry={() => void search.refetch()}
+        list={{ to: '/searches', name: 'all searches' }}
+      />
+    );
   }
   if (read.faults) return <Unreadable text={written} faults={read.faults} />;
   if (!search.data) return <Waiting what="Fetching the candidate" />;

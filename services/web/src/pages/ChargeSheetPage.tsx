@@ -17,7 +17,14 @@ export function ChargeSheetPage() {
   const [, navigate] = useLocation();
   useTitle(`Charge sheet ${number}`);
   if (error && !sheet) {
-    return <Failed error={error} what={`Charge sheet ${number}`} onRetry={() => void refetch()} />;
+    return (
+      <Failed
+        error={error}
+        what={`Charge sheet ${number}`}
+        onRetry={() => void refetch()}
+        list={{ to: '/charge-sheets', name: 'all charge sheets' }}
+      />
+    );
   }
   if (!sheet) return <Waiting what="Fetching the charge sheet" />;
   const asTemplate = () => {

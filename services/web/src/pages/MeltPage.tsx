@@ -39,7 +39,15 @@ export function MeltPage() {
       navigate('/melts');
     },
   });
-  if (error && !melt) return <Failed error={error} what="The melt" onRetry={() => void refetch()} />;
+  if (error && !melt)
+    return (
+      <Failed
+        error={error}
+        what="The melt"
+        onRetry={() => void refetch()}
+        list={{ to: '/melts', name: 'all melts' }}
+      />
+    );
   if (!melt) return <Waiting what="Fetching the melt" />;
   if (changing) return <ChangeMelt melt={melt} onEnd={() => setChanging(false)} />;
   return (

@@ -52,6 +52,7 @@ export function SearchPage() {
       <Failed
         error={failure}
         what="The search"
+        list={{ to: '/searches', name: 'all searches' }}
         onRetry={() => void (error ? refetch() : quantities.refetch())}
       />
     );

@@ -18,7 +18,15 @@ export function ShortlistPage() {
   const [person] = usePerson();
   const { list, unsent, error, refused, act, retry } = useShortlist(id);
   useTitle(list?.name.value ?? 'Shortlist');
-  if (error && !list) return <Failed error={error} what="The shortlist" onRetry={retry} />;
+  if (error && !list)
+    return (
+      <Failed
+        error={error}
+        what="The shortlist"
+        onRetry={retry}
+        list={{ to: '/shortlists', name: 'all shortlists' }}
+      />
+    );
   if (!list) return <Waiting what="Fetching the shortlist" />;
   const standing = list.entries.filter(({ removed }) => !removed.value);
   const mute = person.trim() === '';
@@ -27,9 +35,11 @@ export function ShortlistPage() {
       <header>
         <h1>{list.name.value}</h1>
         <p className="quiet">
-          Begun by {list.name.by}. Everyone with this page’s address sees it and may write on it.{' '}
-          <a href={`${apiRoot}/shortlists/${id}/export?format=html`}>Save as one file</a>{' '}
-          <a href={`${apiRoot}/shortlists/${id}/export?format=csv`}>Save as CSV</a>{' '}
+          Begun by {list.name.by}. Everyone with this page’s address sees it and may write on it.
+        </p>
+        <p className="row screen-only">
+          <a href={`${apiRoot}/shortlists/${id}/export?format=html`}>Save as one file</a>
+          <a href={`${apiRoot}/shortlists/${id}/export?format=csv`}>Save as CSV</a>
           <button type="button" className="button-plain" onClick={() => window.print()}>
             Print
           </button>

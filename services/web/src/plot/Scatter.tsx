@@ -50,7 +50,9 @@ export function Scatter(props: ScatterProps) {
   const range = useMemo(() => (colour && extentOf(colour.values)) ?? ([0, 1] as const), [colour]);
   const legend = legendHeight(
     fullest !== null && !colour ? '' : (colour?.title ?? null),
-    layers.length + front.length,
+    layers,
+    front.length > 0,
+    width,
   );
   const top = legend + axisRoom.top;
   const plotHeight = Math.round(Math.max(240, Math.min(560, width * 0.6)));

@@ -18,22 +18,47 @@ const rampWidth = 132;
 const rampSteps = 24;
 const line = 18;
 
-/** Height that the legend of a scatter needs, px. */
-export function legendHeight(colour: string | null, layers: number): number {
-  return (colour === null ? 0 : line) + (layers > 0 ? line : 0);
+const frontName = 'Pareto front of the axes';
+
+/** Height that the legend of a scatter of this width needs, px. */
+export function legendHeight(
+  colour: string | null,
+  layers: readonly ScatterLayer[],
+  front: boolean,
+  width: number,
+): number {
+  const last = placesIn(namesOf(layers, front), width).at(-1);
+  return (colour === null ? 0 : line) + (last === undefined ? 0 : last.y + line);
+}
+
+function namesOf(layers: readonly ScatterLayer[], front: boolean): string[] {
+  return [...layers.map(({ name }) => name), ...(front ? [frontName] : [])];
+}
+
+/** Where each name of the legend begins: one after the other, in as many lines as the width asks for. */
+function placesIn(names: readonly string[], width: number): { x: number; y: number }[] {
+  let [x, y] = [0, 0];
+  return names.map((name) => {
+    const needed = name.length * 6.4 + 34;
+    if (x > 0 && x + needed > width - 8) [x, y] = [0, y + line];
+    const place = { x, y };
+    x += needed;
+    return place;
+  });
 }
 
 /** What the colour and the marks of a scatter mean, inside its SVG. */
 export function ScatterLegend({ colour, range, sequence, layers, front, width }: ScatterLegendProps) {
-  const names = [...layers.map(({ name }) => name), ...(front ? ['Pareto front of the axes'] : [])];
+  const names = namesOf(layers, front);
+  const places = placesIn(names, width);
   return (
     <g className="legend">
       {colour === null ? null : <Ramp title={colour} range={range} sequence={sequence} right={width - 8} />}
       <g transform={`translate(8 ${colour === null ? 0 : line})`}>
         {names.map((name, place) => {
-          const before = names.slice(0, place).join('').length * 6.4 + place * 34;
+          const { x, y } = places[place]!;
           return (
-            <g key={name} transform={`translate(${before} 0)`}>
+            <g key={name} transform={`translate(${x} ${y})`}>
               {layers[place] ? (
                 <Mark mark={layers[place].mark} x={6} y={8} />
               ) : (

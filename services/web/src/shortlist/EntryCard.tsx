@@ -71,7 +71,7 @@ export function EntryCard({ entry, person, act }: EntryCardProps) {
             , from <Link href={`/searches/${search}`}>a search</Link>
           </>
         )}
-        {status.by === addedBy && status.at === addedAt ? null : `; ${status.value} says ${status.by}`}
+        {status.by === addedBy && status.at === addedAt ? null : `; set to “${status.value}” by ${status.by}`}
         {removed.rivals.length > 0 ? `; back on the list` : null}
       </p>
       <ul className="short-notes">

@@ -20,6 +20,7 @@ export function PickForm({ id, person }: { id: string; person: string }) {
   });
   const done = (searches ?? []).filter(({ state, kept }) => state === 'done' && kept > 0);
   const chosen = search || done[0]?.id;
+  if (searches === undefined) return null;
   if (chosen === undefined)
     return <p className="quiet">Once a search has ended, some of its candidates can be picked here.</p>;
   return (

@@ -40,7 +40,7 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
                     <span key={doi} className="doi">
                       <a href={`https://doi.org/${doi}`} rel="noreferrer">
                         {doi}
-                      </a>{' '}
+                      </a>
                     </span>
                   ))}
                   {one.doi.length > mostDois ? `and ${one.doi.length - mostDois} more` : ''}
