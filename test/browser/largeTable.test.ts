@@ -78,6 +78,15 @@ test('while a new order is made the page says so, keeps the rows of before, and 
     await may;
     await route.continue().catch(() => undefined);
   });
+  // How far it is, as the server tells it of an order that takes long enough to be asked for.
+  await page.route('**/orders', (route) =>
+    route.fulfill({
+      json: [
+        { order: 'lambda', direction: 'asc', share: 0.4 },
+        { order: 'lambda', direction: 'desc', share: 0.4 },
+      ],
+    }),
+  );
   const head = page.locator('.candidates thead').getByRole('button', { name: /Entropy–size ratio/ });
   if ((await head.count()) === 0) await page.goto(`${page.url()}?columns=lambda`);
   await head.click();
@@ -90,6 +99,7 @@ test('while a new order is made the page says so, keeps the rows of before, and 
   );
   expect(await textOf(page.locator(drawn).first())).toContain(first.slice(0, 4));
   await eventually(() => textOf(said)).toMatch(/\d s/);
+  expect(await said.getByRole('progressbar').getAttribute('value')).toBe('0.4');
   await said.getByRole('button', { name: 'Keep what was shown' }).click();
   await eventually(() => said.count()).toBe(0);
   expect(page.url()).not.toContain('order=lambda');

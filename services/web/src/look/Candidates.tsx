@@ -39,6 +39,7 @@ export function Candidates({ search, quantities, view, change }: LookProps) {
     return <Failed error={error} what="The candidates" onRetry={() => void refetch()} />;
   const selecting = (
     <Selecting
+      searchId={id}
       asked={view}
       before={before}
       kept={kept}

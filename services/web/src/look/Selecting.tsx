@@ -1,9 +1,12 @@
+import { useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import { formatCount } from '../numbers/formatNumber.ts';
+import { formatCount, formatPercent } from '../numbers/formatNumber.ts';
+import { ordersQuery } from './lookQueries.ts';
 import { selectingInWords } from './selectingInWords.ts';
 import type { ViewState } from './viewState.ts';
 
 interface SelectingProps {
+  searchId: string;
   asked: ViewState;
   /** the view whose rows are shown meanwhile, null for none */
   before: ViewState | null;
@@ -17,8 +20,13 @@ interface SelectingProps {
 const manyRows = 50_000;
 
 /** What the server does while rows are awaited, for how long already, and the way back. Appears only after a moment. */
-export function Selecting({ asked, before, kept, nameOf, onStop }: SelectingProps) {
+export function Selecting({ searchId, asked, before, kept, nameOf, onStop }: SelectingProps) {
   const seconds = useSeconds();
+  const ordered = asked.order !== 'rank';
+  const { data: orders } = useQuery(ordersQuery(searchId, ordered));
+  const share = orders?.find(
+    ({ order, direction }) => order === asked.order && direction === asked.direction,
+  )?.share;
   return (
     <div className="waiting selecting row">
       <p role="status">
@@ -30,6 +38,11 @@ export function Selecting({ asked, before, kept, nameOf, onStop }: SelectingProp
           </span>
         )}
       </p>
+      {share === undefined ? null : (
+        <progress max={1} value={share} aria-label="Of the order">
+          {formatPercent(share, 1)}
+        </progress>
+      )}
       {seconds < 1 ? null : <span aria-hidden="true">{formatCount(seconds)} s</span>}
       {before === null ? null : (
         <button type="button" onClick={onStop}>

@@ -158,3 +158,18 @@ export const candidateOfRankQuery = (id: string, rank: number) =>
     },
     staleTime: Number.POSITIVE_INFINITY,
   });
+
+/** Orders that the server is making, with the share that is done; asked again and again while somebody waits for one. */
+export const ordersQuery = (id: string, enabled: boolean) =>
+  queryOptions({
+    queryKey: ['orders', id],
+    queryFn: ({ signal }) =>
+      request<{ order: string; direction: 'asc' | 'desc'; share: number }[]>(
+        `/searches/${encodeURIComponent(id)}/orders`,
+        { signal },
+      ),
+    enabled,
+    gcTime: 0,
+    staleTime: 0,
+    refetchInterval: 300,
+  });
