@@ -1,4 +1,4 @@
-import { hazardsOf, pairEnthalpy } from '@tiegel/elements';
+import { hazardsOf, type PairValue, pairEnthalpyWith } from '@tiegel/elements';
 import type { Caution } from './caution.ts';
 import type { ChargeSheet } from './sheet.ts';
 import { vapourPressure } from './vapourPressure.ts';
@@ -16,13 +16,16 @@ const ENOUGH_OF_BOTH = 5;
 
 type Charged = Pick<ChargeSheet, 'composition' | 'window' | 'loss'>;
 
-/** Cautions of the process first, then those on record for the elements, the same kind together. */
-export function cautionsFor(sheet: Charged): Caution[] {
+/**
+ * Cautions of the process first, then those on record for the elements, the same kind together.
+ * @param pairs mixing enthalpies of one's own, in the place of those of the project
+ */
+export function cautionsFor(sheet: Charged, pairs: readonly PairValue[] = []): Caution[] {
   const symbols = Object.keys(sheet.composition);
   return [
     ...boilingFirst(sheet),
     ...evaporation(sheet),
-    ...heatOfMixing(sheet),
+    ...heatOfMixing(sheet, pairs),
     ...powders(symbols),
     ...onRecord(symbols),
   ];
@@ -76,11 +79,12 @@ function madeUpFor(symbols: readonly string[], loss: Readonly<Record<string, num
     .join(' ');
 }
 
-function heatOfMixing({ composition }: Charged): Caution[] {
+function heatOfMixing({ composition }: Charged, own: readonly PairValue[]): Caution[] {
+  const enthalpyOf = pairEnthalpyWith(own);
   const symbols = Object.keys(composition).filter((symbol) => composition[symbol]! >= ENOUGH_OF_BOTH);
   const pairs = symbols.flatMap((a, at) =>
     symbols.slice(at + 1).flatMap((b) => {
-      const enthalpy = pairEnthalpy(a, b);
+      const enthalpy = enthalpyOf(a, b);
       return enthalpy !== null && enthalpy <= VIOLENT_PAIR ? [{ a, b, enthalpy }] : [];
     }),
   );

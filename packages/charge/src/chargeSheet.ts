@@ -69,7 +69,7 @@ export function chargeSheet(request: ChargeRequest): ChargeSheet {
       ingot: total - Object.values(lost).reduce((grams_, one) => grams_ + one, 0),
     },
   };
-  return { ...sheet, notes: notesOn(sheet), cautions: cautionsFor(sheet) };
+  return { ...sheet, notes: notesOn(sheet), cautions: cautionsFor(sheet, request.pairs) };
 }
 
 /** Mass of each element that must be charged for the target after its losses; 1 in all. */

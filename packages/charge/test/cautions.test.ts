@@ -82,3 +82,22 @@ test('each caution defers to data sheets, local codes and licensed practice', ()
     expect(follow).toMatch(/safety data sheet.*local codes.*licensed/);
   }
 });
+
+// Invented: the project has −2 kJ/mol for Fe–Ni and −22 for Al–Ni.
+test('the heat of mixing is that of one’s own pair value where there is one', () => {
+  const composition = parseAlloy('AlFeNi');
+  const own = (a: string, b: string, mixingEnthalpy: number) => ({
+    a,
+    b,
+    mixingEnthalpy,
+    source: 'invented',
+  });
+  const pairs = [own('Al', 'Ni', -5), own('Fe', 'Ni', -31)];
+  const asked = { composition, mass: 50, resolution: 0.001, ...pureMaterials(['Al', 'Fe', 'Ni'], null) };
+  const mixing = (more: object) =>
+    chargeSheet({ ...asked, ...more }).cautions.find(({ kind }) => kind === 'heat of mixing');
+  expect(mixing({})!.about).toEqual(['Al', 'Ni']);
+  const caution = mixing({ pairs })!;
+  expect(caution.about).toEqual(['Fe', 'Ni']);
+  expect(caution.text).toContain('Fe–Ni −31');
+});

@@ -9,6 +9,7 @@ export { trainedPhaseReport } from './data/phaseReport.ts';
 export { type Dossier, dossierOf } from './dossier/dossierOf.ts';
 export * from './explain/explain.ts';
 export type { Paragraph } from './explain/paragraph.ts';
+export * from './explain/withOwnAlloys.ts';
 export { lateQuantities } from './late/index.ts';
 export type { LateQuantity } from './late/lateQuantity.ts';
 export * from './late/lateValuesOf.ts';

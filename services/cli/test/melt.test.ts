@@ -75,6 +75,8 @@ test('a melt is listed, shown, changed, deleted and brought back', async () => {
 
 test('melts stand beside the published alloys in the evidence of their database', async () => {
   const where = await freshDatabase();
+  // Makes the database: who only reads makes none.
+  expect(await jsonOf(['melt', 'list', ...where])).toEqual([]);
   expect((await jsonOf(['evidence', ...where])).own).toBeNull();
   await jsonOf(['melt', 'record', '-', ...where], { input: entry() });
   expect((await jsonOf(['evidence', ...where])).own).toMatchObject({ melts: 1, systems: 1 });
@@ -103,6 +105,8 @@ test('what is wrong is told with its place, and nothing is recorded', async () =
 test('what a recalibration on own melts lacks stands in the evidence and the explanation of their database', async () => {
   const where = await freshDatabase();
   const lacks = /still\s+missing\s+20\s+melts,\s+5\s+systems/;
+  // Makes the database: who only reads makes none.
+  expect(await jsonOf(['melt', 'list', ...where])).toEqual([]);
   expect((await tiegel(['evidence', ...where])).out).toMatch(lacks);
   const { out } = await tiegel(['explain', 'AlCoCrFeNi', ...where]);
   expect(out).toMatch(/^Phases, by your own melts$/m);

@@ -9,6 +9,7 @@ export interface Paragraph {
   subject:
     | 'composition'
     | 'published'
+    | 'broughtIn'
     | 'phases'
     | 'own'
     | 'disagreement'

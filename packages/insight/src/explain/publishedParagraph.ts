@@ -36,13 +36,15 @@ function beside(neighbours: readonly Neighbour[]): string[] {
     );
 }
 
-function differing(distance: number): string {
+/** How far a neighbour is, in words. */
+export function differing(distance: number): string {
   return distance < 0.01
     ? 'less than 1 % of the atoms apart'
     : `${percentInWords(distance)} of the atoms apart`;
 }
 
-function citations(formula: string, doi: readonly string[]): string[] {
+/** Where it is published, in words; none without a DOI. */
+export function citations(formula: string, doi: readonly string[]): string[] {
   if (doi.length === 0) return [];
   const more = doi.length > MOST_DOI ? ` and ${doi.length - MOST_DOI} more` : '';
   return [`${formula}: doi ${doi.slice(0, MOST_DOI).join(', ')}${more}`];

@@ -1,6 +1,6 @@
 import { type ChargeSheet, chargeNumber, numberOfCharge } from '@tiegel/charge';
 import { problem } from '@tiegel/contract';
-import { dataVersionOf, type PriceList } from '@tiegel/elements';
+import { dataVersionOf, type PairValue, type PriceList } from '@tiegel/elements';
 import type { ChargeSheetTable, StoredChargeSheet } from '@tiegel/store';
 
 /** A charge sheet under its number, with what it was worked out from. */
@@ -22,7 +22,9 @@ export interface SavedChargeSheet extends ChargeSheet {
 interface SheetOrigin {
   name: string;
   request: Record<string, unknown>;
+  /** what was in force */
   prices: PriceList | null;
+  pairs: readonly PairValue[];
 }
 
 /** Charge sheets under numbers that a melt refers to; none is ever changed. */
@@ -39,10 +41,10 @@ type Kept = Omit<SavedChargeSheet, 'number' | 'savedAt'>;
 
 export function openChargeSheets(table: ChargeSheetTable): ChargeSheets {
   return {
-    save(sheet, { name, request, prices }, key = null) {
+    save(sheet, { name, request, prices, pairs }, key = null) {
       const kept: Kept = {
         ...sheet,
-        ...{ name: name.trim(), request, dataVersion: dataVersionOf(prices) },
+        ...{ name: name.trim(), request, dataVersion: dataVersionOf(prices, [], pairs) },
         prices: prices && { currency: prices.currency, date: prices.date, invented: prices.invented },
       };
       return savedOf(table.save(kept, new Date().toISOString(), key).stored);

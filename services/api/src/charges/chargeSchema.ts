@@ -111,7 +111,7 @@ export const chargeAnswerFields = {
 };
 
 /**
- * The charge that a body asks for, with every default.
+ * The charge that a body asks for, with every default and the pair values in force.
  * @throws ProblemError with every fault of the form, of the alloy, of purities and of materials
  */
 export function readCharge(
@@ -129,10 +129,8 @@ export function readCharge(
   const { materials, ...asked } = body as z.infer<typeof chargeBodySchema>;
   if (materials === 'in force') {
     const entry = { ...asked, composition, ...imports.materialsFor(composition) };
-    return chargeRequestOf(entry, prices());
+    return { ...chargeRequestOf(entry, prices()), pairs: imports.pairs() };
   }
-  return chargeRequestOf(
-    { ...asked, composition, ...(materials === undefined ? {} : { materials }) },
-    prices(),
-  );
+  const entry = { ...asked, composition, ...(materials === undefined ? {} : { materials }) };
+  return { ...chargeRequestOf(entry, prices()), pairs: imports.pairs() };
 }

@@ -72,11 +72,11 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
       },
     },
     async (request, reply) => {
-      const prices = searches.prices();
+      const [prices, pairs] = [searches.prices(), searches.pairs()];
       const sheet = chargeSheet(readCharge(bodySchema, request.body, searches));
       const { name = '', ...asked } = request.body as z.infer<typeof bodySchema>;
       const key = request.headers['idempotency-key'] ?? null;
-      const saved = chargeSheets.save(sheet, { name, request: asked, prices }, key) as Saved;
+      const saved = chargeSheets.save(sheet, { name, request: asked, prices, pairs }, key) as Saved;
       return reply.code(201).header('location', `/api/v1${path}/${saved.number}`).send(saved);
     },
   );

@@ -1,7 +1,7 @@
 import { faultsOf, ProblemError } from '@tiegel/contract';
 import type { Composition } from '@tiegel/elements';
 import { dataVersionOf } from '@tiegel/elements';
-import { explain, withOwnNeighbours } from '@tiegel/insight';
+import { explain, withOwnAlloys } from '@tiegel/insight';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { dossierFields } from '../alloys/dossierSchema.ts';
@@ -75,10 +75,8 @@ export function explainRoute(app: Server, { searches, melts }: Parts): void {
       const { composition, conditions } = read(request.body);
       const facts = keptFacts(Object.keys(composition), searches);
       const told = explain(composition, facts, conditions, keptRecalibration(melts.observed()));
-      const nearest = withOwnNeighbours(composition, told.nearest, searches.imports.alloys());
       return {
-        ...told,
-        nearest,
+        ...withOwnAlloys(told, searches.imports.alloys()),
         dataVersion: dataVersionOf(searches.prices(), [], searches.pairs()),
       } as z.input<typeof explanationSchema>;
     },

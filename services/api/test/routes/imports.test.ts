@@ -126,6 +126,15 @@ test('pair values in force go into screening, and into searches with their data 
   expect(after.bestSoFar!.score).toBeCloseTo(-30, 12);
   expect(await get(`/imports/${number}`)).toMatchObject({ searches: 1 });
 
+  // A charge sheet is of the same data, and its cautions know the pair.
+  const charged = await server.ask({
+    ...{ method: 'POST', url: '/api/v1/charge-sheets' },
+    payload: { composition: 'AlNi', mass: 50, resolution: 0.001 },
+  });
+  expect(charged.json().dataVersion).toBe(told.dataVersion);
+  const mixing = charged.json().cautions.find(({ kind }: { kind: string }) => kind === 'heat of mixing');
+  expect(mixing.text).toContain('Al–Ni −30');
+
   const versions = await get('/data-versions');
   expect(versions.current).toBe(after.dataVersion);
   expect(versions.items).toMatchObject([

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { observedIn } from '../input/observedIn.ts';
+import { dataInForce } from '../input/dataInForce.ts';
 import { evidenceLines } from '../output/evidenceLines.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
@@ -22,7 +22,7 @@ export function evidenceCommand(program: Command): void {
 async function onOwnMelts(database: string | undefined) {
   if (database === undefined) return { own: null, broughtIn: null, recalibration: null };
   const { ownEvidence, ownRecalibration, recalibrationInWords } = await import('@tiegel/insight');
-  const { melts, broughtIn } = await observedIn(database);
+  const { melts, broughtIn } = await dataInForce({ database });
   const recalibration = ownRecalibration(melts);
   return {
     own: melts.length === 0 ? null : ownEvidence(melts),

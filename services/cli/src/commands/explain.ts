@@ -1,8 +1,10 @@
-import { factsFor } from '@tiegel/elements';
+import type { Facts } from '@tiegel/contract';
+import { type Composition, factsFor } from '@tiegel/elements';
+import type { Explanation } from '@tiegel/insight';
 import type { Command } from 'commander';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
-import { observedIn } from '../input/observedIn.ts';
-import { pairsOption, readPairs } from '../input/pairsOption.ts';
+import { type DataInForce, dataInForce, inForceOption } from '../input/dataInForce.ts';
+import { pairsOption } from '../input/pairsOption.ts';
 import { readAlloy } from '../input/readAlloy.ts';
 import { explanationText } from '../output/explanationText.ts';
 import { jsonText } from '../output/jsonText.ts';
@@ -22,20 +24,27 @@ export function explainCommand(program: Command): void {
     .description('what is published of an alloy and what the models say, in words')
     .argument('<alloy...>', 'such as AlCoCrFeNi or "Co20 Cr20 Fe20 Mn20 Ni20"')
     .option('--wt', 'amounts are wt.%, not at.%')
-    .option('--database <file>', 'the phase estimate also recalibrated on the melts of this database')
     .option('--json', 'the same as a JSON object on standard output')
     .action(async (words: string[], options: Options) => {
       const composition = readAlloy(words, options.wt ? 'weight' : 'atoms');
-      const { explain } = await import('@tiegel/insight');
-      const facts = factsFor(Object.keys(composition), { pairs: readPairs(options.pairs) });
-      const recalibration = options.database === undefined ? null : await recalibrationIn(options.database);
-      const told = explain(composition, facts, conditionsIn(options), recalibration);
+      const data = await dataInForce(options);
+      const facts = factsFor(Object.keys(composition), { pairs: data.pairs });
+      const told = await tell(composition, facts, options, data);
       await standardOutput(options.json ? jsonText(told) : explanationText(told));
     });
+  inForceOption(command, 'pair values, alloys and recalibration');
   conditionOptions(pairsOption(command));
 }
 
-async function recalibrationIn(database: string) {
-  const { ownRecalibration } = await import('@tiegel/insight');
-  return ownRecalibration((await observedIn(database)).melts);
+/** With a database also its alloys, and what its melts make of the estimate. */
+async function tell(
+  composition: Composition,
+  facts: Facts,
+  options: Options,
+  { melts, alloys }: DataInForce,
+): Promise<Explanation> {
+  const { explain, ownRecalibration, withOwnAlloys } = await import('@tiegel/insight');
+  const conditions = conditionsIn(options);
+  if (options.database === undefined) return explain(composition, facts, conditions);
+  return withOwnAlloys(explain(composition, facts, conditions, ownRecalibration(melts)), alloys);
 }

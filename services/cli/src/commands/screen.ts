@@ -6,7 +6,7 @@ import {
   spacedComposition,
   withOwnColumn,
 } from '@tiegel/elements';
-import type { Dossier } from '@tiegel/insight';
+import type { Dossier, OwnNeighbourAlloy } from '@tiegel/insight';
 import { ownQuantities, type Quantity, type QuantityValues, quantities, screening } from '@tiegel/screening';
 import type { Command } from 'commander';
 import { columnOption, readColumns } from '../input/columnOption.ts';
@@ -17,9 +17,9 @@ import {
   conditionsIn,
   conditionsInWords,
 } from '../input/conditionOptions.ts';
-import { pairsOption, readPairs } from '../input/pairsOption.ts';
+import { dataInForce, inForceOption } from '../input/dataInForce.ts';
+import { pairsOption } from '../input/pairsOption.ts';
 import { alloyLines, readAlloys } from '../input/readAlloys.ts';
-import { readPrices } from '../input/readPrices.ts';
 import { readText } from '../input/readText.ts';
 import { wrapped } from '../output/inWords.ts';
 import { jsonList } from '../output/jsonText.ts';
@@ -32,6 +32,7 @@ interface Options extends ConditionOptions {
   file?: string;
   prices?: string;
   pairs?: string;
+  database?: string;
   column?: string[];
   json?: true;
 }
@@ -58,25 +59,24 @@ export function screenCommand(program: Command): void {
     .option('--prices <file>', 'your own price list (CSV) instead of the invented one')
     .option('--json', 'a JSON array on standard output, with criteria, phases and what competes')
     .action(async (alloys: string[], options: Options) => {
-      const { wt, file, prices, column, json } = options;
+      const { wt, file, column, json, database } = options;
       const texts = [...alloys, ...(file === undefined ? [] : alloyLines(readText(file)))];
-      const list = readPrices(prices);
       const set = conditionsIn(options);
       const compositions = readAlloys(texts, wt ? 'weight' : 'atoms');
       const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
       const columns = readColumns(column);
       const asked = [...quantities, ...ownQuantities({ columns })];
-      const facts = columns.reduce(
-        withOwnColumn,
-        factsFor([...symbols], { prices: list, pairs: readPairs(options.pairs) }),
-      );
+      const { prices, pairs, alloys: brought } = await dataInForce(options);
+      const facts = columns.reduce(withOwnColumn, factsFor([...symbols], { prices, pairs }));
+      const own = database === undefined ? null : brought;
       const screened = screen(compositions, facts, asked, set);
       await standardOutput(
         json
-          ? withEnd(jsonList(await withDossiers(screened, facts, set)))
-          : tables([...screened], asked, list, set),
+          ? withEnd(jsonList(await withDossiers(screened, facts, set, own)))
+          : tables([...screened], asked, prices, set),
       );
     });
+  inForceOption(command, 'pair values, prices and alloys');
   conditionOptions(pairsOption(columnOption(command)));
 }
 
@@ -90,15 +90,24 @@ function* screen(
   for (const composition of compositions) yield { composition, quantities: values(composition) };
 }
 
-/** The models take longer to load than all else: only who reads of them waits for them. */
+/**
+ * The models take longer to load than all else: only who reads of them waits for them.
+ * @param own alloys that were brought in, among the neighbours; null where no database was named
+ */
 async function withDossiers(
   screened: Iterable<Screened>,
   facts: Facts,
   set: Conditions,
+  own: readonly OwnNeighbourAlloy[] | null,
 ): Promise<Iterable<Screened & Dossier>> {
-  const { dossierOf } = await import('@tiegel/insight');
+  const { dossierOf, withOwnNeighbours } = await import('@tiegel/insight');
   return (function* () {
-    for (const one of screened) yield { ...one, ...dossierOf(one.composition, facts, set) };
+    for (const one of screened) {
+      const dossier = dossierOf(one.composition, facts, set);
+      const { nearest } = dossier;
+      const known = own === null ? nearest : withOwnNeighbours(one.composition, nearest, own);
+      yield { ...one, ...dossier, nearest: known };
+    }
   })();
 }
 

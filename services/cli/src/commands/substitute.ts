@@ -1,10 +1,10 @@
 import { factsFor, symbols } from '@tiegel/elements';
 import type { Command } from 'commander';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
-import { pairsOption, readPairs } from '../input/pairsOption.ts';
+import { dataInForce, inForceOption } from '../input/dataInForce.ts';
+import { pairsOption } from '../input/pairsOption.ts';
 import { readAlloy } from '../input/readAlloy.ts';
 import { readLimits } from '../input/readLimits.ts';
-import { readPrices } from '../input/readPrices.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { substituteText } from '../output/substituteText.ts';
@@ -16,6 +16,7 @@ interface Options extends ConditionOptions {
   limits?: string;
   prices?: string;
   pairs?: string;
+  database?: string;
   json?: true;
 }
 
@@ -34,8 +35,8 @@ export function substituteCommand(program: Command): void {
     .action(async (words: string[], options: Options) => {
       const composition = readAlloy(words, options.wt ? 'weight' : 'atoms');
       const asked = readLimits(options.limits);
-      const prices = readPrices(options.prices);
-      const facts = factsFor(symbols, { prices, pairs: readPairs(options.pairs) });
+      const { prices, pairs } = await dataInForce(options);
+      const facts = factsFor(symbols, { prices, pairs });
       const { phaseOf, substitutes } = await import('@tiegel/insight');
       const items = substitutes(composition, {
         replace: options.replace,
@@ -47,6 +48,7 @@ export function substituteCommand(program: Command): void {
       });
       await standardOutput(options.json ? jsonText({ items }) : substituteText(items, asked.limits, prices));
     });
+  inForceOption(command, 'pair values and prices');
   conditionOptions(pairsOption(command));
 }
 

@@ -3,11 +3,11 @@ import { factsFor } from '@tiegel/elements';
 import type { Command } from 'commander';
 import { gramsAboveZero } from '../input/amountsBySymbol.ts';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
+import { dataInForce, inForceOption } from '../input/dataInForce.ts';
 import { type LimitOptions, limitOptions, limitsIn } from '../input/limitOptions.ts';
-import { pairsOption, readPairs } from '../input/pairsOption.ts';
+import { pairsOption } from '../input/pairsOption.ts';
 import { readAlloy } from '../input/readAlloy.ts';
 import { readLimits } from '../input/readLimits.ts';
-import { readPrices } from '../input/readPrices.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { weighingText } from '../output/weighingText.ts';
@@ -19,6 +19,7 @@ interface Options extends ConditionOptions, LimitOptions {
   limits?: string;
   prices?: string;
   pairs?: string;
+  database?: string;
   json?: true;
 }
 
@@ -37,14 +38,14 @@ export function weighingCommand(program: Command): void {
     .action(async (words: string[], options: Options) => {
       const { mass, resolution } = options;
       const composition = readAlloy(words, options.wt ? 'weight' : 'atoms');
-      const prices = readPrices(options.prices);
       const asked = readLimits(options.limits);
       const conditions = { ...asked.conditions, ...conditionsIn(options) };
       const limits = [...asked.limits, ...limitsIn(options)];
       const { criterionVerdicts, weighingError, weighingFaults } = await import('@tiegel/insight');
       const faults = weighingFaults(composition, mass, resolution);
       if (faults.length > 0) throw new ProblemError(faults);
-      const facts = factsFor(Object.keys(composition), { prices, pairs: readPairs(options.pairs) });
+      const { prices, pairs } = await dataInForce(options);
+      const facts = factsFor(Object.keys(composition), { prices, pairs });
       const { verdicts: criteria, ...rest } = weighingError(composition, {
         ...{ mass, resolution, facts, conditions, limits },
         verdicts: criterionVerdicts(facts, conditions),
@@ -56,5 +57,6 @@ export function weighingCommand(program: Command): void {
       );
     });
   limitOptions(command);
+  inForceOption(command, 'pair values and prices');
   conditionOptions(pairsOption(command));
 }

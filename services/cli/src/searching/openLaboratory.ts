@@ -1,4 +1,6 @@
+import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { problem } from '@tiegel/contract';
 import {
   type ChargeSheets,
   candidateColumns,
@@ -41,6 +43,16 @@ export function openLaboratory(database: string | undefined): Laboratory {
     shortlists: openShortlists(store.shortlists, keptCandidates(store)),
     close: () => store.close(),
   };
+}
+
+/**
+ * The same for who only reads: opening makes a database, and one that is not there was misspelled.
+ * @throws ProblemError file/unreadable where there is no such file, and those of openLaboratory
+ */
+export function openToRead(database: string): Laboratory {
+  if (!existsSync(placeOf(database)))
+    throw problem('file/unreadable', { file: database, why: 'there is no such file' });
+  return openLaboratory(database);
 }
 
 function serviceDatabase({ DATA_DIR }: NodeJS.ProcessEnv): string {

@@ -1,0 +1,56 @@
+import { demoPrices, type OwnAlloy, type PairValue, type PriceList } from '@tiegel/elements';
+import type { ObservedAlloy } from '@tiegel/insight';
+import type { Brought } from '@tiegel/search';
+import type { Command } from 'commander';
+import { readPairs } from './pairsOption.ts';
+import { readPrices } from './readPrices.ts';
+
+/** Data that a command computes from, beside those that come with the program. */
+export interface DataInForce {
+  prices: PriceList;
+  pairs: readonly PairValue[];
+  /** that were brought in */
+  alloys: readonly Brought<OwnAlloy>[];
+  /** melts whose phases were observed */
+  melts: ObservedAlloy[];
+  /** alloys that were brought in with their phases */
+  broughtIn: ObservedAlloy[];
+}
+
+/** Adds --database to a command that reads what is in force there. */
+export function inForceOption(command: Command, what: string): Command {
+  return command.option('--database <file>', `with ${what} of this database`);
+}
+
+/**
+ * What is in force in the database that was named, files of the command before it; without a
+ * database the files alone.
+ * @throws ProblemError those of openToRead, readPrices and readPairs
+ */
+export async function dataInForce({
+  database,
+  prices: priceFile,
+  pairs: pairFile,
+}: {
+  database?: string;
+  prices?: string;
+  pairs?: string;
+}): Promise<DataInForce> {
+  const list = readPrices(priceFile);
+  const values = readPairs(pairFile);
+  if (database === undefined) return { prices: list, pairs: values, alloys: [], melts: [], broughtIn: [] };
+  const { openToRead } = await import('../searching/openLaboratory.ts');
+  const { melts, imports, close } = openToRead(database);
+  try {
+    return {
+      prices: priceFile === undefined ? (imports.prices() ?? demoPrices) : list,
+      // Of the same pair the later value holds.
+      pairs: [...imports.pairs(), ...values],
+      alloys: imports.alloys(),
+      melts: melts.observed(),
+      broughtIn: imports.observed(),
+    };
+  } finally {
+    close();
+  }
+}
