@@ -141,16 +141,15 @@ test('hazards of what is picked are shown, and the prices say that they are inve
   expect(await textOf(note)).toMatch(/invented/);
 
   await note.getByText('Use your own prices').click();
-  const give = (csv: string) =>
-    page
-      .getByLabel('Price list')
-      .setInputFiles({ name: 'prices.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
-  await give(
-    'symbol,pricePerKilogram,currency,date,source\nFe,1,EUR,2026-01-01,a quotation\nNi,20,USD,2026-01-01,a quotation\n',
-  );
-  await page.getByText('The price list was not taken; the one before still holds.').waitFor();
-  await give('symbol,pricePerKilogram,currency,date,source\nFe,1.5,NOK,2026-03-01,a quotation\n');
+  await note.getByRole('link', { name: 'Bring in a price list' }).click();
+  await page
+    .getByLabel('Rows as CSV')
+    .fill('symbol,pricePerKilogram,currency,date,source\nFe,1.5,NOK,2026-03-01,a quotation\n');
+  await page.getByRole('button', { name: 'Store the rows' }).click();
+  await page.waitForURL(/\/data\/imports\/\d+$/);
+  await page.getByRole('navigation').getByRole('link', { name: 'Ask', exact: true }).first().click();
   await note.getByText('Prices: your list, NOK per kg, newest entry 2026-03-01.').waitFor();
+  await note.getByText('Use your own prices').click();
   // Cost is limited, and the list has no price of the other elements.
   await eventually(() => textOf(panel(page))).toMatch(/to mend/);
   await page.getByRole('button', { name: 'Go back to the demonstration prices' }).click();
