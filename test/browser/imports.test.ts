@@ -121,6 +121,7 @@ test('alloys of one’s own stand among the published ones, are found, and lead 
   await tabTo(page, /^Hf25 Mo25 Ta25 W25$/);
   await page.keyboard.press('Enter');
   await page.waitForURL(/\/alloys\/Hf25Mo25Ta25W25$/);
+  await page.locator('.nearest-table').getByRole('link', { name: '● yours' }).waitFor();
   await withdraw(version);
   await page.goto(`${site.url}/data/alloys?own=yes`);
   await page.getByText('No alloy here meets all of this.').waitFor();

@@ -54,6 +54,9 @@ export interface Neighbour {
   phases: string | null;
   reports: { phases: string; references: number }[];
   doi: string[];
+  /** brought in by the laboratory, under the number of that import */
+  own: boolean;
+  import: number | null;
 }
 
 interface Paragraph {

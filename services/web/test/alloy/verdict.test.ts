@@ -14,6 +14,7 @@ const estimate = (part: Partial<PhaseEstimate>): PhaseEstimate => ({
 });
 const neighbour = (reports: [string, number][], distance = 0): Neighbour => ({
   ...{ formula: 'CoNi', composition: { Co: 50, Ni: 50 }, distance, phases: reports[0]?.[0] ?? null, doi: [] },
+  ...{ own: false, import: null },
   reports: reports.map(([phases, references]) => ({ phases, references })),
 });
 

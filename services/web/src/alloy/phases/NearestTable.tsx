@@ -7,11 +7,11 @@ import { isSame, reportsInWords } from '../verdict/publishedInWords.ts';
 /** DOIs that stand in the table; the rest is counted. */
 const mostDois = 3;
 
-/** The published alloys nearest in composition, with what was reported and where. */
+/** The known alloys nearest in composition, published or brought in, with what was reported and where. */
 export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
   return (
     <div className="column">
-      <h3 id="nearest">Nearest published alloys</h3>
+      <h3 id="nearest">Nearest known alloys</h3>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
       <section className="scroll-x" aria-labelledby="nearest" tabIndex={0}>
         <table className="plain-table cards nearest-table">
@@ -21,21 +21,26 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
               <th scope="col" className="number">
                 Atoms that differ
               </th>
-              <th scope="col">Phases as published</th>
+              <th scope="col">Phases as reported</th>
               <th scope="col">Where</th>
             </tr>
           </thead>
           <tbody>
             {nearest.map((one) => (
-              <tr key={one.formula + formatComposition(one.composition)}>
+              <tr key={`${one.formula} ${formatComposition(one.composition)} ${one.import}`}>
                 <th scope="row" className="plain">
                   <Link href={`/alloys/${formatComposition(one.composition)}`}>{one.formula}</Link>
                 </th>
                 <td className="number" data-label="Atoms that differ">
                   {isSame(one) ? 'the same' : formatPercent(one.distance, 1)}
                 </td>
-                <td data-label="Phases as published">{reportsInWords(one)}</td>
+                <td data-label="Phases as reported">{reportsInWords(one)}</td>
                 <td data-label="Where">
+                  {one.own ? (
+                    <Link href={one.import === null ? '/data/imports' : `/data/imports/${one.import}`}>
+                      ● yours
+                    </Link>
+                  ) : null}{' '}
                   {one.doi.slice(0, mostDois).map((doi) => (
                     <span key={doi} className="doi">
                       <a href={`https://doi.org/${doi}`} rel="noreferrer">
