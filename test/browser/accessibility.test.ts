@@ -117,7 +117,6 @@ test.each(Object.keys(whole))(
     await page.setViewportSize({ width: 390, height: 844 });
     await isWhole();
     expect(await seriousFindings(page)).toEqual([]);
-    await page.context().close();
   },
 );
 

@@ -1,6 +1,6 @@
 import type { SearchView } from '@tiegel/contract';
 import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { afterEach, expect } from 'vitest';
 import { freePort } from '../fixtures/freePort.ts';
 import { startApi } from '../fixtures/processes.ts';
 import { temporaryFolder } from '../fixtures/temporaryFolder.ts';
@@ -35,6 +35,15 @@ export interface Site {
   close(): Promise<void>;
 }
 
+const browsers = new Set<Browser>();
+// Pages that nobody looks at any more would go on drawing and asking beside the next test; scripts close theirs.
+if (process.env.VITEST) {
+  afterEach(async () => {
+    const left = [...browsers].flatMap((browser) => browser.contexts());
+    await Promise.all(left.map((context) => context.close()));
+  });
+}
+
 /** Starts the api and a browser. `fill` puts something into the empty data folder before. */
 export async function openSite(fill: (dataFolder: string) => void = () => {}): Promise<Site> {
   await builtPages();
@@ -43,6 +52,7 @@ export async function openSite(fill: (dataFolder: string) => void = () => {}): P
   const settings = { dataFolder: folder.path, port: await freePort(), workers: 2 };
   let server = await startApi(settings);
   const browser = await chromium.launch({ executablePath, args });
+  browsers.add(browser);
 
   const api = async <T>(path: string, body?: unknown): Promise<T> => {
     const sent =
@@ -70,6 +80,7 @@ export async function openSite(fill: (dataFolder: string) => void = () => {}): P
       server = await startApi(settings);
     },
     async close() {
+      browsers.delete(browser);
       await browser.close();
       await server.stop();
       await folder.remove();
