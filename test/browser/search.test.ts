@@ -96,9 +96,10 @@ test('the demonstration is described, run, ordered, filtered, exported and read,
   await page.locator('.candidates tbody a').first().click();
   await page.waitForURL(/\/candidates\//);
   await page.locator('.quantity').first().waitFor();
-  const text = await textOf(page.locator('article'));
-  expect(text).toContain(`Rank ${first.rank.toLocaleString('en-US')} of`);
-  expect(text).toContain(first.quantities.density!.toFixed(2));
+  // The rank is looked for while the quantities stand already.
+  const article = () => textOf(page.locator('article'));
+  await eventually(article).toContain(`Rank ${first.rank.toLocaleString('en-US')} of`);
+  expect(await article()).toContain(first.quantities.density!.toFixed(2));
   await page.locator('.quantity summary').first().click();
   expect(await textOf(page.locator('.formula').first())).toContain('Σ');
   expect(wrongs).toEqual([]);
