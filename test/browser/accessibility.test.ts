@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { CandidatePage } from '@tiegel/contract';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { axeOf } from './axeOf.ts';
 import { openSite, type Site } from './site.ts';
 
 let site: Site;
@@ -126,12 +126,8 @@ async function seriousFindings(page: Page, open = 'main details', rules?: string
   await page.evaluate(
     `document.querySelectorAll('main details').forEach((one) => { one.open = one.matches('${open}'); })`,
   );
-  // Each node that passes need not be described.
-  const axe = new AxeBuilder({ page }).options({
-    resultTypes: ['violations'],
-    ...(rules ? { runOnly: { type: 'rule', values: rules } } : {}),
-  });
-  const { violations, passes } = await axe.analyze();
+  const axe = axeOf(page);
+  const { violations, passes } = await (rules ? axe.withRules(rules) : axe).analyze();
   expect(passes.length).toBeGreaterThan(rules ? 0 : 10);
   return violations
     .filter(({ impact }) => impact === 'serious' || impact === 'critical')
@@ -142,6 +138,6 @@ test('what is wrong with a form is found by axe where something is wrong', async
   const { page } = await site.visit('/ask');
   await page.locator('.card').first().waitFor();
   await page.evaluate("document.querySelector('label[for=field-components-min]').remove()");
-  const { violations } = await new AxeBuilder({ page }).withRules(['label']).analyze();
+  const { violations } = await axeOf(page).withRules(['label']).analyze();
   expect(violations.map(({ id }) => id)).toEqual(['label']);
 });

@@ -27,6 +27,8 @@ const quantity = (page: Page, name: string) =>
 const shownOf = (page: Page, name: string) => textOf(quantity(page, name).locator('.quantity-value'));
 const answered = (page: Page) => page.locator('.verdict-line').waitFor();
 const fresh = (page: Page) => eventually(() => page.locator('.dimmed').count()).toBe(0);
+const notKept = (page: Page) =>
+  page.getByRole('status').filter({ hasText: 'Not among the kept candidates of the search' });
 const pathOf = (page: Page) => new URL(page.url()).pathname;
 
 // wt.% of cobalt by hand, with the standard atomic weights of IUPAC 2021: 58.933 / (58.933 + 51.996 + 55.845 + 54.938 + 58.693) = 21.02 %.
@@ -208,10 +210,15 @@ test('a candidate shows rank and margins; changed, it says that the search did n
   await field.press('ArrowUp');
   expect(Number(await field.inputValue())).toBe(best.composition[element!]! + 5);
   await field.fill('97');
-  await page.getByText('Not among the kept candidates of the search').waitFor();
+  const undo = page.getByRole('button', { name: 'Undo all changes' });
+  const place = await undo.boundingBox();
+  await notKept(page).waitFor();
   await eventually(() => limits.locator('.unmet').count()).toBeGreaterThan(0);
   expect(pathOf(page)).toMatch(new RegExp(`^/searches/${search}/candidates/`));
-  await page.getByRole('button', { name: 'Undo all changes' }).click();
+  // Answers that come in must not move it away under the hand.
+  await fresh(page);
+  expect(await undo.boundingBox()).toEqual(place);
+  await undo.click();
   await page.getByText(/Rank 1 of/).waitFor();
   expect(wrongs).toEqual([]);
 });

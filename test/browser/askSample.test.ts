@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Distributions, SearchSpecification } from '@tiegel/contract';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { axeOf } from './axeOf.ts';
 import { eventually, openSite, type Site, textOf } from './site.ts';
 
 let site: Site;
@@ -174,7 +174,7 @@ test.each([
   await page.getByLabel('Partners that may come in').fill('Xx');
   await page.getByRole('button', { name: 'Fill elements and shares' }).click();
   await page.locator('.begin-way .fault').first().waitFor();
-  const { violations } = await new AxeBuilder({ page }).analyze();
+  const { violations } = await axeOf(page).analyze();
   const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
   expect(
     grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),

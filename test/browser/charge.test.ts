@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import { elements as outside } from 'chemical-elements';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeOf } from './axeOf.ts';
 import { eventually, openSite, type Site, textOf } from './site.ts';
 
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
@@ -302,7 +302,7 @@ test.each(addresses.flatMap((address) => looks.map((look) => ({ address, look })
       await page.locator('.sheet').waitFor();
     }
     await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
-    const { violations, passes } = await new AxeBuilder({ page }).analyze();
+    const { violations, passes } = await axeOf(page).analyze();
     await page.context().close();
     expect(passes.length).toBeGreaterThan(10);
     const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeOf } from './axeOf.ts';
 import { eventually, openSite, type Site, textOf } from './site.ts';
 
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
@@ -243,7 +243,7 @@ test.each(['list', 'form', 'melt'].flatMap((name) => looks.map((look) => ({ name
     const { page } = await site.visit(addresses[name]!, look);
     await page.locator('.melt-line, .melt-row, .melt-facts').first().waitFor();
     await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
-    const { violations, passes } = await new AxeBuilder({ page }).analyze();
+    const { violations, passes } = await axeOf(page).analyze();
     await page.context().close();
     expect(passes.length).toBeGreaterThan(10);
     const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');

@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Shortlist } from '@tiegel/contract';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { axeOf } from './axeOf.ts';
 import { eventually, openSite, type Site } from './site.ts';
 
 let site: Site;
@@ -99,7 +99,7 @@ test.each(['light', 'dark'] as const)('no finding of the accessibility checker, 
     for (const width of [1440, 390]) {
       const { page } = await site.visit(path, { colorScheme, viewport: { width, height: 900 } });
       await page.getByText(ready).first().waitFor();
-      const { violations } = await new AxeBuilder({ page }).analyze();
+      const { violations } = await axeOf(page).analyze();
       expect(violations.map((one) => `${path} ${width}: ${one.id}`)).toEqual([]);
       const wide = await page.evaluate('document.documentElement.scrollWidth > window.innerWidth');
       expect(wide, `${path} scrolls sideways at ${width}`).toBe(false);

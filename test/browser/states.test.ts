@@ -122,7 +122,7 @@ test('a composition that a search did not keep says so', async () => {
   const { specification } = await site.api<{ specification: object }>('/demonstration');
   const { id } = await site.finish(specification);
   const { page } = await site.visit(`/searches/${id}/candidates/Al50Ni50`);
-  await page.getByText('Not among the kept candidates of the search').waitFor();
+  await page.getByRole('status').filter({ hasText: 'Not among the kept candidates of the search' }).waitFor();
 });
 
 test('while an answer is late, the page says what it waits for', async () => {
