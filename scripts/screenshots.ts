@@ -1,16 +1,17 @@
 /**
- * Pictures of every page and state at two widths, light and dark, in test/browser/screenshots
- * (ignored by git), to be looked at after a change of the pages. Usage: node scripts/screenshots.ts [WORD],
- * where WORD picks the pictures whose name holds it.
+ * Pictures of every page and state at two widths, light and dark, and of what is printed as PDF, to be
+ * looked at after a change of the pages. Usage: node scripts/screenshots.ts [WORD [FOLDER]], where WORD
+ * picks the pictures whose name holds it ('' all) and FOLDER is where they go: test/browser/screenshots
+ * (ignored by git) if none is named.
  */
 import { mkdir } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import type { CandidatePage } from '@tiegel/contract';
 import type { Page } from 'playwright-core';
 import { openSite, type Site } from '../test/browser/site.ts';
 
-const folder = join(import.meta.dirname, '../test/browser/screenshots');
-const [word = ''] = process.argv.slice(2);
+const [word = '', named] = process.argv.slice(2);
+const folder = named ? resolve(named) : join(import.meta.dirname, '../test/browser/screenshots');
 const widths = [
   { width: 1440, height: 900 },
   { width: 390, height: 844 },
@@ -23,6 +24,8 @@ interface Picture {
   shows: string;
   /** what is done before the picture is taken */
   before?: (page: Page) => Promise<void>;
+  /** whether people take it to the workshop on paper */
+  printed?: boolean;
 }
 
 const weighed = ['Co', 'Cr', 'Fe', 'Mn', 'Ni'].map((material) => ({ material, mass: 10 }));
@@ -49,10 +52,10 @@ async function workshopPictures(site: Site): Promise<Picture[]> {
       },
     },
     { name: 'charge-sheets', path: '/charge-sheets', shows: '.sheet-line' },
-    { name: 'charge-sheet', path: `/charge-sheets/${number}`, shows: '.sheet' },
+    { name: 'charge-sheet', path: `/charge-sheets/${number}`, shows: '.sheet', printed: true },
     { name: 'melts', path: '/melts', shows: '.melt-line' },
     { name: 'melt-new', path: `/melts/new?charge=${number}`, shows: '.melt-material' },
-    { name: 'melt', path: `/melts/${id}`, shows: '.melt-facts' },
+    { name: 'melt', path: `/melts/${id}`, shows: '.melt-facts', printed: true },
   ];
 }
 
@@ -118,7 +121,7 @@ async function shortlistPictures(site: Site, search: string): Promise<Picture[]>
   });
   return [
     { name: 'shortlists', path: '/shortlists', shows: '.short-lists li' },
-    { name: 'shortlist', path: `/shortlists/${id}`, shows: '.short-entry' },
+    { name: 'shortlist', path: `/shortlists/${id}`, shows: '.short-entry', printed: true },
   ];
 }
 
@@ -247,8 +250,13 @@ async function pictures(site: Site): Promise<Picture[]> {
       shows: '.systems tbody a, .system-cards a',
     },
     { name: 'search-nothing', path: `/searches/${nothing.id}`, shows: '.limit-table' },
-    { name: 'candidate', path: `/searches/${done.id}/candidates/${composition}`, shows: '.quantity' },
-    { name: 'alloy', path: '/alloys/CoCrFeMnNi', shows: '.verdict-line' },
+    {
+      name: 'candidate',
+      path: `/searches/${done.id}/candidates/${composition}`,
+      shows: '.quantity',
+      printed: true,
+    },
+    { name: 'alloy', path: '/alloys/CoCrFeMnNi', shows: '.verdict-line', printed: true },
     { name: 'alloy-unknown', path: '/alloys/Li50Sc50', shows: '.verdict-line' },
     { name: 'alloy-replace', path: '/alloys/CoCrFeMnNi?replace=Co', shows: '.substitutes' },
     { name: 'alloy-unreadable', path: '/alloys/CoXx20', shows: '[role="alert"]' },
@@ -257,6 +265,7 @@ async function pictures(site: Site): Promise<Picture[]> {
       name: 'compare',
       path: '/compare?alloy=CoCrFeMnNi&alloy=CoCrCuFeNi&alloy=NbMoTaW',
       shows: '.strip-mark',
+      printed: true,
     },
     { name: 'compare-empty', path: '/compare', shows: '.alloy-entry' },
     { name: 'evidence', path: '/evidence', shows: '.reliability-dot' },
@@ -274,7 +283,7 @@ async function pictures(site: Site): Promise<Picture[]> {
   ];
 }
 
-async function take(site: Site, { name, path, shows, before }: Picture): Promise<void> {
+async function take(site: Site, { name, path, shows, before, printed }: Picture): Promise<void> {
   for (const viewport of widths) {
     for (const colorScheme of ['light', 'dark'] as const) {
       const narrow = viewport.width < 500;
@@ -283,6 +292,8 @@ async function take(site: Site, { name, path, shows, before }: Picture): Promise
       await before?.(page);
       const file = `${name}-${viewport.width}-${colorScheme}.png`;
       await page.screenshot({ path: join(folder, file), fullPage: true });
+      // On paper it is the same, whatever the screen shows.
+      if (printed && !narrow && colorScheme === 'dark') await page.pdf({ path: join(folder, `${name}.pdf`) });
       await page.context().close();
     }
   }
