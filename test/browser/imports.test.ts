@@ -138,6 +138,13 @@ test('published alloys carry their doi, and only those in sight are drawn', asyn
   const rows = table.locator('tbody tr[data-index]');
   expect(await rows.count()).toBeLessThan(80);
   expect(await rows.first().locator('a[href^="https://doi.org/10."]').count()).toBeGreaterThan(0);
+  await page.getByRole('button', { name: 'Phases', exact: true }).click();
+  await page.waitForURL(/order=phases$/);
+  const phases = () => textOf(rows.first().locator('td').nth(2));
+  await eventually(phases).toMatch(/^B/);
+  await page.getByRole('button', { name: 'Phases', exact: true }).click();
+  await page.waitForURL(/direction=desc/);
+  await eventually(phases).not.toMatch(/^B/);
   await rows.first().locator('th a').focus();
   await eventually(async () => {
     await page.keyboard.press('End');

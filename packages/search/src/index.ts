@@ -3,6 +3,7 @@ export { demonstration } from './demonstration.ts';
 export type { Brought, Imports, MaterialInForce } from './imports/imports.ts';
 export { type AlloyFilter, type KnownAlloy, knownAlloys } from './imports/knownAlloys.ts';
 export { openImports } from './imports/openImports.ts';
+export { alloyOrders, orderAlloys } from './imports/orderAlloys.ts';
 export { keptCandidates } from './keptCandidates.ts';
 export { type ChargeSheets, openChargeSheets, type SavedChargeSheet } from './melts/openChargeSheets.ts';
 export { type Melts, type MeltView, openMelts } from './melts/openMelts.ts';

@@ -1,6 +1,6 @@
 import { ProblemError } from '@tiegel/contract';
 import { symbolFault } from '@tiegel/elements';
-import { knownAlloys } from '@tiegel/search';
+import { alloyOrders, knownAlloys, orderAlloys } from '@tiegel/search';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -23,6 +23,11 @@ const querySchema = z.strictObject({
     .enum(['yes', 'no'])
     .optional()
     .describe('Write yes for those that were brought in, no for the others.'),
+  order: z
+    .enum(alloyOrders)
+    .optional()
+    .describe('Write what the alloys are put in order by; left out, own ones come first.'),
+  direction: z.enum(['asc', 'desc']).optional().describe('Write asc (the default) or desc.'),
   limit: numberInAddress(z.int().min(1).max(greatestPage))
     .optional()
     .describe(`Write a whole number of alloys from 1 to ${greatestPage}; ${usualPage} if left out.`),
@@ -47,7 +52,7 @@ const answerSchema = z
   })
   .meta({ id: 'KnownAlloys' });
 
-/** GET /published-alloys: alloys that somebody has made, as far as the data know, own ones first. */
+/** GET /published-alloys: alloys that somebody has made, as far as the data know, own ones first unless another order is asked for. */
 export function publishedAlloyRoute(app: Server, { searches }: Parts): void {
   app.get(
     '/published-alloys',
@@ -60,7 +65,7 @@ export function publishedAlloyRoute(app: Server, { searches }: Parts): void {
       },
     },
     (request) => {
-      const { text, phase, own, limit = usualPage, at = 0 } = request.query;
+      const { text, phase, own, order, direction = 'asc', limit = usualPage, at = 0 } = request.query;
       const [has, without] = [symbolsIn(request.query.has), symbolsIn(request.query.without)];
       const faults = [
         ...has.flatMap((symbol) => symbolFault(symbol, '/has') ?? []),
@@ -68,7 +73,8 @@ export function publishedAlloyRoute(app: Server, { searches }: Parts): void {
       ];
       if (faults.length > 0) throw new ProblemError(faults);
       const wanted = { text, has, without, phase, own: own === undefined ? undefined : own === 'yes' };
-      const found = knownAlloys(searches.imports.alloys(), wanted);
+      const known = knownAlloys(searches.imports.alloys(), wanted);
+      const found = order === undefined ? known : orderAlloys(known, order, direction);
       return { total: found.length, items: found.slice(at, at + limit) };
     },
   );

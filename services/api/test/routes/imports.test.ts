@@ -192,6 +192,21 @@ test('published alloys are searched, and those that were brought in stand among 
   expect(byHand.length).toBeGreaterThan(0);
   expect(await totalOf('has=Al&without=Co&phase=B2')).toBe(byHand.length);
   expect((await get('/published-alloys?limit=1000&at=1')).items).toEqual(all.items);
+  const names = async (query: string) =>
+    (await get(`/published-alloys?limit=1000&${query}`)).items.map(({ name }: { name: string }) => name);
+  const rising = await names('order=name');
+  const numeric = new Intl.Collator('en', { numeric: true });
+  expect(rising).toEqual([...rising].sort(numeric.compare));
+  expect(await names('order=name&at=200')).toEqual(rising.slice(200));
+  // Those without a phase stand last either way.
+  for (const direction of ['asc', 'desc']) {
+    const { items: sorted } = await get(`/published-alloys?limit=1000&order=phases&direction=${direction}`);
+    const phases: (string | null)[] = sorted.map((one: { phases: string | null }) => one.phases);
+    const told = phases.filter((one) => one !== null);
+    expect(phases.slice(0, told.length)).toEqual(told);
+    expect(told[0]! < told.at(-1)!).toBe(direction === 'asc');
+  }
+  expect((await ask('GET', '/published-alloys?order=colour')).statusCode).toBe(400);
   expect((await ask('GET', '/published-alloys?has=Xx')).json()).toMatchObject({
     status: 400,
     code: 'element/unknown',

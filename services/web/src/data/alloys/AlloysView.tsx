@@ -10,6 +10,7 @@ import type { PublishedAlloyView } from '../dataTypes.ts';
 import { ImportsInForce } from '../imports/ImportsInForce.tsx';
 import { DataRows } from '../table/DataRows.tsx';
 import { useAddress } from '../useAddress.ts';
+import { useOrder } from '../useOrder.ts';
 import { AlloyFilterBar } from './AlloyFilterBar.tsx';
 import { alloyColumns } from './alloyColumns.tsx';
 import { askedOf, readAlloyFilters, strangeWords } from './alloyFilters.ts';
@@ -21,7 +22,8 @@ export function AlloysView() {
   const [address, change] = useAddress();
   const filters = readAlloyFilters(address);
   const selection = useSettled(askedOf(filters, symbols).toString());
-  const { rows, total, error, refetch, stale, onEnd } = useAlloys(selection);
+  const { order, direction, onOrder } = useOrder('');
+  const { rows, total, error, refetch, stale, onEnd } = useAlloys(selection, order, direction);
   const strange = strangeWords(filters, symbols);
   return (
     <section className="column" aria-labelledby="alloys-head">
@@ -69,9 +71,9 @@ export function AlloysView() {
               addressOf={({ composition }) => alloyAddress(composition)}
               keyOf={keyOf}
               selection={selection}
-              order=""
-              direction="asc"
-              onOrder={null}
+              order={order}
+              direction={direction}
+              onOrder={onOrder}
               onCard={5}
               onEnd={onEnd}
             />

@@ -29,7 +29,7 @@ export const alloyColumns: readonly TableColumn<PublishedAlloyView>[] = [
   { ...words, id: 'process', name: 'Made by', width: 8, value: ({ process }) => process },
   {
     ...{ ...words, id: 'source', name: 'Source', width: 22 },
-    value: (alloy) => [alloy.source ?? '', ...alloy.doi].filter(Boolean).join(' '),
+    value: (alloy) => [alloy.source ?? '', ...alloy.doi].filter(Boolean).join(' ') || null,
     cell: (alloy) => <Source alloy={alloy} />,
   },
 ];

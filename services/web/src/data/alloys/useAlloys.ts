@@ -3,6 +3,7 @@ import { useCallback, useMemo } from 'react';
 import { useLast } from '../../frame/useLast.ts';
 import { request } from '../../server/request.ts';
 import type { PublishedAlloyView } from '../dataTypes.ts';
+import type { Direction } from '../table/tableColumn.ts';
 
 const rowsPerPage = 200;
 
@@ -11,14 +12,18 @@ interface Page {
   items: PublishedAlloyView[];
 }
 
-/** The published alloys of a selection, page after page; `onEnd` asks for the next one. */
-export function useAlloys(selection: string) {
+/**
+ * The published alloys of a selection, page after page, in the order of a column ('' for own ones first); `onEnd`
+ * asks for the next page.
+ */
+export function useAlloys(selection: string, order: string, direction: Direction) {
+  const ordered = order === '' ? '' : `order=${order}&direction=${direction}`;
   const query = useInfiniteQuery({
-    queryKey: ['published-alloys', selection],
+    queryKey: ['published-alloys', selection, ordered],
     initialPageParam: 0,
     queryFn: ({ pageParam, signal }) =>
       request<Page>(
-        `/published-alloys?${[selection, `limit=${rowsPerPage}`, `at=${pageParam}`].filter(Boolean).join('&')}`,
+        `/published-alloys?${[selection, ordered, `limit=${rowsPerPage}`, `at=${pageParam}`].filter(Boolean).join('&')}`,
         { signal },
       ),
     getNextPageParam: ({ total }, pages) => {

@@ -28,6 +28,7 @@ export function DataCards<Row>(props: RowsProps<Row>) {
           <label className="row">
             In the order of
             <select value={order} onChange={(event) => onOrder(event.target.value, direction)}>
+              {order === '' ? <option value="">the list</option> : null}
               {columns.map(({ id, name }) => (
                 <option key={id} value={id}>
                   {name}
@@ -35,9 +36,11 @@ export function DataCards<Row>(props: RowsProps<Row>) {
               ))}
             </select>
           </label>
-          <button type="button" onClick={() => onOrder(order, direction === 'asc' ? 'desc' : 'asc')}>
-            {direction === 'asc' ? 'Smallest first ↑' : 'Largest first ↓'}
-          </button>
+          {order === '' ? null : (
+            <button type="button" onClick={() => onOrder(order, direction === 'asc' ? 'desc' : 'asc')}>
+              {direction === 'asc' ? 'Smallest first ↑' : 'Largest first ↓'}
+            </button>
+          )}
         </p>
       ) : null}
       <ol
@@ -66,7 +69,8 @@ export function DataCards<Row>(props: RowsProps<Row>) {
                         {symbol === '' || holds === 'words' ? name : <Notation text={symbol} />}
                       </dt>
                       <dd>
-                        {cell ? cell(row) : value(row)} <span className="quiet">{unit}</span>
+                        {cell ? cell(row) : value(row)}{' '}
+                        {value(row) === null ? null : <span className="quiet">{unit}</span>}
                       </dd>
                     </div>
                   ))}

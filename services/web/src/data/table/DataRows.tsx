@@ -7,16 +7,18 @@ import { sortRows } from './sortRows.ts';
 
 /** Rows of data, sorted: a table of which only what is in sight is drawn, on a small screen cards. */
 export function DataRows<Row>(props: RowsProps<Row>) {
-  const { rows, columns, order, direction } = props;
+  const { rows, columns, order, direction, onEnd } = props;
   const narrow = useNarrow();
   const sorted = useMemo(
     () =>
-      sortRows(
-        rows,
-        columns.find(({ id }) => id === order),
-        direction,
-      ),
-    [rows, columns, order, direction],
+      onEnd
+        ? rows
+        : sortRows(
+            rows,
+            columns.find(({ id }) => id === order),
+            direction,
+          ),
+    [rows, columns, order, direction, onEnd],
   );
   return narrow ? <DataCards {...props} rows={sorted} /> : <DataTable {...props} rows={sorted} />;
 }

@@ -20,6 +20,6 @@ export interface RowsProps<Row> {
   onOrder: ((order: string, direction: Direction) => void) | null;
   /** how many columns a card tells on a small screen, beside the one that is sorted by */
   onCard: number;
-  /** called when the rows that are there come to their end */
+  /** called when the rows that are there come to their end: more are fetched, all of them sorted where they come from */
   onEnd?: () => void;
 }
