@@ -192,6 +192,13 @@ test('a figure is saved as SVG and PNG with title, units, caption and the versio
     `new DOMParser().parseFromString(${JSON.stringify(svg)}, 'image/svg+xml').querySelector('parsererror') === null`,
   );
   expect(wellFormed).toBe(true);
+  // On white and in the light colours, the points of the canvas too, whatever the screen shows.
+  expect(svg).toContain('<rect width="100%" height="100%" fill="#ffffff"/>');
+  const ground = () => page.evaluate('getComputedStyle(document.documentElement).backgroundColor');
+  const light = await ground();
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await eventually(ground).not.toBe(light);
+  expect((await save('SVG')).toString() === svg).toBe(true);
   const png = await save('PNG');
   expect(png.subarray(1, 4).toString()).toBe('PNG');
   const [width] = /(?<=<svg[^>]* width=")[\d.]+/.exec(svg)!;

@@ -3,6 +3,7 @@ import { type KeyboardEvent, type PointerEvent, useState } from 'react';
 import { formatCount, formatNumber, formatPercent } from '../numbers/formatNumber.ts';
 import { Axis } from '../plot/Axis.tsx';
 import { linearScale, type Scale } from '../plot/linearScale.ts';
+import { PlotSvg } from '../plot/PlotSvg.tsx';
 import { useWidth } from '../plot/useWidth.ts';
 import type { AmountBins } from './amountBins.ts';
 
@@ -76,7 +77,7 @@ export function ElementBars({ use, bins }: { use: ElementUse; bins: AmountBins }
         onPointerMove={onPointerMove}
         onPointerLeave={() => setAt(null)}
       >
-        <svg width={width} height={height + bottom} className="plot" aria-hidden="true">
+        <PlotSvg width={width} height={height + bottom}>
           <text x={share.start} y={12} className="bars-name">
             How often
           </text>
@@ -99,7 +100,7 @@ export function ElementBars({ use, bins }: { use: ElementUse; bins: AmountBins }
           ))}
           <Axis side="bottom" scale={share} at={height} title="Share of candidates (%)" most={3} />
           <Axis side="bottom" scale={amount} at={height} title="Amount (at.%)" />
-        </svg>
+        </PlotSvg>
       </div>
       <p className="plot-readout small" aria-hidden="true">
         {words}

@@ -1,5 +1,7 @@
 import { type ReactNode, useId, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { figureExport, figureImage, saveFile } from './figureExport.ts';
+import { OnPaper } from './onPaper.ts';
 import './plot.css';
 
 interface FigureProps {
@@ -33,11 +35,21 @@ export function Figure({
 }: FigureProps) {
   const frame = useRef<HTMLDivElement>(null);
   const [fault, setFault] = useState('');
+  const [onPaper, setOnPaper] = useState(false);
   const head = useId();
+  // A talk and a paper want it light on white: drawn so for the moment, which no screen shows.
+  const drawnOnPaper = () => {
+    flushSync(() => setOnPaper(true));
+    try {
+      return figureExport(frame.current!, { title, caption: [...caption, ...origin] });
+    } finally {
+      flushSync(() => setOnPaper(false));
+    }
+  };
   const save = async (format: 'svg' | 'png') => {
     setFault('');
     try {
-      const svg = figureExport(frame.current!, { title, caption: [...caption, ...origin] });
+      const svg = drawnOnPaper();
       const content = format === 'svg' ? new Blob([svg], { type: 'image/svg+xml' }) : await figureImage(svg);
       saveFile(content, `${fileName}.${format}`);
     } catch (error) {
@@ -52,8 +64,8 @@ export function Figure({
         <h3 id={head}>{title}</h3>
         {tools}
       </div>
-      <div ref={frame} className="figure-frame">
-        {children}
+      <div ref={frame} className={onPaper ? 'figure-frame on-paper' : 'figure-frame'}>
+        <OnPaper value={onPaper}>{children}</OnPaper>
       </div>
       <figcaption className="small quiet">
         {caption.map((line) => (

@@ -4,6 +4,7 @@ import { Axis, axisRoom } from './Axis.tsx';
 import { linearScale, type Scale } from './linearScale.ts';
 import { niceTicks } from './niceTicks.ts';
 import './plot.css';
+import { PlotSvg } from './PlotSvg.tsx';
 import { useWidth } from './useWidth.ts';
 
 /** One set of values on the common axis: how many of its `total` lie in each bin. */
@@ -103,7 +104,7 @@ export function Histogram({
           onPointerMove={onPointerMove}
           onPointerLeave={() => setBin(null)}
         >
-          <svg width={width} height={height + room.bottom} aria-hidden="true" className="plot">
+          <PlotSvg width={width} height={height + room.bottom}>
             {rows.map((row, place) => (
               <Bars
                 key={row.name}
@@ -131,7 +132,7 @@ export function Histogram({
               </text>
             ))}
             <Axis side="bottom" scale={scale} at={height} title={title} />
-          </svg>
+          </PlotSvg>
         </div>
         {overlay && width > 0 ? <div className="plot-overlay">{overlay(scale, height)}</div> : null}
       </div>

@@ -8,6 +8,7 @@ import { logarithmicExtent, logarithmicScale } from './logarithmicScale.ts';
 import type { Places } from './nearestPoint.ts';
 import { niceExtent } from './niceTicks.ts';
 import './plot.css';
+import { PlotSvg } from './PlotSvg.tsx';
 import './scatter.css';
 import { legendHeight, ScatterLegend } from './ScatterLegend.tsx';
 import { BrushRectangle, ScatterMarks } from './ScatterMarks.tsx';
@@ -44,8 +45,10 @@ export function Scatter(props: ScatterProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [fullest, setFullest] = useState<number | null>(null);
   const dark = useDark();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the tokens have other colours in the dark
-  const colours = useMemo(() => ({ sequence: colourSequence(), plain: tokenColour('--plot-whole') }), [dark]);
+  const colours = useMemo(
+    () => ({ sequence: colourSequence(dark), plain: tokenColour('--plot-whole', dark) }),
+    [dark],
+  );
 
   const range = useMemo(() => (colour && extentOf(colour.values)) ?? ([0, 1] as const), [colour]);
   const legend = legendHeight(
@@ -101,12 +104,8 @@ export function Scatter(props: ScatterProps) {
         tabIndex={0}
         {...hands.handlers}
       >
-        <canvas
-          ref={canvas}
-          className="scatter-points"
-          style={{ inlineSize: width, blockSize: top + plotHeight + axisRoom.bottom }}
-        />
-        <svg width={width} height={top + plotHeight + axisRoom.bottom} className="plot" aria-hidden="true">
+        <canvas ref={canvas} className="scatter-points" />
+        <PlotSvg width={width} height={top + plotHeight + axisRoom.bottom}>
           <ScatterLegend
             colour={counted ? 'Candidates in a cell' : (colour?.title ?? null)}
             range={counted ? [1, fullest] : range}
@@ -124,7 +123,7 @@ export function Scatter(props: ScatterProps) {
               <circle cx={places.x[hands.at]} cy={places.y[hands.at]} r={8} className="plot-here" />
             ) : null}
           </g>
-        </svg>
+        </PlotSvg>
       </div>
       <div className="scatter-readout small">{at === null ? null : readoutOf(at)}</div>
     </div>

@@ -29,8 +29,8 @@ export interface FigureText {
 
 /**
  * A figure of a page (the SVG in `frame`, with what canvases under it show) as the text of an SVG
- * file that stands by itself: colours and type as attributes, title above, caption below. Parts
- * marked data-screen-only stay behind. Throws RangeError where there is no SVG.
+ * file that stands by itself: colours and type as attributes, on white, title above, caption below.
+ * Parts marked data-screen-only stay behind. Throws RangeError where there is no SVG.
  */
 export function figureExport(frame: HTMLElement, { title, caption }: FigureText): string {
   const drawn = frame.querySelector('svg');
@@ -58,7 +58,7 @@ export function figureExport(frame: HTMLElement, { title, caption }: FigureText)
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${total.width}" height="${total.height}" viewBox="0 0 ${total.width} ${total.height}">`,
     `<title>${escaped(title)}</title>`,
-    `<rect width="100%" height="100%" fill="${plainColour(groundUnder(frame))}"/>`,
+    `<rect width="100%" height="100%" fill="#ffffff"/>`,
     text(title, margin + 12, 15, 600),
     ...images,
     new XMLSerializer().serializeToString(copy),
@@ -125,15 +125,6 @@ function plainColour(colour: string): string {
   const plain = `#${bytes.map((byte) => byte!.toString(16).padStart(2, '0')).join('')}`;
   known.set(colour, plain);
   return plain;
-}
-
-/** The colour of the paper that the figure lies on. */
-function groundUnder(element: HTMLElement): string {
-  for (let one: HTMLElement | null = element; one; one = one.parentElement) {
-    const { backgroundColor } = getComputedStyle(one);
-    if (!/^rgba\(.*, 0\)$|^transparent$/.test(backgroundColor)) return backgroundColor;
-  }
-  return 'white';
 }
 
 function wrapped(text: string, length: number): string[] {
