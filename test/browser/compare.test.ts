@@ -76,6 +76,18 @@ test('the strips are saved as a figure, with the letters of the alloys', async (
     figure.getByRole('button', { name: /as SVG$/ }).click(),
   ]);
   expect(download.suggestedFilename()).toBe('comparison.svg');
+  // A sheet is narrower than the screen, and nothing is drawn anew for it: the figure shrinks, whole.
+  await page.addInitScript('ResizeObserver = class { observe() {} unobserve() {} disconnect() {} }');
+  await page.reload();
+  await page.locator('.strip-mark').first().waitFor();
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: 680, height: 1000 });
+  const ends = (what: string) =>
+    page.evaluate<number>(`document.querySelector('${what}').getBoundingClientRect().right`);
+  await eventually(async () => (await ends('.compare-page .plot')) <= (await ends('.compare-page'))).toBe(
+    true,
+  );
+  expect(await page.locator('.conditions').isVisible()).toBe(false);
 });
 
 test('on a phone six alloys are read line by line, and nothing is wider than the screen', async () => {
@@ -91,6 +103,9 @@ test('on a phone six alloys are read line by line, and nothing is wider than the
     /≠≠ much.*A\s+8\.00.*B\s+8\.25.*C\s+5\.50.*D\s+7\.20.*E\s*▼lowest\s+4\.40.*F\s*▲highest\s+8\.50/,
   );
   await eventually(() => textOf(card('Likely'))).not.toContain('…');
+  await page.getByText('The numbers as a table').tap();
+  const numbers = page.getByRole('row', { name: /^Valence electron concentration/ });
+  expect(await textOf(numbers)).toContain('8.00');
   expect(await page.evaluate('document.documentElement.scrollWidth <= 390')).toBe(true);
   const sideways = await page.evaluate(`[...document.querySelectorAll('.compare-page *')].filter(
     (one) => one.checkVisibility({ contentVisibilityAuto: true }) && /auto|scroll/.test(getComputedStyle(one).overflowX) && one.scrollWidth > one.clientWidth).map((one) => one.className)`);

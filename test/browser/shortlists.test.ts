@@ -43,6 +43,13 @@ test('a list is begun by keyboard, filled, noted on and judged', async () => {
     const [list] = (await site.api<{ items: Shortlist[] }>('/shortlists')).items;
     return list!.entries.map(({ status, notes }) => [status.value, notes[0]?.text]);
   }).toEqual([['agreed', 'Brittle when cold.']]);
+  // On paper: what was agreed and the numbers, nothing to press, and where it comes from.
+  await page.locator('dl.short-numbers').waitFor();
+  await page.getByText('Data version in force now').waitFor();
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('button:visible, .button:visible, input:visible').count()).toBe(0);
+  expect(await entry(page, 'Nb').getByLabel('How far').isVisible()).toBe(true);
+  expect(await page.getByText(`from ${page.url()}`).isVisible()).toBe(true);
   expect(wrongs).toEqual([]);
 });
 

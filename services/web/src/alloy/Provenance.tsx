@@ -1,4 +1,4 @@
-import { formatInstant } from '../numbers/formatInstant.ts';
+import { Printed } from '../frame/Printed.tsx';
 import type { AlloyState } from './alloyState.ts';
 import { conditionsInWords } from './conditionsInWords.ts';
 
@@ -16,9 +16,7 @@ export function Provenance({ alloy }: { alloy: AlloyState }) {
         {explanation ? `Data version in force now ${explanation.dataVersion}. ` : ''}
         Prices {list ? `of ${list.date}${list.invented ? ' (invented)' : ''}` : 'none'}.
       </p>
-      <p className="print-only">
-        Printed {formatInstant(new Date())} from {window.location.href}
-      </p>
+      <Printed />
     </footer>
   );
 }

@@ -1,7 +1,7 @@
 import { focusField } from '../ask/faultsContext.ts';
 import { FaultList } from '../frame/FaultList.tsx';
+import { Printed } from '../frame/Printed.tsx';
 import { Waiting } from '../frame/Waiting.tsx';
-import { formatInstant } from '../numbers/formatInstant.ts';
 import type { PricesView } from '../server/types.ts';
 import type { Charged } from './chargeOf.ts';
 import { SheetView } from './SheetView.tsx';
@@ -37,9 +37,7 @@ export function LiveSheet({ charged, form, prices, pricesError }: LiveSheetProps
             ? `Prices of ${prices.date}${prices.invented ? ', invented for demonstration' : ''}, where none was typed.`
             : ''}
         </p>
-        <p className="print-only">
-          Printed {formatInstant(new Date())} from {window.location.href}
-        </p>
+        <Printed />
       </SheetView>
       <div className="charge-form screen-only">
         <TextField

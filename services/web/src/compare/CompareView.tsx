@@ -5,8 +5,8 @@ import { ConditionFields } from '../alloy/ConditionFields.tsx';
 import { conditionsInWords } from '../alloy/conditionsInWords.ts';
 import type { useAlloyData } from '../alloy/useAlloyData.ts';
 import { Failed } from '../frame/Failed.tsx';
+import { Printed } from '../frame/Printed.tsx';
 import { useNarrow } from '../frame/useNarrow.ts';
-import { formatInstant } from '../numbers/formatInstant.ts';
 import { evidenceQuery, typicalQuery } from '../server/alloyQueries.ts';
 import { CompareCards } from './CompareCards.tsx';
 import { CompareTable } from './CompareTable.tsx';
@@ -122,9 +122,7 @@ export function CompareView({ view, change, data }: CompareViewProps) {
           Computed for: {conditionsInWords(conditions)}. Prices{' '}
           {prices ? `of ${prices.date}${prices.invented ? ' (invented)' : ''}` : 'none'}.
         </p>
-        <p className="print-only">
-          Printed {formatInstant(new Date())} from {window.location.href}
-        </p>
+        <Printed />
       </footer>
     </article>
   );

@@ -3,6 +3,7 @@ import { typicalPlace } from '../alloy/quantities/TypicalStrip.tsx';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { Figure } from '../plot/Figure.tsx';
 import { linearScale } from '../plot/linearScale.ts';
+import { PlotSvg } from '../plot/PlotSvg.tsx';
 import { SvgNotation } from '../plot/SvgNotation.tsx';
 import { useWidth } from '../plot/useWidth.ts';
 import type { TypicalRange, TypicalRanges } from '../server/alloyTypes.ts';
@@ -37,7 +38,7 @@ export function StripsFigure({ alloys, quantities, typical, currency }: StripsFi
     <Figure
       title="On the scale of published alloys"
       caption={[
-        legend,
+        `${legend}.`,
         'The bar is the middle half of the published alloys, its line the middle one; letters beyond three of its halves stand at the edge with an arrow.',
       ]}
       fileName="comparison"
@@ -65,9 +66,9 @@ interface DrawingProps {
 function Drawing({ alloys, shown, width, currency }: DrawingProps) {
   const narrow = width < 640;
   const left = narrow ? 84 : 320;
-  const x = linearScale(-reach, reach, left + 16, width - 20);
+  const x = linearScale(-reach, reach, left + 26, width - 20);
   return (
-    <svg width={width} height={top + shown.length * pitch + 8} className="plot" aria-hidden="true">
+    <PlotSvg width={width} height={top + shown.length * pitch + 8}>
       <text x={x.at(-1)} y={16} textAnchor="middle" className="strip-note">
         {narrow ? '¼' : 'lower quarter'}
       </text>
@@ -107,7 +108,7 @@ function Drawing({ alloys, shown, width, currency }: DrawingProps) {
           </g>
         );
       })}
-    </svg>
+    </PlotSvg>
   );
 }
 
@@ -132,7 +133,7 @@ function spread(
 
 function StripsTable({ alloys, shown, currency }: Omit<DrawingProps, 'width'>) {
   return (
-    <table className="plain-table">
+    <table className="plain-table cards">
       <thead>
         <tr>
           <th scope="col">Quantity</th>
@@ -154,11 +155,11 @@ function StripsTable({ alloys, shown, currency }: Omit<DrawingProps, 'width'>) {
               {unit === '' ? '' : `, ${unitText(unit, currency)}`}
             </th>
             {alloys.map(({ letter, values }) => (
-              <td key={letter} className="number">
+              <td key={letter} className="number" data-label={letter}>
                 {formatNumber(values[id], decimals)}
               </td>
             ))}
-            <td className="number">
+            <td className="number" data-label="Quartiles">
               {[range.low, range.middle, range.high]
                 .map((value) => formatNumber(value, decimals))
                 .join(' / ')}

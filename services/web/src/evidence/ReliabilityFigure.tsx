@@ -2,6 +2,7 @@ import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { Axis, axisRoom } from '../plot/Axis.tsx';
 import { Figure } from '../plot/Figure.tsx';
 import { linearScale } from '../plot/linearScale.ts';
+import { PlotSvg } from '../plot/PlotSvg.tsx';
 import { useWidth } from '../plot/useWidth.ts';
 import type { Evidence } from '../server/alloyTypes.ts';
 
@@ -43,12 +44,13 @@ function Drawing({ reliability, baseRate, width }: DrawingProps) {
   const x = linearScale(0, 1, axisRoom.left, width - axisRoom.right);
   const y = linearScale(0, 1, height - axisRoom.bottom, axisRoom.top);
   return (
-    <svg width={width} height={height} className="plot" aria-hidden="true">
+    <PlotSvg width={width} height={height}>
       <Axis side="left" scale={y} at={x.start} title="Share that was one solution" grid={x.end - x.start} />
       <Axis side="bottom" scale={x} at={y.start} title="Probability that the estimate gave" />
       <line x1={x.at(0)} y1={y.at(0)} x2={x.at(1)} y2={y.at(1)} className="reliability-ideal" />
       <line x1={x.at(0)} x2={x.at(1)} y1={y.at(baseRate)} y2={y.at(baseRate)} className="reliability-base" />
-      <text x={x.at(1) - 4} y={y.at(baseRate) - 6} textAnchor="end" className="reliability-base-name">
+      {/* On the left: there the curve and the diagonal lie below it. */}
+      <text x={x.at(0) + 6} y={y.at(baseRate) - 6} className="reliability-base-name rimmed">
         base rate {formatNumber(baseRate, 2)}
       </text>
       <polyline
@@ -64,7 +66,7 @@ function Drawing({ reliability, baseRate, width }: DrawingProps) {
           className="reliability-dot"
         />
       ))}
-    </svg>
+    </PlotSvg>
   );
 }
 

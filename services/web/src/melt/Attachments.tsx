@@ -46,7 +46,10 @@ export function Attachments({ melt }: { melt: MeltView }) {
     event.target.value = '';
   };
   return (
-    <section aria-labelledby="attachments-head">
+    <section
+      aria-labelledby="attachments-head"
+      className={melt.attachments.length === 0 ? 'screen-only' : undefined}
+    >
       <h2 id="attachments-head">Pictures and measurements</h2>
       <ul className="melt-files">
         {melt.attachments.map((one) => (

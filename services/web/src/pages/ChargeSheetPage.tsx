@@ -6,6 +6,7 @@ import { draftOfSheet } from '../charge/draftOfSheet.ts';
 import { SheetView } from '../charge/SheetView.tsx';
 import { sheetQuery } from '../charge/savedSheet.ts';
 import { Failed } from '../frame/Failed.tsx';
+import { Printed } from '../frame/Printed.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatInstant } from '../numbers/formatInstant.ts';
@@ -63,9 +64,7 @@ export function ChargeSheetPage() {
           {prices ? `of ${prices.date}${prices.invented ? ' (invented for demonstration)' : ''}` : 'none'}. A
           saved sheet is never changed.
         </p>
-        <p className="print-only">
-          Printed {formatInstant(new Date())} from {window.location.href}
-        </p>
+        <Printed />
       </SheetView>
     </div>
   );

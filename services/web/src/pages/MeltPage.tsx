@@ -7,6 +7,7 @@ import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { Failed } from '../frame/Failed.tsx';
 import { FaultList } from '../frame/FaultList.tsx';
+import { Printed } from '../frame/Printed.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { AsWeighed } from '../melt/AsWeighed.tsx';
@@ -89,6 +90,9 @@ export function MeltPage() {
       </div>
       <Attachments melt={melt} />
       <History history={melt.history} />
+      <footer className="small quiet">
+        <Printed />
+      </footer>
     </article>
   );
 }

@@ -9,6 +9,7 @@ import { PersonField } from '../shortlist/PersonField.tsx';
 import { PickForm } from '../shortlist/PickForm.tsx';
 import { usePerson } from '../shortlist/person.ts';
 import { RemovedEntries } from '../shortlist/RemovedEntries.tsx';
+import { ShortlistOrigin } from '../shortlist/ShortlistOrigin.tsx';
 import '../shortlist/shortlist.css';
 import { useShortlist } from '../shortlist/useShortlist.ts';
 
@@ -61,6 +62,7 @@ export function ShortlistPage() {
       <AddAlloyForm disabled={mute} act={act} />
       <PickForm id={id} person={person} />
       <RemovedEntries entries={list.entries} disabled={mute} act={act} />
+      <ShortlistOrigin />
     </div>
   );
 }

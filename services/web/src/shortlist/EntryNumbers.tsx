@@ -25,7 +25,16 @@ export function EntryNumbers({ entry }: { entry: string }) {
     const composition = parseAlloy(entry);
     return valuesOf(composition, factsOf(Object.keys(composition), data.elements, data.pairs), shown);
   }, [data, entry]);
-  if (data === null || values === null) return null;
+  // As many lines as there will be: what stands below keeps its place.
+  if (data === null || values === null) {
+    return (
+      <div className="short-numbers" aria-hidden="true">
+        {shown.map((id) => (
+          <div key={id}>{'\u00a0'}</div>
+        ))}
+      </div>
+    );
+  }
   return (
     <dl className="short-numbers">
       {shown.map((id) => {

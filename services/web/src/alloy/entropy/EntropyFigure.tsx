@@ -5,6 +5,7 @@ import { formatNumber } from '../../numbers/formatNumber.ts';
 import { Axis } from '../../plot/Axis.tsx';
 import { Figure } from '../../plot/Figure.tsx';
 import { linearScale } from '../../plot/linearScale.ts';
+import { PlotSvg } from '../../plot/PlotSvg.tsx';
 import { useWidth } from '../../plot/useWidth.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { entropyScale, type OnScale } from './entropyScale.ts';
@@ -60,12 +61,12 @@ interface DrawingProps {
 
 function Drawing({ scale, name, width }: DrawingProps) {
   const narrow = width < 560;
-  const left = Math.min(220, width * 0.46);
+  const left = Math.min(220, Math.max(184, width * 0.4));
   const most = Math.max(usual * 1.12, ...scale.map(({ entropy }) => entropy * 1.06));
   const x = linearScale(0, most, left, width - 64);
   const height = top + scale.length * rowHeight;
   return (
-    <svg width={width} height={height + bottom} className="plot" aria-hidden="true">
+    <PlotSvg width={width} height={height + bottom}>
       <line x1={x.at(usual)} x2={x.at(usual)} y1={top - 10} y2={height} className="entropy-usual" />
       <text x={x.at(usual)} y={top - 16} textAnchor="middle" className="entropy-usual-name">
         1.5 R: ‘high entropy’
@@ -84,7 +85,7 @@ function Drawing({ scale, name, width }: DrawingProps) {
             ) : (
               <circle cx={x.at(one.entropy)} cy={y} r={4.5} className="entropy-mark" />
             )}
-            <text x={x.at(one.entropy) + 12} y={y + 4} className="entropy-value">
+            <text x={x.at(one.entropy) + 12} y={y + 4} className="entropy-value rimmed">
               {formatNumber(one.entropy, 1)} ({formatNumber(one.effectiveElements, 1)})
             </text>
           </g>
@@ -97,7 +98,7 @@ function Drawing({ scale, name, width }: DrawingProps) {
         title={narrow ? 'ΔS (J/(mol K))' : 'Configurational entropy ΔS (J/(mol K))'}
         most={narrow ? 4 : 8}
       />
-    </svg>
+    </PlotSvg>
   );
 }
 

@@ -2,6 +2,7 @@ import { type KeyboardEvent, type PointerEvent, useState } from 'react';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { Axis, type axisRoom } from '../../plot/Axis.tsx';
 import { linearScale, type Scale } from '../../plot/linearScale.ts';
+import { PlotSvg } from '../../plot/PlotSvg.tsx';
 import { coldest, hottest, type Lattice, type StrengthPoint, stretches } from './strengthCurve.ts';
 
 interface StrengthPlotProps {
@@ -21,7 +22,8 @@ export function StrengthPlot({ curves, service, width, height, room }: StrengthP
   const all = lattices.flatMap((lattice) => curves[lattice]);
   const most = Math.max(100, ...all.map(({ value, error }) => (value ?? 0) * (1 + (error ?? 0))));
   const x = linearScale(0, hottest, room.left, width - room.right);
-  const y = linearScale(0, most * 1.05, height - room.bottom, room.top);
+  // Room above the highest curve for its name.
+  const y = linearScale(0, most * 1.12, height - room.bottom, room.top);
   const temperatures = curves.fcc.map(({ temperature }) => temperature);
   const last = temperatures.length - 1;
   const readout = (place: number) =>
@@ -61,7 +63,7 @@ export function StrengthPlot({ curves, service, width, height, room }: StrengthP
         onPointerMove={onPointerMove}
         onPointerLeave={() => setAt(null)}
       >
-        <svg width={width} height={height} className="plot" aria-hidden="true">
+        <PlotSvg width={width} height={height}>
           <Axis
             side="left"
             scale={y}
@@ -77,7 +79,7 @@ export function StrengthPlot({ curves, service, width, height, room }: StrengthP
             y2={height - room.bottom}
             className="strength-service"
           />
-          <text x={x.at(service) + 5} y={room.top + 10} className="strength-service-name">
+          <text x={x.at(service) + 5} y={room.top + 10} className="strength-service-name rimmed">
             service
           </text>
           {lattices.map((lattice) => (
@@ -98,7 +100,7 @@ export function StrengthPlot({ curves, service, width, height, room }: StrengthP
                   />
                 );
               })}
-        </svg>
+        </PlotSvg>
       </div>
       <p className="plot-readout small" aria-hidden="true">
         {at === null ? null : readout(at)}
@@ -146,7 +148,7 @@ function Curve({
         />
       ))}
       {end ? (
-        <text x={x.at(end.temperature) + 10} y={y.at(end.value!) - 9} className="strength-name">
+        <text x={x.at(end.temperature) + 10} y={y.at(end.value!) - 9} className="strength-name rimmed">
           {lattice}
         </text>
       ) : null}
