@@ -67,6 +67,21 @@ export interface Tests {
 }
 
 /**
+ * A test of forms alone that holds wherever the test holds or is uncertain.
+ */
+export function loosened(test: Test): Test {
+  if ('tests' in test) {
+    const tests = test.tests.map(loosened);
+    return test.kind === 'all' ? all(...tests) : any(...tests);
+  }
+  if (test.kind !== 'atom') return test;
+  const { value, operator, threshold, guard, size } = test;
+  if (value.kind !== 'form' || !Number.isFinite(guard)) return always;
+  const wider = threshold + 1.01 * guard * (isUpper(operator) ? 1 : -1);
+  return { kind: 'atom', value, operator, threshold: wider, guard: 0, unit: null, size };
+}
+
+/**
  * Rewrites comparisons until what is compared is cheap to form: constants go to the other side,
  * quotients become products by the sign of their divisor, roots become squares, exp, ln and powers
  * are taken back, extremes and choices become 'and' and 'or', and polynomials of degree 2 become

@@ -12,6 +12,8 @@ export interface FormLevels {
   /** Puts P at the present point of the line on the stack; `amount` are the parts along the line. */
   push(amount: () => void): void;
   stepLine(): void;
+  /** Puts on the stack what P is after a level, with all that is left given to the last element. */
+  pushValue(level: number): void;
   /** Puts on the stack, for a form of degree 1, its difference for one part along the line. */
   pushSlope(): void;
 }
@@ -133,6 +135,7 @@ export function formLevels(
         .set(current);
       if (degree === 2) code.get(change).get(constantChange).op('f64x2.add').set(change);
     },
+    pushValue: (level) => code.get(values[level]!),
     pushSlope: () => code.get(first[line]!),
   };
 }

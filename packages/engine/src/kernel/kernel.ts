@@ -18,7 +18,13 @@ export interface Kernel {
   /** The score that a point must reach to be handed over; null where every score does. */
   setCutOff(score: number | null): void;
   /** Sets one of the conditions on lines: constant + Σ slopeᵢ xᵢ ≤ 0, by place, which is eased by what rounding may do. */
-  setCondition(at: number, constant: number, slopes: ArrayLike<number>): void;
+  setCondition(
+    at: number,
+    constant: number,
+    slopes: ArrayLike<number>,
+    low: ArrayLike<number>,
+    high: ArrayLike<number>,
+  ): void;
   /** Walks the points between bounds that hold some; returns how many there are in a lane of systems, or on lines. */
   sweep(low: ArrayLike<number>, high: ArrayLike<number>): number;
   /** Counts since the last call, of both lanes: limits, counted tests, and all limits together. */
@@ -49,7 +55,7 @@ export function kernel(
   const doubles = new Float64Array(memory.buffer);
   const longs = new BigInt64Array(memory.buffer);
   const words = new Uint32Array(memory.buffer);
-  const counters = task.limits.length + task.counted.length + 1;
+  const counters = task.countsNothing ? 0 : task.limits.length + task.counted.length + 1;
   for (const [at, value] of numbers.entries())
     doubles.fill(value, layout.numbers / 8 + 2 * at, layout.numbers / 8 + 2 * at + 2);
   writeEntropies(doubles, layout.entropy / 8, layout.entropyFromWhole / 8, task.total);
@@ -138,7 +144,7 @@ export function kernel(
       doubles.fill(reached, layout.cutOff / 8, layout.cutOff / 8 + 2);
       words.fill(score === null ? 0xffff_ffff : 0, layout.open / 4, layout.open / 4 + 4);
     },
-    setCondition(at, constant, slopes) {
+    setCondition(at, constant, slopes, low, high) {
       const last = slopes[elements - 1]!;
       let size = Math.abs(constant);
       for (let place = 0; place < elements; place += 1) size += Math.abs(slopes[place]!) * task.total;
@@ -146,6 +152,20 @@ export function kernel(
       doubles.fill(constant + last * task.total - CONDITION_SLACK * size, start, start + 2);
       for (let place = 0; place < elements - 1; place += 1) {
         doubles.fill(slopes[place]! - last, start + 2 * place + 2, start + 2 * place + 4);
+      }
+      for (let level = elements - 3; level >= 0; level -= 1) {
+        // Σ sᵢxᵢ of what is behind a level is m Σ xᵢ + Σ (sᵢ − m) xᵢ, for any m.
+        let m = 0;
+        for (let place = level + 1; place < elements; place += 1) m += slopes[place]!;
+        m /= elements - 1 - level;
+        let least = 0;
+        for (let place = level + 1; place < elements; place += 1) {
+          const further = slopes[place]! - m;
+          least += further * (further < 0 ? high[place]! : low[place]!);
+        }
+        const here = layout.ahead / 8 + 4 * (at * elements + level);
+        doubles.fill(m - last, here, here + 2);
+        doubles.fill(CONDITION_SLACK * size - least, here + 2, here + 4);
       }
     },
     sweep(low, high) {

@@ -1,4 +1,4 @@
-import type { Test, Tests } from './compare.ts';
+import { loosened, type Test, type Tests } from './compare.ts';
 import { type Code, functionCode, type Local, moduleOf } from './emit.ts';
 import type { Form } from './form.ts';
 import { type FormLevels, formLevels } from './formLevels.ts';
@@ -25,6 +25,11 @@ export interface KernelTask {
    * wanted: each line is cut to where they are, and what lies beyond is not counted.
    */
   conditions?: number;
+  /**
+   * Only the best are wanted. Nothing is counted, and of most points nothing is formed but what the cut-off and
+   * the limits that are forms need to rule them out.
+   */
+  countsNothing?: boolean;
   /** Parts that make the whole. */
   total: number;
 }
@@ -67,19 +72,21 @@ export interface KernelCode {
  * i32 parts of lane 0 by place. There is room for one at each step of a call.
  */
 export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): KernelCode {
-  const counted = [...task.limits, ...task.counted];
-  const everywhere = needsOf(counted, [], task.tests);
-  const needs = needsOf(counted, task.score ? [task.score] : [], task.tests);
+  const counted = task.countsNothing ? [] : [...task.limits, ...task.counted];
+  const everywhere = task.countsNothing ? task.limits.map(loosened) : counted;
+  const eager = needsOf(everywhere, [], task.tests).forms.length;
+  const needs = needsOf([...everywhere, ...task.limits], task.score ? [task.score] : [], task.tests);
   const differences = task.score ? task.reaches.map(differenceOf) : [];
   const layout = layoutOf(
     [...needs.forms, ...differences, ...conditionsOf(task, lanes)],
     elements,
     task.total,
-    counted.length + 1,
+    task.countsNothing ? 0 : counted.length + 1,
     needs.constants.length,
+    conditionsOf(task, lanes).length,
   );
   const code = functionCode(layout.numbers);
-  new Walk(code, task, layout, elements, lanes, needs, everywhere.forms.length).write();
+  new Walk(code, task, layout, elements, lanes, needs, eager).write();
   return { ...moduleOf(code), layout, ...needs };
 }
 
@@ -102,6 +109,8 @@ class Walk {
   private readonly elements: number;
   private readonly stride: number;
   private readonly forms: FormLevels[] = [];
+  /** Built up only at points that the others do not rule out. */
+  private readonly late: FormLevels[] = [];
   private readonly formByKey = new Map<string, FormLevels>();
   private readonly reaches: FormLevels[] = [];
   private readonly conditions: LineCondition[] = [];
@@ -112,6 +121,7 @@ class Walk {
   private readonly rests: Local[];
   private readonly entropies: Local[];
   private readonly amount: Local;
+  private readonly lateAmount: Local;
   private readonly index: Local;
   private readonly lineStart: Local;
   private readonly masks: Local[];
@@ -141,10 +151,11 @@ class Walk {
     this.rests = many(elements - 1, 'i32');
     this.entropies = many(elements - 2, 'v128');
     this.amount = code.local('v128');
+    this.lateAmount = code.local('v128');
     this.index = code.local('i32');
     this.lineStart = code.local('i32');
-    this.masks = many(task.limits.length + task.counted.length, 'v128');
-    this.counters = many(this.masks.length + 1, 'v128');
+    this.masks = many(task.limits.length + (task.countsNothing ? 0 : task.counted.length), 'v128');
+    this.counters = many(task.countsNothing ? 0 : this.masks.length + 1, 'v128');
     this.passes = code.local('v128');
     this.uncertain = code.local('v128');
     this.recordEnd = code.local('i32');
@@ -152,14 +163,14 @@ class Walk {
     for (const [at, form] of needs.forms.entries()) {
       const levels = formLevels(code, form, layout.forms[at]!, elements, this.stride, at >= eager);
       this.formByKey.set(formKey(form), levels);
-      this.forms.push(levels);
+      (at >= eager && task.countsNothing ? this.late : this.forms).push(levels);
     }
     for (const [at, reach] of (task.score ? task.reaches : []).entries()) {
       const address = layout.forms[needs.forms.length + at]!;
       this.reaches.push(formLevels(code, differenceOf(reach), address, elements, this.stride, false));
     }
     this.forms.push(...this.reaches);
-    const before = this.forms.length;
+    const before = needs.forms.length + this.reaches.length;
     for (const [at, form] of conditionsOf(task, lanes).entries()) {
       const address = layout.forms[before + at]!;
       const levels = formLevels(code, form, address, elements, this.stride, true);
@@ -229,10 +240,32 @@ class Walk {
       if (level > 0) code.get(this.entropies[level - 1]!).op('f64x2.add');
       code.set(this.entropies[level]!);
     }
+    code.block('block');
+    this.skip(level);
     this.level(level + 1);
+    code.end();
     for (const form of this.forms) form.step(level);
     code.get(amount).i32(1).op('i32.add').tee(amount).get(this.ends[level]!).op('i32.le_s').branch(0, 'if');
     code.end().end();
+  }
+
+  /** Leaves the block where a condition does not hold whatever the elements behind this level take. */
+  private skip(level: number): void {
+    const { code, layout } = this;
+    if (this.conditions.length === 0) return;
+    code.get(this.rests[level]!).get(this.amounts[level]!).op('i32.sub', 'f64.convert_i32_s', 'f64x2.splat');
+    code.set(this.lateAmount);
+    for (const [at, { levels }] of this.conditions.entries()) {
+      const address = layout.ahead + 32 * (at * this.elements + level);
+      levels.pushValue(level);
+      code.get(this.lateAmount).i32(0).access('v128.load', address).op('f64x2.mul', 'f64x2.add');
+      code
+        .i32(0)
+        .access('v128.load', address + 16)
+        .op('f64x2.gt');
+      if (at > 0) code.op('v128.or');
+    }
+    code.op('v128.any_true').branch(0, 'if');
   }
 
   /** The parts of the line's element in each lane. */
@@ -263,7 +296,7 @@ class Walk {
     for (const form of this.forms) form.stepLine();
     code.get(amount).i32(stride).op('i32.add').tee(amount).get(end).op('i32.le_s').branch(0, 'if');
     code.end();
-    if (stride === 2) this.forgetTail(amount, end);
+    if (stride === 2 && this.counters.length > 0) this.forgetTail(amount, end);
     code.end();
     code.get(this.index).get(all).op('i32.add').get(first).op('i32.sub').i32(1).op('i32.add').set(this.index);
     code.end();
@@ -335,18 +368,48 @@ class Walk {
   }
 
   private point(): void {
+    const { code, task } = this;
+    const values = this.values();
+    if (task.countsNothing) {
+      this.pushNotRuledOut(values);
+      code.op('v128.any_true').seldom();
+      this.beginLate();
+      const inside = values.inner();
+      this.record(inside, this.testLimits(inside));
+      code.end();
+      return;
+    }
+    const unsure = this.testLimits(values);
+    if (task.score) {
+      code.get(this.passes);
+      this.pushReached();
+      code.op('v128.and');
+      if (unsure) code.get(this.uncertain).op('v128.or');
+    } else if (unsure) code.get(this.uncertain);
+    else return;
+    code.op('v128.any_true').seldom();
+    this.record(values, unsure);
+    code.end();
+  }
+
+  private values(): ValueCode {
     const { code, task, needs } = this;
-    const values = valueCode(code, {
+    return valueCode(code, {
       form: (form) => this.formByKey.get(formKey(form))!.push(() => this.pushAmount()),
       entropy: () => this.pushEntropy(),
       system: (step) =>
         code.i32(0).access('v128.load', this.layout.constants + 16 * needs.constants.indexOf(step)),
       tests: task.tests,
     });
-    for (const [at, test] of [...task.limits, ...task.counted].entries()) {
-      values.pushTest(test);
-      code.set(this.masks[at]!);
-      code.get(this.counters[at]!).get(this.masks[at]!).op('i64x2.sub').set(this.counters[at]!);
+  }
+
+  /** Sets and counts what passes and what is uncertain; whether anything may be. */
+  private testLimits(values: ValueCode): boolean {
+    const { code, task } = this;
+    for (const [at, mask] of this.masks.entries()) {
+      values.pushTest(task.limits[at] ?? task.counted[at - task.limits.length]!);
+      code.set(mask);
+      this.count(at, mask);
     }
     if (task.limits.length === 0) code.bits(-1n);
     for (const [at] of task.limits.entries()) {
@@ -354,21 +417,45 @@ class Walk {
       if (at > 0) code.op('v128.and');
     }
     code.set(this.passes);
-    const all = this.counters.at(-1)!;
-    code.get(all).get(this.passes).op('i64x2.sub').set(all);
+    this.count(this.masks.length, this.passes);
     const unsure = values.pushUncertain();
-    if (unsure) code.tee(this.uncertain);
-    if (task.score) {
-      code.get(this.passes);
-      for (const reach of this.reaches) {
-        reach.push(() => this.pushAmount());
-        code.splat(0).op('f64x2.le', 'v128.and');
-      }
-      if (unsure) code.op('v128.or');
-    } else if (!unsure) return;
-    code.op('v128.any_true').seldom();
-    this.record(values, unsure);
-    code.end();
+    if (unsure) code.set(this.uncertain);
+    return unsure;
+  }
+
+  private count(at: number, mask: Local): void {
+    const counter = this.counters[at];
+    if (counter === undefined) return;
+    this.code.get(counter).get(mask).op('i64x2.sub').set(counter);
+  }
+
+  /** Whether the scores may reach the cut-off. */
+  private pushReached(): void {
+    const { code } = this;
+    code.bits(-1n);
+    for (const reach of this.reaches) {
+      reach.push(() => this.pushAmount());
+      code.splat(0).op('f64x2.le', 'v128.and');
+    }
+  }
+
+  /** Where neither the cut-off nor a limit that is a form rules a point out; what is uncertain is not ruled out. */
+  private pushNotRuledOut(values: ValueCode): void {
+    this.pushReached();
+    for (const limit of this.task.limits) {
+      const test = loosened(limit);
+      if (test.kind === 'always') continue;
+      values.pushTest(test);
+      this.code.op('v128.and');
+    }
+  }
+
+  private beginLate(): void {
+    const { code } = this;
+    for (let level = 0; level < this.elements - 2 && this.late.length > 0; level += 1) {
+      code.get(this.amounts[level]!).op('f64.convert_i32_s', 'f64x2.splat').set(this.lateAmount);
+      for (const form of this.late) form.begin(level, this.lateAmount);
+    }
   }
 
   private pushEntropy(): void {

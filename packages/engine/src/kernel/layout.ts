@@ -29,6 +29,11 @@ export interface Layout {
   /** Doubles: −c ln c by parts, then by parts left of the whole. */
   entropy: number;
   entropyFromWhole: number;
+  /**
+   * Vectors for each condition and level: what each part that is left adds at most to what makes it hold, and
+   * what the condition must not exceed then.
+   */
+  ahead: number;
   records: number;
   bytesPerRecord: number;
   bytes: number;
@@ -53,6 +58,7 @@ export function layoutOf(
   total: number,
   counters: number,
   constants: number,
+  conditions: number,
 ): Layout {
   let end = 0;
   const take = (bytes: number): number => {
@@ -70,6 +76,7 @@ export function layoutOf(
     numbers: take(VECTOR * mostNumbers),
     forms: forms.map((form) => take(VECTOR * vectorsOf(form, elements))),
     ...{ entropy: take(8 * (total + 3)), entropyFromWhole: take(8 * (total + 3)) },
+    ahead: take(2 * VECTOR * conditions * elements),
     ...{ records: take(bytesPerRecord * mostRecords), bytesPerRecord },
     bytes: end,
   };

@@ -42,7 +42,8 @@ const mostUncertain = 0.03;
 /** The kernels of a search, made as they are needed. */
 export function kernelSweep(prepared: Prepared, task: SearchTask): KernelSweep {
   const { program, limits, scoreOutput, ranking, grid, plan } = prepared;
-  const mostConditions = plan.specification.tally === 'none' ? conditionsOnLines : 0;
+  const countsNothing = plan.specification.tally === 'none';
+  const ofLines = { ...task, countsNothing, conditions: countsNothing ? conditionsOnLines : 0 };
   const nothing = new Float64Array(grid.components.max);
   const kernels = new Map<string, Kernel | null>();
   const all = evaluatorOf(program.outputs);
@@ -95,7 +96,7 @@ export function kernelSweep(prepared: Prepared, task: SearchTask): KernelSweep {
     let known = kernels.get(key);
     if (known === undefined) {
       try {
-        known = kernel(prepared, { ...task, conditions: mostConditions }, elements, lanes, take);
+        known = kernel(prepared, lanes === 'line' ? ofLines : task, elements, lanes, take);
       } catch (error) {
         if (!(error instanceof Unprovable)) throw error;
         known = null;
@@ -118,16 +119,16 @@ export function kernelSweep(prepared: Prepared, task: SearchTask): KernelSweep {
     return true;
   }
 
-  function setConditions({ low }: Box, conditions?: LineConditions): void {
-    for (let at = 0; at < mostConditions; at += 1) {
+  function setConditions({ low, high }: Box, conditions?: LineConditions): void {
+    for (let at = 0; at < ofLines.conditions; at += 1) {
       if (conditions === undefined || at >= conditions.count) {
-        current!.setCondition(at, 0, nothing);
+        current!.setCondition(at, 0, nothing, low, high);
         continue;
       }
       const slopes = conditions.slopes[at]!;
       let constant = conditions.constants[at]!;
       for (let place = 0; place < low.length; place += 1) constant -= slopes[place]! * low[place]!;
-      current!.setCondition(at, constant, slopes);
+      current!.setCondition(at, constant, slopes, low, high);
     }
   }
 

@@ -73,29 +73,42 @@ export function limitRegions(tests: readonly Test[], total: number, mostElements
     const { degree } = value.form;
     const [lower, upper] = [threshold - guard, threshold + guard];
     const exact = guard === 0;
+    // A point within tells which verdict cannot be, and so which end need not be known.
     switch (operator) {
       case '<=':
         return sides((box) => {
-          if (bounds.least(box) > upper) return none;
+          const within = bounds.within(box);
+          if (!(within < lower) && bounds.least(box) > upper) return none;
+          if (within > upper) return open;
           const most = bounds.greatest(box);
           return most < lower || (exact && most === lower) ? all : open;
         });
       case '<':
         return sides((box) => {
-          const least = bounds.least(box);
-          if (least > upper || (exact && least === upper)) return none;
+          const within = bounds.within(box);
+          if (!(within < lower)) {
+            const least = bounds.least(box);
+            if (least > upper || (exact && least === upper)) return none;
+          }
+          if (within > upper) return open;
           return bounds.greatest(box) < lower ? all : open;
         });
       case '>=':
         return sides((box) => {
-          if (bounds.greatest(box) < lower) return none;
+          const within = bounds.within(box);
+          if (!(within > upper) && bounds.greatest(box) < lower) return none;
+          if (within < lower) return open;
           const least = bounds.least(box);
           return least > upper || (exact && least === upper) ? all : open;
         });
       case '>':
         return sides((box) => {
-          const most = bounds.greatest(box);
-          if (most < lower || (exact && most === lower)) return none;
+          const within = bounds.within(box);
+          if (!(within > upper)) {
+            const most = bounds.greatest(box);
+            if (most < lower || (exact && most === lower)) return none;
+          }
+          if (within < lower) return open;
           return bounds.least(box) > upper ? all : open;
         });
     }
