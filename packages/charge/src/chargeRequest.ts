@@ -31,11 +31,13 @@ export function checkRequest({ composition, mass, resolution, loss = {} }: Charg
   const faults: Fault[] = [];
   if (!(mass > 0 && mass <= heaviestBatch)) {
     faults.push(
-      wrong('The batch mass', `${mass} g`, `Give grams above 0 and at most ${heaviestBatch}.`, '/mass'),
+      wrong('The batch mass', `${mass} g`, 'Give grams above 0 and at most 10 million (10 t).', '/mass'),
     );
   }
-  if (!(resolution >= finestResolution && resolution < mass)) {
-    const right = `Give the step of the balance in grams, at least ${finestResolution} and below the batch mass.`;
+  // Where the batch mass is not possible, it says nothing of the balance.
+  const below = mass > 0 ? mass : Number.POSITIVE_INFINITY;
+  if (!(resolution >= finestResolution && resolution < below)) {
+    const right = 'Give one step of the balance in grams, at least 0.0000001 and less than the batch mass.';
     faults.push(wrong("The balance's resolution", `${resolution} g`, right, '/resolution'));
   }
   for (const [symbol, percent] of Object.entries(loss)) {

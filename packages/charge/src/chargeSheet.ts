@@ -7,7 +7,7 @@ import { elementOnlyIn, type Material, meltingOf } from './material.ts';
 import { meltingWindow } from './meltingWindow.ts';
 import { notesOn } from './notesOn.ts';
 import { massOf, stepsOf } from './onBalance.ts';
-import { lightestLine, refuseUnmeetable, refuseUnweighable } from './refusals.ts';
+import { lightestLine, refuseTraces, refuseUnmeetable, refuseUnweighable } from './refusals.ts';
 import { roundingBounds } from './roundingBounds.ts';
 import type { ChargeLine, ChargeSheet } from './sheet.ts';
 
@@ -27,6 +27,7 @@ export function chargeSheet(request: ChargeRequest): ChargeSheet {
   checkRequest(request);
   const { composition, mass, resolution, loss = {}, currency } = request;
   const needed = neededMasses(composition, loss);
+  refuseTraces(needed, composition);
   const used = cheapestMaterials(request.materials, needed);
   if (used === null) throw refuseUnmeetable(request.materials, needed, composition);
 

@@ -66,11 +66,11 @@ export function shortages(
   const missing = Object.entries(masses).map(
     ([symbol, mass]) => [symbol, mass - (brought[symbol] ?? 0)] as const,
   );
-  return Object.fromEntries(missing.filter(([symbol, mass]) => mass > masses[symbol]! * LEAST_SHORTAGE));
+  return Object.fromEntries(missing.filter(([symbol, mass]) => mass > rounding(masses[symbol]!)));
 }
 
-/** Less than this part of an element missing is rounding of the solver. */
-const LEAST_SHORTAGE = 1e-7;
+/** Less than this missing of a mass is rounding of the solver: of a trace, its last digits. */
+const rounding = (mass: number): number => Math.max(mass * 1e-7, 10 * PRECISION);
 
 /** Materials with nothing in them that the alloy has not. */
 export function usable(materials: readonly Material[], masses: Readonly<Record<string, number>>): Material[] {
@@ -103,6 +103,6 @@ function broughtBy(used: ReadonlyMap<Material, number>): Record<string, number> 
 function meets(used: ReadonlyMap<Material, number>, masses: Readonly<Record<string, number>>): boolean {
   const brought = broughtBy(used);
   return Object.entries(masses).every(
-    ([symbol, mass]) => Math.abs((brought[symbol] ?? 0) - mass) <= mass * LEAST_SHORTAGE,
+    ([symbol, mass]) => Math.abs((brought[symbol] ?? 0) - mass) <= rounding(mass),
   );
 }

@@ -1,5 +1,12 @@
 import { type Fault, fault, ProblemError } from '@tiegel/contract';
-import { atomicToWeightPercent, compositionOf, isAvailable, parseAlloy } from '@tiegel/elements';
+import {
+  atomicToWeightPercent,
+  compositionOf,
+  elementOf,
+  isAvailable,
+  parseAlloy,
+  symbols,
+} from '@tiegel/elements';
 import { purityFault, wrong } from './chargeRequest.ts';
 import type { Material } from './material.ts';
 
@@ -42,13 +49,20 @@ export function materialOf(
   const called = `"${name.slice(0, longestName)}"${where}`;
   const first = /^([A-Z][a-z]?)(?![a-z])/.exec(name)?.[1] ?? '';
   const contains = contentsOf(entry, first, pointer, where, faults);
-  if (
-    name.length > longestName ||
-    /\p{Cc}/u.test(name) ||
-    (contains !== null && !(first in contains)) ||
-    !isAvailable(first)
-  ) {
-    faults.push(fault('materials/name', { name: called, limit: longestName }, `${pointer}/name`));
+  // Contents that cannot be read are a fault of their own: what the name begins with may be in them.
+  if (name === '') {
+    const right = 'Begin with a symbol, as in "Mn flakes" or "FeNb66".';
+    faults.push(
+      fault('request/missing-key', { place: `The name of the material${where}`, right }, `${pointer}/name`),
+    );
+  } else if (/\p{Cc}/u.test(name) || (contains === null ? isPlain(entry) : !(first in contains))) {
+    const meant = isPlain(entry) ? symbolMeant(name) : '';
+    faults.push(fault('materials/name', { name: called, meant, limit: longestName }, `${pointer}/name`));
+  }
+  if (name.length > longestName) {
+    const length = { size: name.length, of: 'characters', word: 'at most', bound: longestName };
+    const values = { place: `The name ${called}`, ...length, right: 'Shorten it.' };
+    faults.push(fault('request/length', values, `${pointer}/name`));
   }
   if (contains !== null && Object.keys(contains).length > 1 && !isAmountKind(entry.amounts)) {
     faults.push(fault('materials/amounts', { name: called }, `${pointer}/amounts`));
@@ -79,6 +93,19 @@ export function materialOf(
   );
   if (faults.length > before || contains === null) return null;
   return { name, contains, purity, price, meltingTemperature };
+}
+
+/** Whether nothing is said of what is in it but its name. */
+const isPlain = ({ contains }: MaterialEntry): boolean =>
+  contains === undefined || contains === null || contains === '';
+
+/** The symbol of the element whose name or symbol somebody wrote otherwise ('nickel', 'ni'); '' for none. */
+function symbolMeant(name: string): string {
+  const word = (/^\p{L}+/u.exec(name)?.[0] ?? '').toLowerCase();
+  const found = symbols.find(
+    (symbol) => symbol.toLowerCase() === word || elementOf(symbol)?.name.toLowerCase() === word,
+  );
+  return found ?? '';
 }
 
 const isAmountKind = (kind: unknown): kind is AmountKind =>

@@ -217,6 +217,14 @@ describe('what cannot be charged', () => {
   });
 
   test('all that is wrong is told at once', () => {
-    expect(faultsOf(plain('FeNi', { mass: -1, loss: { Zn: 5 } }))).toHaveLength(3);
+    expect(faultsOf(plain('FeNi', { mass: -1, loss: { Zn: 5 } }))).toHaveLength(2);
+  });
+
+  test('a share that no balance shows is refused as such, whatever the batch', () => {
+    expect(faultsOf(plain('Ni99.99999999Co0.00000001'))).toEqual(['charge/cannot-be-met /materials']);
+    // A millionth of the mass is too little here, and not too little for a finer balance.
+    const few = parseAlloy('Ni99.9999Co0.0001');
+    expect(faultsOf({ ...plain('NiCo'), composition: few })).toEqual(['charge/too-light /mass']);
+    expect(faultsOf({ ...plain('NiCo'), composition: few, resolution: 1e-6 })).toEqual([]);
   });
 });

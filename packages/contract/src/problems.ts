@@ -111,14 +111,15 @@ export const problems = {
     exit: 1,
     text: ({ symbol, where }: { symbol: string; where: string; near: string }) =>
       `"${symbol}"${where} is not the symbol of an element.`,
-    remedy: ({ near }: { symbol: string; where: string; near: string }) => `The nearest known: ${near}.`,
+    remedy: ({ near }: { symbol: string; where: string; near: string }) =>
+      `Write the symbol of an element; the nearest known: ${near}.`,
   },
   'element/no-data': {
     status: 400,
     exit: 1,
     text: ({ symbol, name, where }: { symbol: string; name: string; where: string }) =>
       `There are no data of ${symbol}${where} (${name.toLowerCase()}).`,
-    remedy: 'Use the elements that "data elements" or GET /api/v1/elements lists.',
+    remedy: 'Use the elements that the page Data shows, and "data elements" and GET /api/v1/elements list.',
   },
   'quantity/unknown': {
     status: 400,
@@ -242,15 +243,15 @@ export const problems = {
     status: 404,
     exit: 1,
     text: ({ number }: { number: string }) => `There is no charge sheet with the number ${number}.`,
-    remedy: 'GET /api/v1/charge-sheets lists those that were saved; their numbers look like C-0007.',
+    remedy:
+      'Their numbers look like C-0007; the page Charge and GET /api/v1/charge-sheets list those that were saved.',
   },
   'charge/cannot-be-met': {
     status: 400,
     exit: 1,
-    text: ({ symbol, share, why }: { symbol: string; share: string; why: string }) =>
+    text: ({ symbol, share, why }: { symbol: string; share: string; why: string; right: string }) =>
       `The materials cannot give the ${share} of ${symbol}: ${why}.`,
-    remedy: ({ symbol }: { symbol: string; share: string; why: string }) =>
-      `Add a purer ${symbol}, or a master alloy of ${symbol} with other elements of the alloy only.`,
+    remedy: ({ right }: { symbol: string; share: string; why: string; right: string }) => right,
   },
   'charge/too-light': {
     status: 400,
@@ -340,7 +341,7 @@ export const problems = {
     status: 404,
     exit: 1,
     text: ({ id }: { id: string }) => `There is no melt with the id ${id}.`,
-    remedy: 'GET /api/v1/melts lists those that were recorded.',
+    remedy: 'The page Melts and GET /api/v1/melts list those that were recorded.',
   },
   'melt/changed-meanwhile': {
     status: 409,
@@ -390,7 +391,7 @@ export const problems = {
     status: 404,
     exit: 1,
     text: ({ id }: { id: string }) => `There is no attachment with the id ${id}.`,
-    remedy: 'GET /api/v1/melts/ID lists the attachments of a melt.',
+    remedy: 'Its page and GET /api/v1/melts/ID list the attachments of a melt; load the page again.',
   },
   'materials/too-large': {
     status: 413,
@@ -424,10 +425,10 @@ export const problems = {
   'materials/name': {
     status: 400,
     exit: 1,
-    text: ({ name }: { name: string; limit: number }) =>
-      `The name of the material ${name} does not begin with the symbol of an element that is in it, or is too long.`,
-    remedy: ({ limit }: { name: string; limit: number }) =>
-      `Begin with a symbol, as in "Mn flakes" or "FeNb66", in at most ${limit} characters.`,
+    text: ({ name, meant }: { name: string; meant: string; limit: number }) =>
+      `The name of the material ${name} does not begin with the symbol of an element that is in it${orMeant(meant)}`,
+    remedy: ({ limit }: { name: string; meant: string; limit: number }) =>
+      `Begin with a symbol, as in "Mn flakes" or "FeNb66", in at most ${limit} characters on one line.`,
   },
   'materials/amounts': {
     status: 400,
@@ -478,7 +479,7 @@ export const problems = {
     status: 413,
     exit: 1,
     text: ({ limit }: { limit: number }) => `The body is larger than ${limit} bytes.`,
-    remedy: 'Split the request into several smaller ones.',
+    remedy: 'Send less at once: several smaller requests, or a smaller file.',
   },
   'request/unknown-route': {
     status: 404,

@@ -33,13 +33,13 @@ test('an element of the periodic table without data is told apart from no elemen
       code: 'element/no-data',
       pointer: '/elements/pool/0',
       detail: 'There are no data of Hg (mercury).',
-      remedy: 'Use the elements that "data elements" or GET /api/v1/elements lists.',
+      remedy: 'Use the elements that the page Data shows, and "data elements" and GET /api/v1/elements list.',
     },
     {
       code: 'element/unknown',
       pointer: '/elements/pool/2',
       detail: '"Fx" is not the symbol of an element.',
-      remedy: 'The nearest known: Fe.',
+      remedy: 'Write the symbol of an element; the nearest known: Fe.',
     },
   ]);
 });
