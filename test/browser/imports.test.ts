@@ -245,7 +245,8 @@ describe('where something does not answer', () => {
       return route.abort();
     });
     await page.getByRole('button', { name: 'Store 1 row' }).click();
-    await page.getByText('Nothing was stored; what you entered is kept.').waitFor();
+    await page.getByText('Whether the rows were stored is not known; what you entered is kept.').waitFor();
+    await page.reload();
     const count = async () => (await site.api<{ items: Version[] }>('/imports?kind=pairs')).items.length;
     const after = await count();
     await page.getByRole('button', { name: 'Store 1 row' }).click();

@@ -152,7 +152,7 @@ test('a server that does not answer is announced, what was entered stays, and al
   await page.getByText('counting goes on when the server answers').waitFor();
   await page.locator('.banners').getByText('The server does not answer').waitFor();
   await page.getByRole('button', { name: 'Start search' }).click();
-  await page.getByText('No search was started; what you entered is kept.').waitFor();
+  await page.getByText('Whether the search was started is not known; what you entered is kept.').waitFor();
 
   await site.revive();
   await eventually(() => page.locator('.banners .note-danger').count()).toBe(0);
@@ -204,7 +204,9 @@ test('a start whose answer was lost starts one search, not two', async () => {
     return route.abort();
   });
   await page.getByRole('button', { name: 'Start search' }).click();
-  await page.getByText('No search was started').waitFor();
+  await page.getByText('Whether the search was started is not known').waitFor();
+  await page.reload();
+  await page.locator('.size-numbers').waitFor();
   await page.getByRole('button', { name: 'Start search' }).click();
   await page.waitForURL(/\/searches\//);
   const searches = await site.api<SearchView[]>('/searches');

@@ -45,7 +45,11 @@ export function StartButton({ specification, ready, onRefused }: StartButtonProp
         {starting.isPending ? 'Starting …' : startInWords(schedule)}
       </button>
       <WhenFields draft={when} onChange={setWhen} wrong={whenFault !== null} />
-      <FaultList error={starting.error} what="No search was started; what you entered is kept." />
+      <FaultList
+        error={starting.error}
+        what="No search was started; what you entered is kept."
+        unsure="Whether the search was started is not known; what you entered is kept. Start it again when the server answers: it is started once."
+      />
     </>
   );
 }

@@ -1,9 +1,8 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { Schedule } from '@tiegel/contract';
-import { useRef } from 'react';
 import { useLocation } from 'wouter';
-import { randomKey } from '../server/randomKey.ts';
 import { post } from '../server/request.ts';
+import { forgetSent, sentKey } from '../server/sentKey.ts';
 
 /**
  * Starts a search with its hours and priority and goes to its page. The same question sent again after
@@ -12,17 +11,15 @@ import { post } from '../server/request.ts';
 export function useStart(specification: unknown, schedule: Schedule) {
   const client = useQueryClient();
   const [, navigate] = useLocation();
-  const sent = useRef({ text: '', key: '' });
   return useMutation({
     mutationFn: () => {
-      const text = JSON.stringify([specification, schedule]);
-      if (sent.current.text !== text) sent.current = { text, key: randomKey() };
+      const key = sentKey('sessionStorage', 'ask', JSON.stringify([specification, schedule]));
       return post<{ id: string }>(`/searches${queryOf(schedule)}`, specification, {
-        headers: { 'idempotency-key': sent.current.key },
+        headers: { 'idempotency-key': key },
       });
     },
     onSuccess: ({ id }) => {
-      sent.current = { text: '', key: '' };
+      forgetSent('sessionStorage', 'ask');
       void client.invalidateQueries({ queryKey: ['searches'] });
       navigate(`/searches/${id}`);
     },

@@ -62,6 +62,7 @@ export function LiveSheet({ charged, form, prices, pricesError }: LiveSheetProps
         <FaultList
           error={saving.error}
           what="The sheet was not saved; what you entered is kept in this browser."
+          unsure="Whether the sheet was saved is not known; what you entered is kept in this browser. Save it again when the server answers: it gets one number."
         />
       </div>
     </>

@@ -3,6 +3,7 @@ import { type Fault, ProblemError } from '@tiegel/contract';
 import { type ChangeEvent, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { materialsQuery } from '../data/dataQueries.ts';
+import { readTextFile } from '../data/imports/readTextFile.ts';
 import type { ChargeDraft } from './chargeDraft.ts';
 import { draftOfList, withMaterials } from './draftOfList.ts';
 import { materialsOf } from './materialsOf.ts';
@@ -11,7 +12,7 @@ import type { ChargeForm } from './useChargeDraft.ts';
 /** Reads a list of materials from a file, in this browser; what stood in the form can be brought back. */
 export function MaterialList({ form }: { form: ChargeForm }) {
   const file = useRef<HTMLInputElement>(null);
-  const [faults, setFaults] = useState<readonly Fault[]>([]);
+  const [faults, setFaults] = useState<readonly Pick<Fault, 'pointer' | 'detail' | 'remedy'>[]>([]);
   const [replaced, setReplaced] = useState<ChargeDraft | null>(null);
   const { data: stored } = useQuery(materialsQuery);
   const own = stored?.filter((material) => material.own) ?? [];
@@ -21,8 +22,10 @@ export function MaterialList({ form }: { form: ChargeForm }) {
     form.change(next);
   };
   const read = async (list: File) => {
+    const file = await readTextFile(list);
+    if ('wrong' in file) return setFaults([{ pointer: '', detail: file.wrong, remedy: '' }]);
     try {
-      take(draftOfList(await list.text(), form.draft));
+      take(draftOfList(file.text, form.draft));
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
       setFaults(error.faults);

@@ -1,8 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useRef } from 'react';
 import { useLocation } from 'wouter';
-import { randomKey } from '../server/randomKey.ts';
 import { post } from '../server/request.ts';
+import { forgetSent, sentKey } from '../server/sentKey.ts';
 import type { ChargeBody } from './chargeOf.ts';
 import type { SavedSheet } from './savedSheet.ts';
 
@@ -10,15 +9,13 @@ import type { SavedSheet } from './savedSheet.ts';
 export function useSaveSheet(body: ChargeBody) {
   const client = useQueryClient();
   const [, navigate] = useLocation();
-  const sent = useRef({ text: '', key: '' });
   return useMutation({
     mutationFn: () => {
-      const text = JSON.stringify(body);
-      if (sent.current.text !== text) sent.current = { text, key: randomKey() };
-      return post<SavedSheet>('/charge-sheets', body, { headers: { 'idempotency-key': sent.current.key } });
+      const key = sentKey('localStorage', 'charge', JSON.stringify(body));
+      return post<SavedSheet>('/charge-sheets', body, { headers: { 'idempotency-key': key } });
     },
     onSuccess: (saved) => {
-      sent.current = { text: '', key: '' };
+      forgetSent('localStorage', 'charge');
       client.setQueryData(['charge-sheet', saved.number], saved);
       void client.invalidateQueries({ queryKey: ['charge-sheets'] });
       navigate(`/charge-sheets/${saved.number}`);

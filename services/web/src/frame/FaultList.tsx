@@ -4,10 +4,12 @@ interface FaultListProps {
   error: unknown;
   /** what is safe, or still holds */
   what: string;
+  /** the same where no answer came to something that is to be stored: it may have been stored all the same */
+  unsure?: string;
 }
 
 /** What went wrong with something a person asked for, where, and what would be right. Nothing where nothing did. */
-export function FaultList({ error, what }: FaultListProps) {
+export function FaultList({ error, what, unsure = what }: FaultListProps) {
   if (!error) return null;
   const faults = error instanceof ServerProblem ? error.faults : [];
   return (
@@ -26,7 +28,7 @@ export function FaultList({ error, what }: FaultListProps) {
           {error instanceof NoAnswer ? ' See that it runs, then try again.' : ''}
         </p>
       )}
-      <p>{what}</p>
+      <p>{error instanceof NoAnswer ? unsure : what}</p>
     </div>
   );
 }

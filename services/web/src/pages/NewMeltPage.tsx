@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useEffect, useRef } from 'react';
+import { useEffect } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
 import '../charge/charge.css';
 import { FaultList } from '../frame/FaultList.tsx';
@@ -9,8 +9,8 @@ import '../melt/melt.css';
 import { emptyDraft, keepMeltDraft, placeOf } from '../melt/meltDraft.ts';
 import type { MeltView } from '../melt/meltQueries.ts';
 import { useMeltForm } from '../melt/useMeltForm.ts';
-import { randomKey } from '../server/randomKey.ts';
 import { post } from '../server/request.ts';
+import { forgetSent, sentKey } from '../server/sentKey.ts';
 
 /** Records a melt: what was weighed, how it was melted, what was seen. */
 export function NewMeltPage() {
@@ -21,7 +21,6 @@ export function NewMeltPage() {
   const asked = address.get('charge') ?? '';
   const place = placeOf(null, null);
   const form = useMeltForm(place, emptyDraft);
-  const sent = useRef({ text: '', key: '' });
   const { change } = form;
 
   useEffect(() => {
@@ -30,13 +29,12 @@ export function NewMeltPage() {
 
   const recording = useMutation({
     mutationFn: () => {
-      const text = JSON.stringify(form.written.entry);
-      if (sent.current.text !== text) sent.current = { text, key: randomKey() };
-      return post<MeltView>('/melts', form.written.entry, {
-        headers: { 'idempotency-key': sent.current.key },
-      });
+      const { entry } = form.written;
+      const key = sentKey('localStorage', 'melt', JSON.stringify(entry));
+      return post<MeltView>('/melts', entry, { headers: { 'idempotency-key': key } });
     },
     onSuccess: async ({ id }) => {
+      forgetSent('localStorage', 'melt');
       keepMeltDraft(place, null);
       await client.invalidateQueries({ queryKey: ['melts'] });
       void client.invalidateQueries({ queryKey: ['evidence'] });
@@ -63,6 +61,7 @@ export function NewMeltPage() {
         <FaultList
           error={recording.error}
           what="Nothing was recorded; what you entered is kept in this browser."
+          unsure="Whether it was recorded is not known; what you entered is kept in this browser. Record it again when the server answers: it is recorded once."
         />
       </MeltFormView>
     </div>

@@ -164,7 +164,11 @@ function KindForm({ id }: { id: ImportKind }) {
               {readiness(preview.data?.storable, fresh, preview.error !== null)}
             </span>
           </div>
-          <FaultList error={store.error} what="Nothing was stored; what you entered is kept." />
+          <FaultList
+            error={store.error}
+            what="Nothing was stored; what you entered is kept."
+            unsure="Whether the rows were stored is not known; what you entered is kept. Store them again when the server answers: they are stored once."
+          />
         </>
       )}
       <p>

@@ -4,7 +4,9 @@ const largest = 20_000_000; // bytes
 export async function readTextFile(file: File): Promise<{ text: string } | { wrong: string }> {
   if (file.size > largest)
     return { wrong: `“${file.name}” has more than 20 MB. Bring in a list in several parts.` };
-  const bytes = await file.arrayBuffer();
+  const bytes = await file.arrayBuffer().catch(() => null);
+  if (bytes === null)
+    return { wrong: `“${file.name}” cannot be read. See that it is still there, then choose it again.` };
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch {

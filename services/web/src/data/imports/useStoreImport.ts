@@ -1,8 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { ImportKind, ImportVersion } from '@tiegel/contract';
-import { useRef } from 'react';
-import { randomKey } from '../../server/randomKey.ts';
 import { request } from '../../server/request.ts';
+import { forgetSent, sentKey } from '../../server/sentKey.ts';
 
 interface Stored {
   kind: ImportKind;
@@ -13,21 +12,19 @@ interface Stored {
 /** Stores rows of one's own. The same ones sent again after a lost answer are stored once. */
 export function useStoreImport(onStored: (version: ImportVersion) => void) {
   const client = useQueryClient();
-  const sent = useRef({ what: '', key: '' });
   return useMutation({
     mutationFn: ({ kind, name, text }: Stored) => {
-      const what = JSON.stringify([kind, name, text]);
-      if (sent.current.what !== what) sent.current = { what, key: randomKey() };
+      const key = sentKey('sessionStorage', 'import', JSON.stringify([kind, name, text]));
       const asked = new URLSearchParams({ kind, ...(name.trim() === '' ? {} : { name: name.trim() }) });
       return request<ImportVersion>(`/imports?${asked}`, {
         method: 'POST',
         body: text,
         type: 'text/csv',
-        headers: { 'idempotency-key': sent.current.key },
+        headers: { 'idempotency-key': key },
       });
     },
     onSuccess: async (version) => {
-      sent.current = { what: '', key: '' };
+      forgetSent('sessionStorage', 'import');
       onStored(version);
       // Every value on every page may follow from what was stored.
       await client.invalidateQueries();
