@@ -102,7 +102,7 @@ test('elements come and go, one may take what the others leave, and all can be u
   await page.getByText('The others make up more than 100 at.% already.').waitFor();
   expect(pathOf(page)).toBe('/alloys/Cr20Fe30Ni50');
   await share(page, 'Chromium').fill('2O');
-  await page.getByText('“2O” is not a number. Write it in digits.').waitFor();
+  await page.getByText('“2O” is not a number. Write digits alone, as in 12.5.').waitFor();
   await page.getByRole('button', { name: 'Remove Chromium' }).click();
   await eventually(async () => pathOf(page)).toBe('/alloys/Fe50Ni50');
   await page.getByRole('button', { name: 'Remove Nickel' }).click();

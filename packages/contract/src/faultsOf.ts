@@ -128,6 +128,7 @@ function rightAt(path: readonly PropertyKey[], asked: Asked): string {
 /** A value as a sentence names it; long texts are cut, so that an answer stays readable. */
 function inWords(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
+  if (value === '') return 'empty';
   if (typeof value === 'string') return `the text "${shortened(value)}"`;
   if (typeof value === 'number') return Number.isFinite(value) ? `the number ${value}` : 'a number too large';
   return typeof value === 'object' && value !== null ? 'an object' : String(value);

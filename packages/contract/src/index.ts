@@ -5,6 +5,7 @@ export { faultsOf } from './faultsOf.ts';
 export * from './imports.ts';
 export { limitTolerance } from './limitTolerance.ts';
 export * from './melt.ts';
+export * from './meltBounds.ts';
 export * from './meltWords.ts';
 export { nearest } from './nearest.ts';
 export * from './outcome.ts';

@@ -1,18 +1,16 @@
 import { z } from 'zod';
+import { longestMeltLine, longestMeltNotes, meltMost, mostWeighed } from './meltBounds.ts';
 import { coolings, meltProcesses, observablePhases, observationMethods } from './meltWords.ts';
 
-const longestText = 5000;
-const longestName = 200;
-const mostWeighed = 30;
 const line = (what: string) =>
-  z.string().max(longestName).describe(`Write ${what} in at most ${longestName} characters.`);
+  z.string().max(longestMeltLine).describe(`Write ${what} in at most ${longestMeltLine} characters.`);
 const measured = (what: string, greatest: number) =>
   z.number().gt(0).max(greatest).nullable().describe(`Write ${what}, or null where it was not measured.`);
 
 const weighedSchema = z
   .strictObject({
     material: line('the material as the charge sheet names it, or a name that begins with a symbol'),
-    mass: z.number().gt(0).max(1e7).describe('Write what the balance showed, in grams.'),
+    mass: z.number().gt(0).max(meltMost.mass).describe('Write what the balance showed, in grams.'),
     contains: z
       .union([z.string(), z.record(z.string(), z.number())])
       .nullable()
@@ -29,8 +27,8 @@ const weighedSchema = z
 
 const annealSchema = z
   .strictObject({
-    temperature: z.number().gt(0).max(5000).describe('Write kelvin.'),
-    hours: z.number().gt(0).max(1e5).describe('Write hours.'),
+    temperature: z.number().gt(0).max(meltMost.temperature).describe('Write kelvin.'),
+    hours: z.number().gt(0).max(meltMost.hours).describe('Write hours.'),
     cooling: z.enum(coolings).describe(`Write one of ${coolings.join(', ')}.`),
   })
   .meta({ id: 'Anneal' });
@@ -53,7 +51,7 @@ export const meltEntrySchema = z
       .record(z.string(), z.number())
       .describe('Write by symbol the wt.% that evaporated; left out: what the charge sheet expects.')
       .exactOptional(),
-    ingot: measured('the mass of the ingot in grams', 1e7),
+    ingot: measured('the mass of the ingot in grams', meltMost.ingot),
     process: z.enum(meltProcesses).describe(`Write one of ${meltProcesses.join(', ')}.`),
     anneal: annealSchema.nullable(),
     phases: z
@@ -66,9 +64,9 @@ export const meltEntrySchema = z
       .array(z.enum(observationMethods).describe(`Write one of ${observationMethods.join(', ')}.`))
       .max(observationMethods.length)
       .describe('Write how the phases were observed.'),
-    hardness: measured('the hardness in HV', 1e4),
-    density: measured('the density in g/cm3', 30),
-    notes: z.string().max(longestText).describe(`Write at most ${longestText} characters.`),
+    hardness: measured('the hardness in HV', meltMost.hardness),
+    density: measured('the density in g/cm3', meltMost.density),
+    notes: z.string().max(longestMeltNotes).describe(`Write at most ${longestMeltNotes} characters.`),
   })
   .describe('Write a melt, such as {"name": "First trial", "date": "2026-11-25", ...}.');
 export type MeltEntry = z.infer<typeof meltEntrySchema>;

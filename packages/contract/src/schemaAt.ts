@@ -17,12 +17,13 @@ export function keysAt(schema: z.ZodType, path: readonly PropertyKey[]): string[
   return place ? keysOf(place) : [];
 }
 
-/** What the schema says of a place, wherever it is wrapped as optional. */
+/** What the schema says of a place, wherever it is wrapped as optional or nullable. */
 export function descriptionAt(schema: z.ZodType, path: readonly PropertyKey[]): string | null {
   let place = schemaAt(schema, path);
-  while (place instanceof z.ZodExactOptional || place instanceof z.ZodOptional) {
-    if (place.description !== undefined) break;
-    place = place.unwrap() as z.ZodType;
+  while (place instanceof z.ZodType && place.description === undefined) {
+    const inner = unwrapped(place);
+    if (inner === null) break;
+    place = inner;
   }
   return place?.description ?? null;
 }
@@ -42,8 +43,15 @@ function keysOf(schema: z.ZodType): string[] {
 
 function alternativesOf(schema: z.ZodType): z.ZodType[] {
   if (schema instanceof z.ZodUnion) return schema.options as z.ZodType[];
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodExactOptional) {
-    return [schema.unwrap() as z.ZodType];
-  }
-  return [];
+  const inner = unwrapped(schema);
+  return inner === null ? [] : [inner];
+}
+
+/** What is inside of a schema that lets a value be missing or null; null for any other. */
+function unwrapped(schema: z.ZodType): z.ZodType | null {
+  const wraps =
+    schema instanceof z.ZodOptional ||
+    schema instanceof z.ZodExactOptional ||
+    schema instanceof z.ZodNullable;
+  return wraps ? (schema.unwrap() as z.ZodType) : null;
 }

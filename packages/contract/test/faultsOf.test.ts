@@ -72,4 +72,8 @@ test('keys and descriptions are found through options and choices', () => {
   expect(keysAt(schema, ['mode'])).toEqual(['first']);
   expect(descriptionAt(schema, ['size'])).toBe('Write a size.');
   expect(descriptionAt(schema, ['none'])).toBeNull();
+  const nullable = z.strictObject({
+    anneal: z.strictObject({ hours: z.number().gt(0).describe('Write hours.') }).nullable(),
+  });
+  expect(faultsOf(nullable, { anneal: { hours: 0 } })[0]?.remedy).toBe('Write hours.');
 });

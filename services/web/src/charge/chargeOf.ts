@@ -23,6 +23,9 @@ export interface Charged {
   faults: PlacedFaults;
 }
 
+/** characters of what a charge is for, as the server keeps them */
+const longestName = 200;
+
 /** Where a material of the request stands in the form. */
 type Place = `/elements/${string}` | `/masters/${number}`;
 
@@ -59,6 +62,10 @@ export function chargeOf(
   }
   draft.masters.forEach((row, at) => {
     if (isBlank(row)) return;
+    if (row.name.trim() === '' && row.contains.trim() === '') {
+      add(`/masters/${at}/contains`, 'Write what is in it, such as Fe34Nb66, or remove this material.');
+      return;
+    }
     places.push(`/masters/${at}`);
     materials.push(masterEntry(row, (key, text) => number(`/masters/${at}/${key}`, text)));
   });
@@ -75,6 +82,8 @@ export function chargeOf(
     currency: currencyOf(draft, prices),
     name: draft.name,
   };
+  if (draft.name.length > longestName)
+    add('/name', `This has ${draft.name.length} characters; at most ${longestName} are kept. Shorten it.`);
   if (placed.size > 0) return { body, sheet: null, faults: placed };
   try {
     return { body, sheet: chargeSheet(chargeRequestOf(body, prices)), faults: placed };
@@ -97,7 +106,8 @@ type Read = (key: 'purity' | 'price', text: string) => number | null;
 function elementEntry(symbol: string, row: ElementRow, prices: PricesView, read: Read): MaterialEntry {
   const purity = read('purity', row.purity) ?? 100;
   return {
-    name: purity === 100 ? symbol : `${symbol} ${purity} %`,
+    // A purity that is not possible is told as that of the element.
+    name: purity > 0 && purity < 100 ? `${symbol} ${purity} %` : symbol,
     purity,
     price: read('price', row.price) ?? prices?.prices[symbol]?.pricePerKilogram ?? null,
   };
@@ -115,7 +125,8 @@ function masterEntry({ name, contains, amounts, purity, price }: MasterRow, read
 }
 
 /** A row that was added and not filled in is not there yet. */
-const isBlank = ({ name, contains }: MasterRow): boolean => name.trim() === '' && contains.trim() === '';
+const isBlank = ({ name, contains, purity, price }: MasterRow): boolean =>
+  [name, contains, purity, price].every((text) => text.trim() === '');
 
 /** The field of the form that a pointer into the request means. */
 function inForm(pointer: string, places: readonly Place[]): string {

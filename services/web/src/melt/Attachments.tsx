@@ -17,7 +17,11 @@ export function Attachments({ melt }: { melt: MeltView }) {
   const add = useMutation({
     mutationFn: async (one: File) => {
       if (one.size > largestMegabytes * 1e6)
-        throw new Error(`“${one.name}” is larger than ${largestMegabytes} MB.`);
+        throw new Error(
+          `“${one.name}” has ${formatNumber(one.size / 1e6, 1)} MB; at most ${largestMegabytes} MB are kept. Make the picture smaller or save it as JPEG, or attach the measurement in parts.`,
+        );
+      if (one.size === 0)
+        throw new Error(`“${one.name}” is empty. See that it was saved whole, and choose it again.`);
       return request<AttachmentView>(`${place}?name=${encodeURIComponent(one.name)}`, {
         method: 'POST',
         body: one,

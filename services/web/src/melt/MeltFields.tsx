@@ -5,6 +5,7 @@ import { NumberField } from '../ask/NumberField.tsx';
 import { TextField } from '../charge/TextField.tsx';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { Choices } from './Choices.tsx';
+import { doubtfulDay, doubtfulIngot } from './doubts.ts';
 import { phaseInWords } from './phaseInWords.ts';
 import type { MeltForm } from './useMeltForm.ts';
 
@@ -12,6 +13,7 @@ import type { MeltForm } from './useMeltForm.ts';
 export function MeltNaming({ form, sheets }: { form: MeltForm; sheets: readonly string[] }) {
   const { draft, change } = form;
   const charge = useFaultsAt('/charge');
+  const date = useFaultsAt('/date');
   return (
     <div className="melt-fields">
       <TextField
@@ -21,13 +23,16 @@ export function MeltNaming({ form, sheets }: { form: MeltForm; sheets: readonly 
         onChange={(name) => change({ name })}
       />
       <span className="charge-field">
-        <label htmlFor="melt-date">Day of the melt</label>
+        <label htmlFor={date.id}>Day of the melt</label>
         <input
-          id="melt-date"
+          id={date.id}
           type="date"
           value={draft.date}
           onChange={(event) => change({ date: event.target.value })}
+          {...date.described}
         />
+        <FaultText pointer="/date" />
+        <Doubt>{doubtfulDay(draft.date)}</Doubt>
       </span>
       <span className="charge-field">
         <label htmlFor={charge.id}>Charge sheet</label>
@@ -72,6 +77,7 @@ export function MeltProcess({ form }: { form: MeltForm }) {
         value={draft.ingot}
         onChange={(ingot) => change({ ingot })}
       />
+      <Doubt>{doubtfulIngot(form.written.entry)}</Doubt>
       <label className="choice">
         <input
           type="checkbox"
@@ -112,6 +118,7 @@ export function MeltProcess({ form }: { form: MeltForm }) {
 /** What was seen and measured. */
 export function MeltObservations({ form }: { form: MeltForm }) {
   const { draft, change } = form;
+  const notes = useFaultsAt('/notes');
   return (
     <>
       <Choices
@@ -145,15 +152,26 @@ export function MeltObservations({ form }: { form: MeltForm }) {
         />
       </div>
       <span className="charge-field">
-        <label htmlFor="melt-notes">Notes</label>
+        <label htmlFor={notes.id}>Notes</label>
         <textarea
-          id="melt-notes"
+          id={notes.id}
           rows={4}
           value={draft.notes}
           onChange={(event) => change({ notes: event.target.value })}
+          {...notes.described}
         />
+        <FaultText pointer="/notes" />
       </span>
     </>
+  );
+}
+
+/** What is possible, and probably a slip: it is said and does not stand in the way. */
+function Doubt({ children }: { children: string }) {
+  return (
+    <span className="small" role="status">
+      {children}
+    </span>
   );
 }
 

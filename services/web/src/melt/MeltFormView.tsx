@@ -16,7 +16,9 @@ export function MeltFormView({ form, children }: { form: MeltForm; children: Rea
   const faults = new Map(written.faults);
   if (sheetError) {
     const remedy =
-      sheetError instanceof ServerProblem ? sheetError.faults.map((one) => one.remedy).join(' ') : '';
+      sheetError instanceof ServerProblem
+        ? sheetError.faults.map((one) => one.remedy).join(' ')
+        : 'What its materials are is not known until it does; this page asks again by itself. What you enter is kept.';
     faults.set('/charge', [`${sheetError.message} ${remedy}`]);
   }
   return (
@@ -27,6 +29,11 @@ export function MeltFormView({ form, children }: { form: MeltForm; children: Rea
           <h2 id="melt-weighed-head">Weighed</h2>
           <WeighedRows form={form} />
           <FaultText pointer="/weighed" />
+          {[...faults.keys()]
+            .filter((pointer) => pointer.startsWith('/loss'))
+            .map((pointer) => (
+              <FaultText key={pointer} pointer={pointer} />
+            ))}
           {written.melt ? (
             <AsWeighed composition={written.melt.composition} nominal={written.melt.nominal} />
           ) : null}

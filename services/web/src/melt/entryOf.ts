@@ -1,5 +1,13 @@
 import { type ChargeSheet, type Melt, meltOf } from '@tiegel/charge';
-import { type Fault, type MeltEntry, ProblemError } from '@tiegel/contract';
+import {
+  type Fault,
+  longestMeltLine,
+  longestMeltNotes,
+  type MeltEntry,
+  meltMost,
+  mostWeighed,
+  ProblemError,
+} from '@tiegel/contract';
 import type { PlacedFaults } from '../ask/placeFaults.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import type { MeltDraft, WeighedRow } from './meltDraft.ts';
@@ -15,15 +23,27 @@ export interface Written {
 export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
   const placed = new Map<string, string[]>();
   const add = (pointer: string, text: string) => placed.set(pointer, [...(placed.get(pointer) ?? []), text]);
-  const number = (pointer: string, text: string): number | null => {
+  const number = (pointer: string, text: string, most?: number): number | null => {
     const parsed = parseNumber(text);
     if ('unclear' in parsed) add(pointer, parsed.unclear);
-    return 'value' in parsed ? parsed.value : null;
+    const value = 'value' in parsed ? parsed.value : null;
+    if (value !== null && most !== undefined && !(value > 0 && value <= most))
+      add(pointer, `${text.trim()} is not possible here. Write a number above 0 and at most ${most}.`);
+    return value;
   };
-  const needed = (pointer: string, text: string, what: string): number => {
-    const value = number(pointer, text);
-    if (value === null && !placed.has(pointer)) add(pointer, what);
+  const needed = (
+    pointer: string,
+    text: string,
+    { most, right }: { most: number; right: string },
+  ): number => {
+    const value = number(pointer, text, most);
+    if (value === null && !placed.has(pointer)) add(pointer, right);
     return value ?? Number.NaN;
+  };
+  const short = (pointer: string, text: string, longest = longestMeltLine) => {
+    if (text.length > longest)
+      add(pointer, `This has ${text.length} characters; at most ${longest} are kept. Shorten it.`);
+    return text;
   };
 
   // Rows that were not filled in are not sent; pointers of what is sent are brought back to their rows.
@@ -31,33 +51,45 @@ export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
     row.material.trim() === '' && row.mass.trim() === '' ? [] : [{ row, at }],
   );
   if (rows.length === 0) add('/weighed', 'Write what was weighed: at least one material with its mass.');
+  if (rows.length > mostWeighed) {
+    const many = `These are ${rows.length} materials; at most ${mostWeighed} are kept.`;
+    add('/weighed', `${many} Add up those that are alike.`);
+  }
   const weighed = rows.map(({ row, at }) => ({
     material: row.material.trim(),
-    mass: needed(`/weighed/${at}/mass`, row.mass, 'Write what the balance showed, in grams.'),
+    mass: needed(`/weighed/${at}/mass`, row.mass, {
+      most: meltMost.mass,
+      right: 'Write what the balance showed, in grams.',
+    }),
     ...describedBy(row, sheet, number(`/weighed/${at}/purity`, row.purity)),
   }));
+  if (draft.date === '') add('/date', 'Write the day on which it was melted.');
   const entry: MeltEntry = {
-    ...{ name: draft.name.trim(), date: draft.date, charge: draft.charge.trim() || null, weighed },
-    ...{ ingot: number('/ingot', draft.ingot), process: draft.process },
+    ...{ name: short('/name', draft.name.trim()), date: draft.date },
+    ...{ charge: short('/charge', draft.charge.trim()) || null, weighed },
+    ...(draft.loss === undefined ? {} : { loss: draft.loss }),
+    ...{ ingot: number('/ingot', draft.ingot, meltMost.ingot), process: draft.process },
     anneal: draft.annealed
       ? {
-          temperature: needed(
-            '/anneal/temperature',
-            draft.annealTemperature,
-            'Write the temperature in kelvin.',
-          ),
-          hours: needed('/anneal/hours', draft.annealHours, 'Write how many hours.'),
+          temperature: needed('/anneal/temperature', draft.annealTemperature, {
+            most: meltMost.temperature,
+            right: 'Write the temperature in kelvin.',
+          }),
+          hours: needed('/anneal/hours', draft.annealHours, {
+            most: meltMost.hours,
+            right: 'Write how many hours.',
+          }),
           cooling: draft.cooling,
         }
       : null,
     phases: draft.phases.length === 0 ? null : draft.phases,
     methods: draft.methods,
-    hardness: number('/hardness', draft.hardness),
-    density: number('/density', draft.density),
-    notes: draft.notes,
+    hardness: number('/hardness', draft.hardness, meltMost.hardness),
+    density: number('/density', draft.density, meltMost.density),
+    notes: short('/notes', draft.notes, longestMeltNotes),
   };
   const weighable = ![...placed.keys()].some((pointer) => pointer.startsWith('/weighed'));
-  for (const { pointer, detail, remedy } of weighable ? faultsIn(entry, sheet) : []) {
+  for (const { pointer, detail, remedy } of weighable ? meltFaults(entry, sheet) : []) {
     const [, key, index, field] = pointer.split('/');
     const row = key === 'weighed' ? rows[Number(index)]?.at : undefined;
     const shown = field === 'name' ? 'material' : field === 'amounts' ? 'contains' : field;
@@ -66,7 +98,7 @@ export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
   return { entry, melt: weighable ? asWeighed(entry, sheet) : null, faults: placed };
 }
 
-function faultsIn(entry: MeltEntry, sheet: ChargeSheet | null): readonly Fault[] {
+function meltFaults(entry: MeltEntry, sheet: ChargeSheet | null): readonly Fault[] {
   try {
     meltOf(entry, sheet);
     return [];
@@ -79,7 +111,7 @@ function faultsIn(entry: MeltEntry, sheet: ChargeSheet | null): readonly Fault[]
 /** What was weighed, whatever is still wrong with what was seen. */
 function asWeighed(entry: MeltEntry, sheet: ChargeSheet | null): Melt | null {
   const unseen = { ...entry, phases: null, methods: [] };
-  return faultsIn(unseen, sheet).length === 0 ? meltOf(unseen, sheet) : null;
+  return meltFaults(unseen, sheet).length === 0 ? meltOf(unseen, sheet) : null;
 }
 
 /** What is in a material; nothing where the charge sheet says it. */

@@ -18,6 +18,8 @@ export interface MeltDraft {
   date: string;
   charge: string;
   weighed: WeighedRow[];
+  /** wt.% that evaporated, where a melt says it itself: kept as it is, for the form has no field for it */
+  loss?: Record<string, number>;
   ingot: string;
   process: MeltEntry['process'];
   annealed: boolean;
@@ -34,7 +36,7 @@ export interface MeltDraft {
 export const emptyRow: WeighedRow = { material: '', mass: '', contains: '', amounts: 'wt.%', purity: '' };
 
 /** Today, in the reader's own calendar. */
-function today(): string {
+export function today(): string {
   const now = new Date();
   return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
 }
@@ -62,6 +64,7 @@ export function draftOfMelt(entry: MeltEntry): MeltDraft {
       amounts: amounts ?? 'wt.%',
       purity: entryText(purity ?? undefined),
     })),
+    ...(entry.loss === undefined ? {} : { loss: entry.loss }),
     ingot: entryText(entry.ingot ?? undefined),
     process: entry.process,
     annealed: anneal !== null,
@@ -74,6 +77,19 @@ export function draftOfMelt(entry: MeltEntry): MeltDraft {
     density: entryText(entry.density ?? undefined),
     notes: entry.notes,
   };
+}
+
+/** The form of a melt with the rows of its charge sheet: what a form begins from as soon as the sheet is known. */
+export function draftOnSheet(entry: MeltEntry, sheet: ChargeSheet | null): MeltDraft {
+  const draft = draftOfMelt(entry);
+  return sheet === null ? draft : { ...draft, weighed: rowsOfSheet(sheet, draft.weighed) };
+}
+
+/** Only what somebody changed in the form of one version (`before` to `mine`), to be put over that of a newer one. */
+export function changesOnto(newest: MeltDraft, mine: MeltDraft, before: MeltDraft): MeltDraft {
+  const keys = Object.keys(newest) as (keyof MeltDraft)[];
+  const changed = keys.filter((key) => JSON.stringify(mine[key]) !== JSON.stringify(before[key]));
+  return { ...newest, ...Object.fromEntries(changed.map((key) => [key, mine[key]])) };
 }
 
 const writtenAlloy = (amounts: Readonly<Record<string, number>>): string =>

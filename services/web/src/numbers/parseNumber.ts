@@ -30,7 +30,8 @@ export function parseNumber(
   const digits = grouped ? bare.replaceAll(otherSign, '') : bare;
   const normal = digits.replace(/[.,]/, '.');
   const value = plain.test(normal) ? Number(normal) : Number.NaN;
-  if (!Number.isFinite(value)) return { unclear: `“${text.trim()}” is not a number. Write it in digits.` };
+  if (!Number.isFinite(value))
+    return { unclear: `“${text.trim()}” is not a number. Write digits alone, as in 12.5.` };
   return { value };
 }
 

@@ -11,6 +11,7 @@ import { LiveSheet } from '../charge/LiveSheet.tsx';
 import { MasterAlloys } from '../charge/MasterAlloys.tsx';
 import { MaterialList } from '../charge/MaterialList.tsx';
 import { TextField } from '../charge/TextField.tsx';
+import { totalInWords } from '../charge/totalInWords.ts';
 import { useChargeDraft } from '../charge/useChargeDraft.ts';
 import { useTitle } from '../frame/useTitle.ts';
 import { pricesQuery } from '../server/queries.ts';
@@ -59,6 +60,9 @@ export function ChargePage() {
               value={written}
               onChange={setWritten}
             />
+            <span className="quiet small" role="status">
+              {composition === null ? '' : totalInWords(written)}
+            </span>
           </div>
           <p className="row">
             <NumberField

@@ -1,7 +1,6 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { formatComposition } from '@tiegel/elements';
-import { useState } from 'react';
-import { Link, useLocation, useParams } from 'wouter';
+import { Link, useLocation, useParams, useSearchParams } from 'wouter';
 import '../charge/charge.css';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
@@ -25,7 +24,8 @@ import { request } from '../server/request.ts';
 export function MeltPage() {
   const { id = '' } = useParams<{ id: string }>();
   const { data: melt, error, refetch } = useQuery(meltQuery(id));
-  const [changing, setChanging] = useState(false);
+  const [address, setAddress] = useSearchParams();
+  const setChanging = (changing: boolean) => setAddress(changing ? { change: 'yes' } : {});
   const [, navigate] = useLocation();
   const client = useQueryClient();
   const remember = useRememberDeleted();
@@ -50,7 +50,7 @@ export function MeltPage() {
       />
     );
   if (!melt) return <Waiting what="Fetching the melt" />;
-  if (changing) return <ChangeMelt melt={melt} onEnd={() => setChanging(false)} />;
+  if (address.get('change') === 'yes') return <ChangeMelt melt={melt} onEnd={() => setChanging(false)} />;
   return (
     <article className="melt-page">
       <header className="column">

@@ -117,8 +117,8 @@ test('a number that cannot be read is named by its place, and nothing is sent in
     limits: [limitRow('density', { max: '8;0' })],
   });
   expect(unclear).toEqual({
-    '/components/min': '“five” is not a number. Write it in digits.',
-    '/limits/0/max': '“8;0” is not a number. Write it in digits.',
+    '/components/min': '“five” is not a number. Write digits alone, as in 12.5.',
+    '/limits/0/max': '“8;0” is not a number. Write digits alone, as in 12.5.',
   });
   expect(written.components).toEqual({ max: 6 });
 });

@@ -49,7 +49,9 @@ test('where only whole numbers fit, it separates thousands', () => {
 test.each(['abc', '1.2.3', '1,2,3', '--5', '5 %', '1e', 'NaN', 'Infinity', '0x10', '1e999'])(
   '%s is not a number',
   (text) => {
-    expect(parseNumber(text, point)).toEqual({ unclear: `“${text}” is not a number. Write it in digits.` });
+    expect(parseNumber(text, point)).toEqual({
+      unclear: `“${text}” is not a number. Write digits alone, as in 12.5.`,
+    });
   },
 );
 

@@ -1,0 +1,97 @@
+import { chargeRequestOf, chargeSheet } from '@tiegel/charge';
+import { describe, expect, test } from 'vitest';
+import { doubtfulDay, doubtfulIngot } from '../../src/melt/doubts.ts';
+import { entryOf } from '../../src/melt/entryOf.ts';
+import {
+  changesOnto,
+  draftOfMelt,
+  emptyDraft,
+  type MeltDraft,
+  type WeighedRow,
+} from '../../src/melt/meltDraft.ts';
+
+const row = (part: Partial<WeighedRow> = {}): WeighedRow => ({
+  ...{ material: 'Ni', mass: '10', contains: '', amounts: 'wt.%', purity: '' },
+  ...part,
+});
+const draft = (part: Partial<MeltDraft> = {}): MeltDraft => ({ ...emptyDraft(), weighed: [row()], ...part });
+
+test('a form that is right has no faults, and a decimal comma is read', () => {
+  const { faults, entry, melt } = entryOf(draft({ weighed: [row({ mass: '10,5' })], ingot: '10.4' }), null);
+  expect([...faults]).toEqual([]);
+  expect([entry.weighed[0]!.mass, entry.ingot]).toEqual([10.5, 10.4]);
+  expect(melt?.composition).toEqual({ Ni: 100 });
+});
+
+describe('what the server would refuse is said at its field, and what would be right', () => {
+  const annealed = { annealed: true, annealTemperature: '1473', annealHours: '24' };
+  test.each<[Partial<MeltDraft>, string, RegExp]>([
+    [{ weighed: [] }, '/weighed', /at least one material with its mass/],
+    [{ weighed: [row({ mass: '' })] }, '/weighed/0/mass', /what the balance showed/],
+    [
+      { weighed: [row({ mass: '-1' })] },
+      '/weighed/0/mass',
+      /^-1 is not possible here\. Write a number above 0/,
+    ],
+    [{ weighed: [row({ mass: '0' })] }, '/weighed/0/mass', /above 0/],
+    [{ weighed: [row({ mass: '1e9' })] }, '/weighed/0/mass', /at most 10000000/],
+    [{ weighed: [row({ mass: 'ten' })] }, '/weighed/0/mass', /“ten” is not a number/],
+    [{ weighed: [row({ material: '' })] }, '/weighed/0/material', /is missing\. Begin with a symbol/],
+    [{ weighed: [row({ material: 'nickel' })] }, '/weighed/0/material', /did you mean "Ni"\?/],
+    [{ weighed: [row({ contains: 'Xx' })] }, '/weighed/0/contains', /"Xx".*the nearest known/],
+    [{ weighed: [row({ purity: '120' })] }, '/weighed/0/purity', /Give wt\.% from 1 to 100/],
+    [{ weighed: [row(), row()] }, '/weighed/1/material', /weighed twice\. Add the two/],
+    [
+      { weighed: Array.from({ length: 31 }, (_, at) => row({ material: `Ni ${at}` })) },
+      '/weighed',
+      /at most 30 are kept\. Add up/,
+    ],
+    [{ date: '' }, '/date', /^Write the day/],
+    [{ ingot: '-3' }, '/ingot', /above 0/],
+    [{ hardness: '20000' }, '/hardness', /at most 10000/],
+    [{ density: '79' }, '/density', /at most 30\./],
+    [{ ...annealed, annealTemperature: '' }, '/anneal/temperature', /in kelvin/],
+    [{ ...annealed, annealTemperature: '9000' }, '/anneal/temperature', /at most 5000/],
+    [{ ...annealed, annealHours: '0' }, '/anneal/hours', /above 0/],
+    [{ phases: ['FCC'] }, '/methods', /not how.*Name at least one method/],
+    [{ name: 'x'.repeat(300) }, '/name', /300 characters; at most 200 are kept\. Shorten/],
+    [{ notes: 'x'.repeat(6000) }, '/notes', /at most 5000/],
+    [{ charge: 'x'.repeat(300) }, '/charge', /at most 200/],
+  ])('%j', (part, pointer, text) => {
+    const { faults } = entryOf(draft(part), null);
+    expect([...faults.keys()]).toEqual([pointer]);
+    expect(faults.get(pointer)!.join(' ')).toMatch(text);
+  });
+});
+
+test('what is odd but possible is said and does not stand in the way', () => {
+  expect(doubtfulDay('2030-01-01', '2026-11-25')).toMatch(/still to come/);
+  expect(doubtfulDay('0026-11-25', '2026-11-25')).toMatch(/long ago/);
+  expect(doubtfulDay('2026-11-25', '2026-11-25')).toBe('');
+  expect(doubtfulIngot({ ingot: 100, weighed: [{ material: 'Ni', mass: 10 }] })).toMatch(/more than the 10/);
+  expect(doubtfulIngot({ ingot: 9.9, weighed: [{ material: 'Ni', mass: 10 }] })).toBe('');
+  expect(entryOf(draft({ date: '2099-01-01', ingot: '100' }), null).faults.size).toBe(0);
+});
+
+const recorded = entryOf(draft({ notes: 'as cast', hardness: '150' }), null).entry;
+
+test('losses that a melt says itself stay where the form is changed', () => {
+  const entry = { ...recorded, loss: { Ni: 2 } };
+  expect(entryOf(draftOfMelt(entry), null).entry).toEqual(entry);
+});
+
+test('changes to one version go onto a newer one, and take nothing else of it away', () => {
+  const before = draftOfMelt(recorded);
+  const mine = { ...before, hardness: '160' };
+  const newest = draftOfMelt({ ...recorded, density: 7.9, hardness: 155 });
+  expect(changesOnto(newest, mine, before)).toEqual({ ...newest, hardness: '160' });
+});
+
+test('a material of the charge sheet needs its mass alone', () => {
+  const sheet = chargeSheet(
+    chargeRequestOf({ composition: { Fe: 50, Ni: 50 }, mass: 50, resolution: 0.001 }, null),
+  );
+  const weighed = [row({ material: 'Fe', mass: '' }), row({ mass: '25' })];
+  const { faults } = entryOf(draft({ weighed }), sheet);
+  expect([...faults.keys()]).toEqual(['/weighed/0/mass']);
+});
