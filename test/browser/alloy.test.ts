@@ -289,7 +289,7 @@ test('strengths are read out along the curve by keys', async () => {
   await curve.focus();
   await page.keyboard.press('End');
   expect(await curve.getAttribute('aria-valuetext')).toMatch(
-    /^1,600 K: fcc \d+ MPa \(inside\), bcc \d+ MPa \(outside\)$/,
+    /^1600 K: fcc \d+ MPa \(inside\), bcc \d+ MPa \(outside\)$/,
   );
   await page.keyboard.press('Home');
   expect(await curve.getAttribute('aria-valuetext')).toMatch(/^77 K/);

@@ -39,12 +39,12 @@ test('a search is described, started, ordered, walked and read without a mouse',
   const marked = page.locator('.card[aria-pressed="true"]');
   expect(await marked.allTextContents()).toEqual([
     'Aluminium, 13 Al, melting temperature 933 K, ✓ in: may be in the alloy',
-    'Titanium, 22 Ti, melting temperature 1,943 K, ✓ in: may be in the alloy',
-    'Chromium, 24 Cr, melting temperature 2,180 K, ✓ in: may be in the alloy',
-    'Manganese, 25 Mn, melting temperature 1,519 K, ✓ in: may be in the alloy',
-    'Iron, 26 Fe, melting temperature 1,811 K, + must: must be in every alloy',
-    'Cobalt, 27 Co, melting temperature 1,768 K, − not: must not be in any alloy',
-    'Nickel, 28 Ni, melting temperature 1,728 K, ✓ in: may be in the alloy',
+    'Titanium, 22 Ti, melting temperature 1943 K, ✓ in: may be in the alloy',
+    'Chromium, 24 Cr, melting temperature 2180 K, ✓ in: may be in the alloy',
+    'Manganese, 25 Mn, melting temperature 1519 K, ✓ in: may be in the alloy',
+    'Iron, 26 Fe, melting temperature 1811 K, + must: must be in every alloy',
+    'Cobalt, 27 Co, melting temperature 1768 K, − not: must not be in any alloy',
+    'Nickel, 28 Ni, melting temperature 1728 K, ✓ in: may be in the alloy',
   ]);
 
   await tabTo(page, /^Elements in an alloy/);

@@ -16,7 +16,7 @@ export const atomicVolume: Quantity = {
   notation: 'V = Σ cᵢAᵢ/ρᵢ',
   meaning: 'Volume of a mole of atoms if every element kept the volume that it has alone.',
   range: { min: 0 },
-  decimals: 3,
+  decimals: 2,
   source: {
     authors: 'Mixing of molar volumes',
     year: null,

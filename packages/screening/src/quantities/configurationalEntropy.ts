@@ -17,7 +17,7 @@ export const configurationalEntropy: Quantity = {
   meaning:
     'How much the mixing of the atoms alone favours one disordered solution; highest for equal shares.',
   range: { min: 0 },
-  decimals: 3,
+  decimals: 2,
   source: {
     authors: 'Boltzmann; Yeh et al.',
     year: 2004,

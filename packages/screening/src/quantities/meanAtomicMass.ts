@@ -14,6 +14,6 @@ export const meanAtomicMass: Quantity = {
   notation: 'Ā = Σ cᵢ Aᵢ',
   meaning: 'The mass of an average atom; turns amounts of atoms into masses.',
   range: { min: 0 },
-  decimals: 3,
+  decimals: 2,
   source: { authors: 'Mean over the atoms', year: null, where: 'definition', checked: 'definition' },
 };

@@ -1,29 +1,39 @@
 /** What stands where a value is missing. */
 export const noValue = '–';
 
-const formats = new Map<number, Intl.NumberFormat>();
+const formats = new Map<string, Intl.NumberFormat>();
 
-function formatWith(decimals: number): Intl.NumberFormat {
-  const known = formats.get(decimals);
+function formatWith(decimals: number, useGrouping: 'always' | 'min2'): Intl.NumberFormat {
+  const key = `${useGrouping} ${decimals}`;
+  const known = formats.get(key);
   if (known) return known;
   const made = new Intl.NumberFormat(navigator.language, {
+    useGrouping,
     minimumFractionDigits: decimals,
     maximumFractionDigits: decimals,
   });
-  formats.set(decimals, made);
+  formats.set(key, made);
   return made;
 }
 
-/** A number in the reader's locale with as many decimals as mean something; a true minus sign, never '-0'. */
+/**
+ * A number in the reader's locale with as many decimals as mean something; a true minus sign, never '-0'.
+ * Four digits stay together (1811 K, as sentences and fields write it), more are grouped.
+ * @source SI Brochure, 9th edition (BIPM 2019), 5.4.4: four digits are customarily not parted (from memory)
+ */
 export function formatNumber(value: number | null | undefined, decimals: number): string {
   if (value === null || value === undefined) return noValue;
-  const text = formatWith(decimals).format(value).replace('-', '−');
-  return /[1-9]/.test(text) ? text : text.replace('−', '');
+  return signed(formatWith(decimals, 'min2').format(value));
 }
 
-/** A whole number in the reader's locale. */
+/** How many there are, in the reader's locale and grouped: '1,022'. */
 export function formatCount(value: number): string {
-  return formatNumber(value, 0);
+  return signed(formatWith(0, 'always').format(value));
+}
+
+function signed(formatted: string): string {
+  const text = formatted.replace('-', '−');
+  return /[1-9]/.test(text) ? text : text.replace('−', '');
 }
 
 /** A part of a whole in percent: two significant digits below 1 %, never 0 for something or 100 for less than all. */

@@ -14,9 +14,16 @@ afterEach(() => vi.unstubAllGlobals());
 
 test('numbers follow the language of the reader', async () => {
   const german = await readBy('de-DE');
-  expect(german.formatNumber(1234.567, 2)).toBe('1.234,57');
+  expect(german.formatNumber(12_345.678, 2)).toBe('12.345,68');
   const english = await readBy('en-US');
-  expect(english.formatNumber(1234.567, 2)).toBe('1,234.57');
+  expect(english.formatNumber(12_345.678, 2)).toBe('12,345.68');
+});
+
+test('four digits stay together as in a sentence, but a count is grouped', async () => {
+  const { formatNumber, formatCount } = await readBy('en-US');
+  expect(formatNumber(1811, 0)).toBe('1811');
+  expect(formatNumber(-2509.42, 2)).toBe('−2509.42');
+  expect(formatCount(1022)).toBe('1,022');
 });
 
 test('a missing value is a dash, a negative one has a true minus, and nothing is minus zero', async () => {
