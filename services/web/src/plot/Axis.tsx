@@ -19,7 +19,7 @@ interface AxisProps {
 }
 
 /** Room that axes need around a plot, in px. */
-export const axisRoom = { left: 56, right: 14, top: 30, bottom: 46 } as const;
+export const axisRoom = { left: 56, right: 18, top: 30, bottom: 46 } as const;
 
 /**
  * An axis inside an SVG: marks at round values in the reader's language, and its title with unit.
