@@ -121,7 +121,7 @@ async function shortlistPictures(site: Site, search: string): Promise<Picture[]>
   });
   return [
     { name: 'shortlists', path: '/shortlists', shows: '.short-lists li' },
-    { name: 'shortlist', path: `/shortlists/${id}`, shows: '.short-entry', printed: true },
+    { name: 'shortlist', path: `/shortlists/${id}`, shows: 'dl.short-numbers', printed: true },
   ];
 }
 

@@ -171,6 +171,9 @@ test.each([
   await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");
   await page.getByRole('button', { name: 'Add a limit on the kept ones' }).click();
   await page.getByRole('button', { name: 'Weigh two aims' }).click();
+  // The first aim is the first quantity of the ranking, wanted as the ranking wants it.
+  const wanted = page.getByLabel('Ranking 1: what is better');
+  expect(await page.getByLabel('Aim 1: what is better').inputValue()).toBe(await wanted.inputValue());
   await page.getByLabel('Partners that may come in').fill('Xx');
   await page.getByRole('button', { name: 'Fill elements and shares' }).click();
   await page.locator('.begin-way .fault').first().waitFor();

@@ -163,7 +163,7 @@ test('raw materials that were brought in are listed with purity, price and conte
   const { page, wrongs } = await site.visit('/data/materials');
   await page.getByText('The prices of the pure elements are invented').waitFor();
   const row = page.locator('.data-materials tbody tr', { hasText: 'FeNb66' });
-  await eventually(() => textOf(row)).toMatch(/Fe34 Nb66.*98\.50.*40\.00 EUR.*1,853/s);
+  await eventually(() => textOf(row)).toMatch(/Fe34 Nb66.*98\.50.*40\.00 EUR.*1853/s);
   await page.goto(`${site.url}/charge?alloy=FeNb`);
   await page.getByText('Use a list of materials').click();
   await page.getByRole('button', { name: 'Take the one of the data' }).click();

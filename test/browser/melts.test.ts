@@ -55,7 +55,7 @@ test('a melt is recorded from its charge sheet, with the composition that was we
   await page.getByLabel('Name of the melt').fill('First trial');
   await page.getByRole('checkbox', { name: 'annealed' }).check();
   await page.getByLabel('Anneal at').fill('1473');
-  await page.getByText('K (1,200 °C)').waitFor();
+  await page.getByText('K (1200 °C)').waitFor();
   await page.getByLabel('for', { exact: true }).fill('24');
   await page.getByLabel('FCC').check();
   await eventually(() => textOf(page.locator('.melt-form'))).toContain('not how they were observed');
@@ -64,7 +64,7 @@ test('a melt is recorded from its charge sheet, with the composition that was we
   await page.getByRole('button', { name: 'Record the melt' }).click();
   await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
   await eventually(() => textOf(page.locator('.melt-facts'))).toMatch(
-    /FCC by X-ray diffraction.*1,473 K \(1,200 °C\), 24 h/s,
+    /FCC by X-ray diffraction.*1473 K \(1200 °C\), 24 h/s,
   );
 
   await page
@@ -147,6 +147,9 @@ test('a change is kept beside what stood before', async () => {
   await eventually(() => textOf(page.locator('.melt-facts'))).toContain('161 HV');
   await page.getByText('History: 3 versions').click();
   expect(await textOf(page.locator('.melt-history'))).toMatch(/hardness 152 → 160/);
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.getByText(`from ${site.url}/melts/${id}`).isVisible()).toBe(true);
+  expect(await page.locator('button:visible, .button:visible').count()).toBe(0);
   expect(wrongs).toEqual([]);
 });
 

@@ -91,7 +91,7 @@ test('a search that nothing passed names the limit that leaves least and leads b
   const { id, counts } = await site.finish({ ...specification, limits });
   expect(counts.passed).toBe(0);
   const { page } = await site.visit(`/searches/${id}`);
-  await page.getByText('No composition passed.').waitFor();
+  await page.getByText('No point meets all limits.').waitFor();
   const least = Math.min(...counts.passedEach!);
   const row = page.locator('.limit-table tr', { hasText: 'leaves least' });
   expect(await textOf(row)).toContain(least.toLocaleString('en-US'));

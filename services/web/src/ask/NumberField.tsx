@@ -27,19 +27,21 @@ export function NumberField(props: NumberFieldProps) {
       <label htmlFor={id} className={labelUnseen ? 'unseen' : undefined}>
         {label}
       </label>
-      <input
-        id={id}
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        spellCheck={false}
-        size={7}
-        value={value}
-        placeholder={placeholder}
-        onChange={(event) => onChange(event.target.value)}
-        {...described}
-      />
-      {unit ? <span className="quiet number-field-unit">{unit}</span> : null}
+      <span className="number-field-value">
+        <input
+          id={id}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          spellCheck={false}
+          size={7}
+          value={value}
+          placeholder={placeholder}
+          onChange={(event) => onChange(event.target.value)}
+          {...described}
+        />
+        {unit ? <span className="quiet number-field-unit">{unit}</span> : null}
+      </span>
       {faultElsewhere ? null : <FaultText pointer={pointer} />}
     </span>
   );

@@ -95,8 +95,9 @@ export function PoolTable({ draft, change, elements, lacking, currency, onMark }
                       </td>
                     ))
                   : null}
-                <td className="number pool-price" data-label={currency ? `${currency}/kg` : 'price'}>
+                <td className="number pool-price" data-label="price">
                   {formatNumber(facts?.price, 2)}
+                  {currency && facts?.price != null ? <span className="pool-unit">{currency}/kg</span> : null}
                 </td>
                 <td className="pool-hazards">
                   {lacking.has(symbol) && mark !== 'forbid' ? (

@@ -47,7 +47,7 @@ export function RankSection({ draft, change, quantities, currency }: RankSection
       <h2 id="rank-head">Ranking</h2>
       <p className="quiet read-small">
         {combined
-          ? 'Each wish is worth between 0 and 1; the score of a composition is their weighted geometric mean, so a wish that is worth nothing cannot be bought with the others (Derringer & Suich 1980). The line over the distribution is what each value is worth: drag its ends. Dark: what meets all limits.'
+          ? 'Each wish is worth between 0 and 1; the score of a composition is their weighted geometric mean, so a wish that is worth nothing cannot be bought with the others (Derringer & Suich 1980). The line over the distribution is what each value is worth: drag its ends. Coloured: what meets all limits.'
           : 'What passes is put in order by one quantity, or by several combined.'}
       </p>
       <div id={fieldId('/rank')} tabIndex={-1}>

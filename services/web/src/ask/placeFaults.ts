@@ -2,6 +2,7 @@ import type { Fault } from '@tiegel/contract';
 import { conditionNames } from '@tiegel/screening';
 import { asSentence } from '../words/asSentence.ts';
 import { type Draft, marked } from './draft.ts';
+import { remedyHere } from './remedyHere.ts';
 import type { Written } from './specificationOf.ts';
 
 /** What is wrong, by the field of the form that it stands at; '' is the form as a whole. */
@@ -30,22 +31,29 @@ export function placeFaults(
     const unread = Object.keys(written.unclear).some(
       (one) => one === pointer || one.startsWith(`${pointer}/`),
     );
-    if (!unread) add(pointer, wordsOf(one, quantities));
+    if (!unread) add(pointer, wordsOf(one, draft, quantities));
   }
   return placed;
 }
 
 /** A fault as the form says it: quantities by their names, and what a field is for rather than its key. */
-function wordsOf(
-  { code, detail, remedy }: Fault,
-  quantities: readonly { id: string; name: string }[],
-): string {
+function wordsOf(fault: Fault, { lets }: Draft, quantities: readonly { id: string; name: string }[]): string {
+  const { code, detail } = fault;
   if (code === 'specification/anchor-missing') return 'Write this value, which combining needs.';
+  const own = lets.find(({ name }) => name !== '' && detail.includes(`"${name}"`));
+  if (code === 'quantity/unknown' && own) {
+    return `“${own.name}” has no value yet: mend its formula, under the expressions of one’s own.`;
+  }
   const named = quantities.reduce(
-    (text, { id, name }) => text.replace(new RegExp(`\\b${id}\\b`, 'g'), name.toLowerCase()),
-    `${detail} ${remedy}`,
+    (text, { id, name }) => text.replace(new RegExp(`\\b${id}\\b`, 'g'), inSentence(name)),
+    `${detail} ${remedyHere(fault)}`,
   );
   return asSentence(named);
+}
+
+/** A name inside a sentence; those of people keep their capital. */
+function inSentence(name: string): string {
+  return /^\p{L}+’s /u.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 /** Every field of the form, by the JSON pointer of what it writes. */

@@ -15,7 +15,7 @@ export function EstimateRecord({ record }: { record: Evidence['phaseEstimate'] }
       <div className="evidence-sides">
         <ReliabilityFigure record={record} />
         <div className="column">
-          <table className="plain-table">
+          <table className="plain-table scores">
             <caption className="unseen">Scores of one solution or not</caption>
             <thead>
               <tr>

@@ -4,6 +4,7 @@ import { sourceInWords } from '../alloy/quantities/sourceInWords.ts';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import type { CriterionRecord } from '../server/alloyTypes.ts';
 import { Notation } from '../words/Notation.tsx';
+import { tied } from '../words/tied.ts';
 import type { RecordSource, RuleRecord } from './recordSource.ts';
 
 interface RecordTableProps {
@@ -33,11 +34,11 @@ export function RecordTable({ criteria, sources }: RecordTableProps) {
               <th scope="row" className="plain">
                 <b>{rule.name}</b>
                 <span className="criterion-formula">
-                  <Notation text={rule.formula} />
+                  <Notation text={tied(rule.formula)} />
                   {rule.scope ? (
                     <>
                       {' '}
-                      (speaks of: <Notation text={rule.scope} />)
+                      (only alloys <Notation text={rule.scope} />)
                     </>
                   ) : null}
                 </span>

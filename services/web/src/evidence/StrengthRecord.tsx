@@ -1,5 +1,6 @@
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import type { Evidence } from '../server/alloyTypes.ts';
+import { tied } from '../words/tied.ts';
 
 /** Computed yield strengths beside measured ones of published alloys of one phase. */
 export function StrengthRecord({ comparisons }: { comparisons: Evidence['strength'] }) {
@@ -41,19 +42,19 @@ export function StrengthRecord({ comparisons }: { comparisons: Evidence['strengt
             {comparisons.map((one) => (
               <tr key={one.id}>
                 <th scope="row" className="plain">
-                  {one.what}
+                  {tied(one.what)}
                 </th>
                 <td data-label="Tested at (K)">
-                  {formatNumber(one.from, 0)} to {formatNumber(one.to, 0)}
+                  {`${formatNumber(one.from, 0)}\u00a0to\u00a0${formatNumber(one.to, 0)}`}
                 </td>
                 <td className="number" data-label="Compared">
                   {formatCount(one.n)}
                 </td>
                 <td className="number" data-label="Median error">
-                  <b>{formatNumber(100 * one.medianError, 0)} %</b>
+                  <b>{tied(`${formatNumber(100 * one.medianError, 0)} %`)}</b>
                 </td>
                 <td className="number" data-label="Within a factor of 1.5">
-                  {formatNumber(100 * one.withinFactor, 0)} %
+                  {tied(`${formatNumber(100 * one.withinFactor, 0)} %`)}
                 </td>
                 <td className="number" data-label="Computed over measured, middle">
                   {formatNumber(one.medianRatio, 2)}

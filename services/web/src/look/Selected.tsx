@@ -73,10 +73,14 @@ function BrushFields({
     <form className="row" onSubmit={onSubmit} aria-label="Select by range">
       {(['x', 'y'] as const).map((axis) => {
         const { name, unit } = chosen[axis];
+        const written = unitText(unit, search.prices?.currency);
+        const called = written === '' ? name : `${name}, ${written}`;
         return (
           <fieldset key={axis} className="row">
-            <legend className="unseen">{name}</legend>
-            <span aria-hidden="true">{name}</span>
+            <legend className="unseen">{called}</legend>
+            <span aria-hidden="true" className="brush-name">
+              {called}
+            </span>
             {([0, 1] as const).map((end) => (
               <label key={end} className="row">
                 {end === 0 ? 'from' : 'to'}
@@ -95,7 +99,6 @@ function BrushFields({
                 />
               </label>
             ))}
-            <span className="quiet">{unitText(unit, search.prices?.currency)}</span>
           </fieldset>
         );
       })}

@@ -9,6 +9,7 @@ import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatInstant } from '../numbers/formatInstant.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
+import { entryText } from '../numbers/parseNumber.ts';
 
 /** Every charge sheet that was saved, the newest first. */
 export function ChargeSheetsPage() {
@@ -47,7 +48,7 @@ export function ChargeSheetsPage() {
               <ShareBar composition={composition} />
             </span>
             <span className="quiet">
-              {formatNumber(mass, 0)} g{cost === null ? '' : `, ${formatNumber(cost, 2)} ${currency ?? ''}`},{' '}
+              {entryText(mass)} g{cost === null ? '' : `, ${formatNumber(cost, 2)} ${currency ?? ''}`},{' '}
               {formatInstant(savedAt)}
             </span>
           </li>

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
-import { spacedComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { ShareBar } from '../composition/ShareBar.tsx';
+import { Shares } from '../composition/Shares.tsx';
 import { Failed } from '../frame/Failed.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
@@ -49,7 +49,7 @@ export function MeltsPage() {
               <span className="quiet"> {melt.date}</span>
             </span>
             <span>
-              {spacedComposition(melt.composition)} at.%
+              <Shares composition={melt.composition} decimals={2} /> <span className="quiet">at.%</span>
               <ShareBar composition={melt.composition} />
             </span>
             <span>

@@ -23,6 +23,7 @@ export function AddAlloyForm({ disabled, act }: { disabled: boolean; act: (act: 
       <label htmlFor={id}>An alloy, at.%</label>
       <input
         id={id}
+        size={26}
         value={text}
         maxLength={400}
         placeholder="Co20 Cr20 Fe20 Mn20 Ni20"

@@ -80,9 +80,11 @@ function ShareCells({ part, whole }: { part: number | null; whole: number }) {
       <td className="number">{formatCount(part)}</td>
       <td className="number">{formatPercent(part, whole)}</td>
       <td className="limit-bar">
-        <span
-          style={{ inlineSize: whole === 0 ? 0 : `max(${part > 0 ? 1 : 0}px, ${(100 * part) / whole}%)` }}
-        />
+        <span className="limit-track">
+          <span
+            style={{ inlineSize: whole === 0 ? 0 : `max(${part > 0 ? 1 : 0}px, ${(100 * part) / whole}%)` }}
+          />
+        </span>
       </td>
     </>
   );

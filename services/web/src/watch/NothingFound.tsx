@@ -16,13 +16,9 @@ export function NothingFound({ search }: { search: SearchView }) {
     );
   }
   return (
-    <div className="note note-warning">
-      <p>
-        <b>No composition passed.</b> Begin with the limit that leaves least by itself, or widen the shares.
-      </p>
-      <p>
-        <Link href={`/ask?from=${encodeURIComponent(id)}`}>Change the limits and ask again</Link>
-      </p>
-    </div>
+    <p className="note note-warning">
+      Begin with the limit that leaves least by itself, or widen the shares:{' '}
+      <Link href={`/ask?from=${encodeURIComponent(id)}`}>Change the limits and ask again</Link>
+    </p>
   );
 }

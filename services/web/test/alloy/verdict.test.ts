@@ -35,6 +35,20 @@ test('the likely classes make one plain sentence', async () => {
   expect(sideOf(estimate({ likely: ['fcc', 'other'] }))).toBe('either');
 });
 
+test('publications are counted, and what somebody brought in is not called published', async () => {
+  const { publishedInWords } = await import('../../src/alloy/verdict/publishedInWords.ts');
+  const published = neighbour([
+    ['FCC', 17],
+    ['FCC+BCC', 3],
+  ]);
+  expect(publishedInWords([published])).toBe(
+    'This alloy is published (as CoNi): FCC in 17 of 20 publications, FCC+BCC in 3.',
+  );
+  expect(publishedInWords([{ ...neighbour([['B2', 0]]), own: true, import: 3 }])).toBe(
+    'You brought this alloy in (as CoNi): B2.',
+  );
+});
+
 test('what most publications report is known; what they dispute is not', async () => {
   const { knownInWords } = await import('../../src/alloy/verdict/likelyInWords.ts');
   const known = (...reports: [string, number][]) => knownInWords(neighbour(reports));

@@ -2,7 +2,7 @@ import { type ProblemError, searchSpecificationFor } from '@tiegel/contract';
 import { symbols } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
 import { expect, test } from 'vitest';
-import { type Draft, emptyDraft, limitRow, rankRow } from '../../src/ask/draft.ts';
+import { type Draft, emptyDraft, letRow, limitRow, rankRow } from '../../src/ask/draft.ts';
 import { placeFaults } from '../../src/ask/placeFaults.ts';
 import { specificationOf } from '../../src/ask/specificationOf.ts';
 
@@ -72,4 +72,24 @@ test('a quantity is called by its name, not by its id', () => {
   const limited = { ...draft, limits: [limitRow('valenceElectronConcentration', { min: '1' })] };
   const placed = placeFaults(limited, specificationOf(limited), [fault], quantities);
   expect(placed.get('/limits/0')).toEqual(['Valence electron concentration: no. Yes.']);
+});
+
+test('what is ranked by an expression that has no value yet says so, and names of people keep their capital', () => {
+  const [stiffness] = quantities.filter(({ id }) => id === 'youngsModulus');
+  const unknown = (detail: string) =>
+    ({
+      code: 'quantity/unknown',
+      pointer: '/rank/0/quantity',
+      detail,
+      remedy: 'Use one of these: youngsModulus, density.',
+    }) as const;
+  const ranked = { ...draft, lets: [letRow('merit', 'densty')], rank: [rankRow('merit')] };
+  const saidOf = (detail: string) =>
+    placeFaults(ranked, specificationOf(ranked), [unknown(detail)], quantities).get('/rank/0/quantity');
+  expect(saidOf('There is no quantity "merit".')).toEqual([
+    '“merit” has no value yet: mend its formula, under the expressions of one’s own.',
+  ]);
+  expect(saidOf('There is no quantity "other".')).toEqual([
+    `There is no quantity "other". Use one of these: ${stiffness!.name}, density.`,
+  ]);
 });

@@ -2,6 +2,7 @@ import { criteria, isSpokenOf } from '@tiegel/screening';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
 import type { CriterionRecord, WeighingError } from '../../server/alloyTypes.ts';
 import { Notation } from '../../words/Notation.tsx';
+import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { sourceInWords } from '../quantities/sourceInWords.ts';
@@ -93,11 +94,11 @@ function CriterionRow({ record, verdict, silence, canFlip }: CriterionRowProps) 
       <th scope="row" className="plain">
         <b>{name}</b>
         <span className="criterion-formula">
-          <Notation text={formula} />
+          <Notation text={tied(formula)} />
           {scope ? (
             <>
               {' '}
-              (speaks of: <Notation text={scope} />)
+              (only alloys <Notation text={scope} />)
             </>
           ) : null}
         </span>

@@ -35,7 +35,7 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
                   {isSame(one) ? 'the same' : formatPercent(one.distance, 1)}
                 </td>
                 <td data-label="Phases as reported">{reportsInWords(one)}</td>
-                <td data-label="Where">
+                <td data-label="Where" className="cards-wide">
                   {one.own ? (
                     <Link href={one.import === null ? '/data/imports' : `/data/imports/${one.import}`}>
                       ● yours

@@ -60,8 +60,9 @@ export function QuantityLine({ alloy, quantity, weighed }: QuantityLineProps) {
         ) : null}
         {weighed && weighed.least !== null && weighed.greatest !== null ? (
           <p>
-            Weighing makes of it{' '}
-            {`${formatInterval(weighed.least, weighed.greatest, decimals)} ${printed}`.trim()}
+            {weighed.least === weighed.greatest
+              ? 'Weighing does not move it'
+              : `Weighing makes of it ${formatInterval(weighed.least, weighed.greatest, decimals)} ${printed}`.trim()}
             {weighed.mayLack ? ', or nothing: the value exists on one side of a border alone' : ''}.
           </p>
         ) : null}

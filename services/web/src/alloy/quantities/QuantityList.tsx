@@ -23,7 +23,7 @@ export function QuantityList({ alloy, weighing }: QuantityListProps) {
   return (
     <section aria-labelledby="quantities">
       <h2 id="quantities">Quantities</h2>
-      <p className="quiet read-small">
+      <p className="quiet read-small screen-only">
         Each line opens to the formula, what went into it, where it comes from, and what moves it. The bar
         shows the middle half of the published alloys, the mark this alloy.
       </p>

@@ -29,7 +29,9 @@ export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
       className="button-plain head-sort"
       onClick={() => setOrder({ by, rising: order.by === by ? !order.rising : true })}
     >
-      <Notation text={name} />{' '}
+      <span>
+        <Notation text={name} />
+      </span>{' '}
       <span aria-hidden="true">{order.by === by ? (order.rising ? '▲' : '▼') : ''}</span>
     </button>
   );

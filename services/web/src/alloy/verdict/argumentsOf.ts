@@ -38,7 +38,8 @@ function published({ explanation }: AlloyState): Argument[] {
     .filter(({ phases }) => oneSolution.has(phases.toUpperCase()))
     .reduce((sum, { references }) => sum + references, 0);
   const sign = single * 2 > all ? 'for' : single * 2 < all ? 'against' : 'open';
-  return [{ sign, words: `Publications report ${reportsInWords(known)}.`, at: 'nearest' }];
+  const from = known.own ? 'You brought it in as' : 'Publications report';
+  return [{ sign, words: `${from} ${reportsInWords(known)}.`, at: 'nearest' }];
 }
 
 function estimate({ explanation }: AlloyState): Argument[] {

@@ -13,7 +13,9 @@ export function isSame({ distance }: Neighbour): boolean {
 export function publishedInWords(nearest: readonly Neighbour[]): string {
   const known = nearest.find(isSame);
   if (known) {
-    return `This alloy is published (as ${known.formula}): ${reportsInWords(known)}.`;
+    return known.own
+      ? `You brought this alloy in (as ${known.formula}): ${reportsInWords(known)}.`
+      : `This alloy is published (as ${known.formula}): ${reportsInWords(known)}.`;
   }
   const near = nearest.find(({ phases }) => phases !== null);
   if (!near) return 'Nobody has published this alloy, as far as these data know.';
@@ -23,11 +25,12 @@ export function publishedInWords(nearest: readonly Neighbour[]): string {
   );
 }
 
-/** 'FCC in 17 of 20 publications, FCC+BCC in 2'; 'no phases reported'. */
-export function reportsInWords({ reports }: Neighbour): string {
+/** 'FCC in 17 of 20 publications, FCC+BCC in 2'; 'no phases reported'; of one's own the phases alone. */
+export function reportsInWords({ reports, own }: Neighbour): string {
   const all = reports.reduce((sum, { references }) => sum + references, 0);
   const [first, ...others] = reports;
   if (!first) return 'no phases reported';
+  if (own) return reports.map(({ phases }) => phases).join(', ');
   if (others.length === 0)
     return all === 1 ? `${first.phases} in one publication` : `${first.phases} in all ${all} publications`;
   const rest = others.map(({ phases, references }) => `${phases} in ${references}`);

@@ -25,7 +25,8 @@ export function FrontFields({ draft, change, quantities }: FrontFieldsProps) {
       const rows = [...front];
       for (let more = front.length === 0 ? 2 : 1; more > 0; more -= 1) {
         const next = nextQuantity(quantities, rows, [...rank, ...limits]);
-        if (next) rows.push(frontRow(next));
+        const ranked = rank.find(({ quantity }) => quantity === next)?.prefer;
+        if (next) rows.push(frontRow(next, { prefer: ranked === 'high' ? 'high' : 'low' }));
       }
       return { front: rows };
     });

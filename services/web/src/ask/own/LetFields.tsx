@@ -5,6 +5,7 @@ import type { ElementView, QuantityView } from '../../server/types.ts';
 import { asSentence } from '../../words/asSentence.ts';
 import type { LetRow } from '../draft.ts';
 import { useFaultsAt } from '../faultsContext.ts';
+import { remedyHere } from '../remedyHere.ts';
 import { InsertQuantity } from './InsertQuantity.tsx';
 import { OwnValue } from './OwnValue.tsx';
 import { placeInFormula } from './placeInFormula.ts';
@@ -26,12 +27,6 @@ interface LetFieldsProps {
   onRemove: () => void;
 }
 
-/** What to do on this page, where the terminal and the API have other ways. */
-const remedies: Partial<Record<Fault['code'], string>> = {
-  'expression/unknown-name':
-    'Put a quantity in from the list below, or name an expression that stands before this one.',
-};
-
 /** One expression: name, formula, what is wrong at which character, its unit and its value for an alloy. */
 export function LetFields(props: LetFieldsProps) {
   const { row, index, read, reader, offered, elements, conditions, currency, onName, onText, onRemove } =
@@ -39,7 +34,7 @@ export function LetFields(props: LetFieldsProps) {
   const field = useRef<HTMLInputElement>(null);
   const text = useFaultsAt(`/lets/${index}`);
   const name = useFaultsAt(`/lets/${index}/name`);
-  const words = ({ code, detail, remedy }: Fault) => asSentence(`${detail} ${remedies[code] ?? remedy}`);
+  const words = (fault: Fault) => asSentence(`${fault.detail} ${remedyHere(fault)}`);
   const nameFaults = [...(read?.nameFaults.map(words) ?? []), ...name.faults];
   // The formula is read here while it is typed; what the server says of it besides (values that lack) follows.
   const textFaults =

@@ -7,7 +7,10 @@ import type { DragRange } from './dragRange.ts';
 export function RangeTicks({ range: { from, to }, unit }: { range: DragRange; unit: string }) {
   const { values, decimals } = niceTicks(from, to, 6);
   return (
-    <div className="sample-ticks small quiet" aria-hidden="true">
+    <div
+      className={unit.length > 8 ? 'sample-ticks sample-ticks-long small quiet' : 'sample-ticks small quiet'}
+      aria-hidden="true"
+    >
       {values.map((value, index) => (
         <span key={value} style={{ '--at': (value - from) / (to - from) } as CSSProperties}>
           {formatNumber(value, decimals)}

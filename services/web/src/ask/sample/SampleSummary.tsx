@@ -31,7 +31,7 @@ export function SampleSummary() {
         {whole
           ? `All ${formatCount(points)} compositions were looked at: these shares are exact.`
           : `From a random sample of ${formatCount(size)} compositions, each equally likely; ± is the 95 % interval. The search itself tests and counts every composition.`}{' '}
-        Grey: the whole space. Dark: what meets all other limits.
+        Grey: the whole space. Coloured: what meets all other limits.
       </p>
       {more ? (
         <button type="button" onClick={drawMore}>

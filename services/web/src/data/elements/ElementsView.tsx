@@ -39,6 +39,7 @@ export function ElementsView() {
           label="Search"
           value={text}
           placeholder="Fe, iron, lanthanide, volatile …"
+          width={30}
           onChange={(next) => change({ text: next })}
         />
         <span className="quiet" role="status">

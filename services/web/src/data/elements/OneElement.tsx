@@ -164,7 +164,9 @@ function PriceLine({ element }: { element: ElementView }) {
       {price && prices ? (
         <p className="read">
           {formatNumber(price.pricePerKilogram, 2)} {prices.currency}/kg, {price.date}, {price.source}.{' '}
-          {prices.invented ? 'The list is invented for the demonstration. ' : ''}
+          {prices.invented && !price.source.includes('invented')
+            ? 'The list is invented for the demonstration. '
+            : ''}
           <Link href="/data/prices">The list in force</Link>
         </p>
       ) : (

@@ -4,7 +4,7 @@ import { Failed } from '../../frame/Failed.tsx';
 import { useTitle } from '../../frame/useTitle.ts';
 import { Waiting } from '../../frame/Waiting.tsx';
 import { formatNumber } from '../../numbers/formatNumber.ts';
-import { pricesQuery } from '../../server/queries.ts';
+import { elementsQuery, pricesQuery } from '../../server/queries.ts';
 import { materialsQuery } from '../dataQueries.ts';
 import type { MaterialView } from '../dataTypes.ts';
 import { ImportsInForce } from '../imports/ImportsInForce.tsx';
@@ -73,6 +73,13 @@ export function MaterialsView() {
 }
 
 function MaterialTable({ materials }: { materials: readonly MaterialView[] }) {
+  const { data: elements } = useQuery(elementsQuery);
+  // An element as it is sold melts where the element does.
+  const melting = new Map(
+    (elements ?? []).map((one) => [one.symbol, Number(one.meltingTemperature) || null]),
+  );
+  const meltingOf = ({ name, own, meltingTemperature }: MaterialView) =>
+    meltingTemperature ?? (own ? null : melting.get(name));
   return (
     <table className="plain-table cards data-materials">
       <caption className="unseen">Raw materials</caption>
@@ -106,9 +113,9 @@ function MaterialTable({ materials }: { materials: readonly MaterialView[] }) {
               {formatNumber(material.price, 2)} {material.price === null ? '' : material.currency}
             </td>
             <td className="number" data-label="Melts at, K">
-              {formatNumber(material.meltingTemperature, 0)}
+              {formatNumber(meltingOf(material), 0)}
             </td>
-            <td data-label="From">
+            <td data-label="From" className="cards-wide">
               {material.import == null ? (
                 'element, price of the list in force'
               ) : (
