@@ -1,8 +1,9 @@
 import { entropyTerm, evaluator } from '@tiegel/screening';
 import type { Prepared } from '../prepare.ts';
-import { candidateShift, kernelCode, type Lanes } from './kernelCode.ts';
+import { candidateShift, countersOf, kernelCode, type Lanes } from './kernelCode.ts';
 import type { SearchTask } from './kernelTask.ts';
 import { writeLane } from './laneNumbers.ts';
+import type { Layout } from './layout.ts';
 import { partOfProgram } from './partOfProgram.ts';
 import { webAssembly } from './webAssembly.ts';
 
@@ -53,17 +54,24 @@ export function kernel(
   const sweepAll = instance.exports.sweep!;
   const integers = new Int32Array(memory.buffer);
   const doubles = new Float64Array(memory.buffer);
-  const longs = new BigInt64Array(memory.buffer);
+  const shorts = new Uint16Array(memory.buffer);
   const words = new Uint32Array(memory.buffer);
-  const counters = task.countsNothing ? 0 : task.limits.length + task.counted.length + 1;
+  const counts = new Float64Array(countersOf(task));
   for (const [at, value] of numbers.entries())
     doubles.fill(value, layout.numbers / 8 + 2 * at, layout.numbers / 8 + 2 * at + 2);
-  writeEntropies(doubles, layout.entropy / 8, layout.entropyFromWhole / 8, task.total);
+  writeEntropies(doubles, layout, task.total);
 
   const ofSystem = evaluator(partOfProgram(program, constants));
   const values = new Float64Array(constants.length);
   const present = new Float64Array(elements).fill(1);
   const amounts = new Int32Array(elements);
+
+  function addCounts(): void {
+    const start = layout.counters / 2;
+    for (let at = 0; at < counts.length; at += 1) {
+      counts[at]! += shorts[start + 2 * at]! + shorts[start + 2 * at + 1]!;
+    }
+  }
 
   function takeRecords(): void {
     const end = (layout.records + integers[layout.recordEnd / 4]!) / 4;
@@ -180,25 +188,28 @@ export function kernel(
       }
       const before = integers[layout.index / 4]!;
       sweepAll();
+      addCounts();
       takeRecords();
       return integers[layout.index / 4]! - before;
     },
     takeCounts() {
-      const start = layout.counters / 8;
-      const counts = Array.from({ length: counters }, (_, at) =>
-        Number(longs[start + 2 * at]! + longs[start + 2 * at + 1]!),
-      );
-      longs.fill(0n, start, start + 2 * counters);
-      return counts;
+      const taken = Array.from(counts);
+      counts.fill(0);
+      return taken;
     },
   };
 }
 
-/** −c ln c by parts, and by what the parts leave of the whole; a vector may reach one or two beyond. */
-function writeEntropies(doubles: Float64Array, byParts: number, fromWhole: number, total: number): void {
-  for (let parts = 0; parts <= total; parts += 1) {
-    const term = 0 - entropyTerm(parts / total);
-    doubles[byParts + parts] = term;
-    doubles[fromWhole + total - parts] = term;
+/** −c ln c of one element, and of the two elements of a line. */
+function writeEntropies(
+  doubles: Float64Array,
+  { entropy, entropyOfLine, bytesPerRow }: Layout,
+  total: number,
+): void {
+  const terms = Array.from({ length: total + 1 }, (_, parts) => 0 - entropyTerm(parts / total));
+  doubles.set(terms, entropy / 8);
+  for (let both = 0; both <= total; both += 1) {
+    const row = (entropyOfLine + both * bytesPerRow) / 8;
+    for (let parts = 0; parts <= both; parts += 1) doubles[row + parts] = terms[parts]! + terms[both - parts]!;
   }
 }

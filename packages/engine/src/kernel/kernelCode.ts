@@ -2,7 +2,7 @@ import { loosened, type Test, type Tests } from './compare.ts';
 import { type Code, functionCode, type Local, moduleOf } from './emit.ts';
 import type { Form } from './form.ts';
 import { type FormLevels, formLevels } from './formLevels.ts';
-import { type Layout, layoutOf } from './layout.ts';
+import { type Layout, layoutOf, vectorsOfCounters } from './layout.ts';
 import { type Needs, needsOf } from './needs.ts';
 import type { Node } from './node.ts';
 import type { Reach } from './reach.ts';
@@ -81,13 +81,18 @@ export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): Ke
     [...needs.forms, ...differences, ...conditionsOf(task, lanes)],
     elements,
     task.total,
-    task.countsNothing ? 0 : counted.length + 1,
+    vectorsOfCounters(countersOf(task)),
     needs.constants.length,
     conditionsOf(task, lanes).length,
   );
   const code = functionCode(layout.numbers);
   new Walk(code, task, layout, elements, lanes, needs, eager).write();
   return { ...moduleOf(code), layout, ...needs };
+}
+
+/** What a kernel counts: points that meet each limit and each counted test, and all limits together. */
+export function countersOf({ limits, counted, countsNothing }: KernelTask): number {
+  return countsNothing ? 0 : limits.length + counted.length + 1;
 }
 
 /** A form of the degree of both. */
@@ -120,12 +125,16 @@ class Walk {
   private readonly ends: Local[];
   private readonly rests: Local[];
   private readonly entropies: Local[];
+  /** Of the line, in bytes. */
+  private readonly entropyRow: Local;
   private readonly amount: Local;
   private readonly lateAmount: Local;
   private readonly index: Local;
   private readonly lineStart: Local;
   private readonly masks: Local[];
+  /** Four counts a vector, each as two numbers of 16 bits, one a lane; and what the last step added to them. */
   private readonly counters: Local[];
+  private readonly packed: Local[];
   private readonly passes: Local;
   private readonly uncertain: Local;
   private readonly recordEnd: Local;
@@ -150,12 +159,14 @@ class Walk {
     this.ends = many(elements - 1, 'i32');
     this.rests = many(elements - 1, 'i32');
     this.entropies = many(elements - 2, 'v128');
+    this.entropyRow = code.local('i32');
     this.amount = code.local('v128');
     this.lateAmount = code.local('v128');
     this.index = code.local('i32');
     this.lineStart = code.local('i32');
     this.masks = many(task.limits.length + (task.countsNothing ? 0 : task.counted.length), 'v128');
-    this.counters = many(task.countsNothing ? 0 : this.masks.length + 1, 'v128');
+    this.counters = many(vectorsOfCounters(countersOf(task)), 'v128');
+    this.packed = many(this.counters.length, 'v128');
     this.passes = code.local('v128');
     this.uncertain = code.local('v128');
     this.recordEnd = code.local('i32');
@@ -186,9 +197,10 @@ class Walk {
     code.i32(0).get(this.index).access('i32.store', layout.index);
     code.i32(0).get(this.recordEnd).access('i32.store', layout.recordEnd);
     for (const [at, counter] of this.counters.entries()) {
-      const address = layout.counters + 16 * at;
-      code.i32(0).i32(0).access('v128.load', address).get(counter).op('i64x2.add');
-      code.access('v128.store', address);
+      code
+        .i32(0)
+        .get(counter)
+        .access('v128.store', layout.counters + 16 * at);
     }
   }
 
@@ -286,6 +298,9 @@ class Walk {
     code.get(this.index).get(first).op('i32.sub').set(this.lineStart);
     this.pushAmount();
     code.set(this.amount);
+    if (this.needs.entropy) {
+      code.get(this.rests[line]!).i32(this.layout.bytesPerRow).op('i32.mul').set(this.entropyRow);
+    }
     const [all] = [code.local('i32')];
     code.get(end).set(all);
     code.block('block');
@@ -354,16 +369,34 @@ class Walk {
     code.get(amount).i32(1).op('i32.sub', 'f64.convert_i32_s', 'f64x2.splat');
     code.get(end).op('f64.convert_i32_s', 'f64x2.splat', 'f64x2.gt');
     code.lanes(0n, -1n).op('v128.and').set(tail);
-    this.uncount(() => code.get(tail));
+    this.uncount(tail);
+  }
+
+  /** Counts the last step: a mask is −1 or 0 in each lane, and stays so when it is made narrow. */
+  private count(): void {
+    const { code } = this;
+    for (const [at, counter] of this.counters.entries()) {
+      const masks = [0, 1, 2, 3].map((place) => this.masks[4 * at + place] ?? this.passes);
+      this.pushPacked(masks);
+      code.set(this.packed[at]!);
+      code.get(counter).get(this.packed[at]!).op('i16x8.sub').set(counter);
+    }
+  }
+
+  private pushPacked([a, b, c, d]: readonly Local[]): void {
+    const { code } = this;
+    code.get(a!).get(b!).op('i16x8.narrow_i32x4_s');
+    code.get(c!).get(d!).op('i16x8.narrow_i32x4_s', 'i8x16.narrow_i16x8_s');
   }
 
   /** Takes back what the last step counted in some lanes. */
-  private uncount(pushLanes: () => void): void {
+  private uncount(lanes: Local): void {
     const { code } = this;
+    const packed = code.local('v128');
+    this.pushPacked([lanes, lanes, lanes, lanes]);
+    code.set(packed);
     for (const [at, counter] of this.counters.entries()) {
-      code.get(counter).get(this.masks[at] ?? this.passes);
-      pushLanes();
-      code.op('v128.and', 'i64x2.add').set(counter);
+      code.get(counter).get(this.packed[at]!).get(packed).op('v128.and', 'i16x8.add').set(counter);
     }
   }
 
@@ -409,7 +442,6 @@ class Walk {
     for (const [at, mask] of this.masks.entries()) {
       values.pushTest(task.limits[at] ?? task.counted[at - task.limits.length]!);
       code.set(mask);
-      this.count(at, mask);
     }
     if (task.limits.length === 0) code.bits(-1n);
     for (const [at] of task.limits.entries()) {
@@ -417,25 +449,20 @@ class Walk {
       if (at > 0) code.op('v128.and');
     }
     code.set(this.passes);
-    this.count(this.masks.length, this.passes);
+    this.count();
     const unsure = values.pushUncertain();
     if (unsure) code.set(this.uncertain);
     return unsure;
   }
 
-  private count(at: number, mask: Local): void {
-    const counter = this.counters[at];
-    if (counter === undefined) return;
-    this.code.get(counter).get(mask).op('i64x2.sub').set(counter);
-  }
-
   /** Whether the scores may reach the cut-off. */
   private pushReached(): void {
     const { code } = this;
-    code.bits(-1n);
-    for (const reach of this.reaches) {
+    if (this.reaches.length === 0) code.bits(-1n);
+    for (const [at, reach] of this.reaches.entries()) {
       reach.push(() => this.pushAmount());
-      code.splat(0).op('f64x2.le', 'v128.and');
+      code.splat(0).op('f64x2.le');
+      if (at > 0) code.op('v128.and');
     }
   }
 
@@ -461,17 +488,8 @@ class Walk {
   private pushEntropy(): void {
     const { code, layout } = this;
     const line = this.elements - 2;
-    const [amount, rest] = [this.amounts[line]!, this.rests[line]!];
-    code.get(amount).i32(3).op('i32.shl');
-    code.access(this.stride === 2 ? 'v128.load' : 'v128.load64_splat', layout.entropy);
-    if (this.stride === 1) {
-      code.get(rest).get(amount).op('i32.sub').i32(3).op('i32.shl');
-      code.access('v128.load64_splat', layout.entropy);
-    } else {
-      code.get(amount).get(rest).op('i32.sub').i32(this.task.total).op('i32.add').i32(3).op('i32.shl');
-      code.access('v128.load', layout.entropyFromWhole);
-    }
-    code.op('f64x2.add');
+    code.get(this.amounts[line]!).i32(3).op('i32.shl').get(this.entropyRow).op('i32.add');
+    code.access(this.stride === 2 ? 'v128.load' : 'v128.load64_splat', layout.entropyOfLine);
     if (line > 0) code.get(this.entropies[line - 1]!).op('f64x2.add');
   }
 
@@ -485,7 +503,7 @@ class Walk {
     code.set(valid);
     if (unsure) {
       code.get(this.uncertain).get(valid).op('v128.and').tee(unknown).op('v128.any_true').block('if');
-      this.uncount(() => code.get(unknown));
+      this.uncount(unknown);
       code.end();
     }
     if (task.score) {

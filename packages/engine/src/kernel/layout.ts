@@ -18,7 +18,7 @@ export interface Layout {
   /** Vectors: the score to reach, and all bits set where every score reaches it. */
   cutOff: number;
   open: number;
-  /** Vectors of i64, counted on by the kernel. */
+  /** Counts of a call, four a vector: two numbers of 16 bits for each, one a lane. */
   counters: number;
   /** Vectors: the value of each system constant. */
   constants: number;
@@ -26,9 +26,11 @@ export interface Layout {
   numbers: number;
   /** Vectors for each form: its constant, its differences, its second differences. */
   forms: readonly number[];
-  /** Doubles: −c ln c by parts, then by parts left of the whole. */
+  /** Doubles: −c ln c by parts. */
   entropy: number;
-  entropyFromWhole: number;
+  /** Doubles: that of both elements of a line, a row by what the two have together, by the parts of the first one. */
+  entropyOfLine: number;
+  bytesPerRow: number;
   /**
    * Vectors for each condition and level: what each part that is left adds at most to what makes it hold, and
    * what the condition must not exceed then.
@@ -39,7 +41,10 @@ export interface Layout {
   bytes: number;
 }
 
-/** So many points of a lane may a call have, unless it is a single line. */
+/** Vectors of so many counters. */
+export const vectorsOfCounters = (counters: number): number => Math.ceil(counters / 4);
+
+/** So many points of a lane may a call have, unless it is a single line: no count of a call needs more than 16 bits. */
 export const pointsPerCall = 30_000;
 /** Every step may become a record, of which a call has no more than points, or than a line may have. */
 const mostRecords = pointsPerCall + 1024;
@@ -51,6 +56,9 @@ function vectorsOf({ degree }: Form, elements: number): number {
   const free = elements - 1;
   return 1 + (degree > 0 ? free : 0) + (degree > 1 ? (free * (free + 1)) / 2 : 0);
 }
+
+/** A vector may reach one beyond. */
+const rowOf = (total: number): number => total + 2;
 
 export function layoutOf(
   forms: readonly Form[],
@@ -75,7 +83,8 @@ export function layoutOf(
     constants: take(VECTOR * constants),
     numbers: take(VECTOR * mostNumbers),
     forms: forms.map((form) => take(VECTOR * vectorsOf(form, elements))),
-    ...{ entropy: take(8 * (total + 3)), entropyFromWhole: take(8 * (total + 3)) },
+    ...{ entropy: take(8 * (total + 1)), entropyOfLine: take(8 * rowOf(total) * (total + 1)) },
+    bytesPerRow: 8 * rowOf(total),
     ahead: take(2 * VECTOR * conditions * elements),
     ...{ records: take(bytesPerRecord * mostRecords), bytesPerRecord },
     bytes: end,

@@ -334,10 +334,10 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
     }
     const sizes = group.reduce((product, { size }) => product * size, 1);
     const widest = Math.max(...group.map(({ guard, size }) => guard / size));
-    code
-      .op('f64x2.abs')
-      .splat(1.000001 * widest * sizes)
-      .op('f64x2.gt', 'v128.not');
+    code.op('f64x2.abs').splat(1.000001 * widest * sizes);
+    // No product is infinite or NaN, unless the sizes leave that open.
+    if (sizes < 1e300) code.op('f64x2.le');
+    else code.op('f64x2.gt', 'v128.not');
   }
 
   function inner(): ValueCode {
