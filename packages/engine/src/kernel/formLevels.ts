@@ -65,7 +65,11 @@ export function formLevels(
   const current = vector();
   const change = vector();
   const constantChange = vector();
-  if (!lazy && degree === 1) code.get(first[line]!).splat(stride).op('f64x2.mul').set(constantChange);
+  if (!lazy && degree === 1) {
+    code.get(first[line]!);
+    if (stride !== 1) code.splat(stride).op('f64x2.mul');
+    code.set(constantChange);
+  }
   if (!lazy && degree === 2) {
     code
       .get(second[line]![line]!)
@@ -120,7 +124,9 @@ export function formLevels(
       // stride · (difference + second · (2 amount + stride))
       code.get(aheadBefore(line, line)).get(second[line]![line]!);
       code.get(amount).get(amount).op('f64x2.add').splat(stride).op('f64x2.add');
-      code.op('f64x2.mul', 'f64x2.add').splat(stride).op('f64x2.mul').set(change);
+      code.op('f64x2.mul', 'f64x2.add');
+      if (stride !== 1) code.splat(stride).op('f64x2.mul');
+      code.set(change);
     },
     push(amount) {
       if (lazy) pushAt(line, amount);

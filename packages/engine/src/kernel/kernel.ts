@@ -210,6 +210,7 @@ function writeEntropies(
   doubles.set(terms, entropy / 8);
   for (let both = 0; both <= total; both += 1) {
     const row = (entropyOfLine + both * bytesPerRow) / 8;
-    for (let parts = 0; parts <= both; parts += 1) doubles[row + parts] = terms[parts]! + terms[both - parts]!;
+    for (let parts = 0; parts <= both; parts += 1)
+      doubles[row + parts] = terms[parts]! + terms[both - parts]!;
   }
 }

@@ -174,7 +174,7 @@ class Walk {
     for (const [at, form] of needs.forms.entries()) {
       const levels = formLevels(code, form, layout.forms[at]!, elements, this.stride, at >= eager);
       this.formByKey.set(formKey(form), levels);
-      (at >= eager && task.countsNothing ? this.late : this.forms).push(levels);
+      (at >= eager ? this.late : this.forms).push(levels);
     }
     for (const [at, reach] of (task.score ? task.reaches : []).entries()) {
       const address = layout.forms[needs.forms.length + at]!;
@@ -421,6 +421,7 @@ class Walk {
     } else if (unsure) code.get(this.uncertain);
     else return;
     code.op('v128.any_true').seldom();
+    this.beginLate();
     this.record(values, unsure);
     code.end();
   }
