@@ -95,6 +95,14 @@ test('a value of a pair takes the place of the table’s, marked as yours', asyn
     new RegExp(`Ni–Al.*−33\\.5 kJ/mol.*your import ${version.number}`),
   );
   await eventually(() => textOf(page.locator('.pair-matrix td[tabindex="0"]'))).toBe('−33.5*');
+  // Cautions while a charge is typed, and the page of an alloy, name it too.
+  const origin = new RegExp(`Al–Ni −33\\.5 .*own value of \\d{4}-\\d\\d-\\d\\d, import ${version.number}`);
+  const charge = await site.visit('/charge?alloy=Al50Ni50');
+  await charge.page.locator('.sheet').waitFor();
+  expect(await textOf(charge.page.locator('.sheet-cautions'))).toMatch(origin);
+  const alloy = await site.visit('/alloys/Al50Ni50');
+  await eventually(() => textOf(alloy.page.locator('.competes ~ .own-pairs'))).toMatch(origin);
+  expect([...charge.wrongs, ...alloy.wrongs]).toEqual([]);
   await withdraw(version);
   await page.reload();
   // Takeuchi & Inoue, Mater. Trans. 46 (2005) 2817: Al-Ni -22 kJ/mol (typed from memory: weak evidence).

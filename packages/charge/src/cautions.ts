@@ -1,4 +1,4 @@
-import { hazardsOf, type PairValue, pairEnthalpyWith } from '@tiegel/elements';
+import { hazardsOf, type OwnPair, ownPairOf, ownPairOrigin, pairEnthalpyWith } from '@tiegel/elements';
 import type { Caution } from './caution.ts';
 import type { ChargeSheet } from './sheet.ts';
 import { vapourPressure } from './vapourPressure.ts';
@@ -20,7 +20,7 @@ type Charged = Pick<ChargeSheet, 'composition' | 'window' | 'loss'>;
  * Cautions of the process first, then those on record for the elements, the same kind together.
  * @param pairs mixing enthalpies of one's own, in the place of those of the project
  */
-export function cautionsFor(sheet: Charged, pairs: readonly PairValue[] = []): Caution[] {
+export function cautionsFor(sheet: Charged, pairs: readonly OwnPair[] = []): Caution[] {
   const symbols = Object.keys(sheet.composition);
   return [
     ...boilingFirst(sheet),
@@ -79,7 +79,7 @@ function madeUpFor(symbols: readonly string[], loss: Readonly<Record<string, num
     .join(' ');
 }
 
-function heatOfMixing({ composition }: Charged, own: readonly PairValue[]): Caution[] {
+function heatOfMixing({ composition }: Charged, own: readonly OwnPair[]): Caution[] {
   const enthalpyOf = pairEnthalpyWith(own);
   const symbols = Object.keys(composition).filter((symbol) => composition[symbol]! >= ENOUGH_OF_BOTH);
   const pairs = symbols.flatMap((a, at) =>
@@ -90,7 +90,11 @@ function heatOfMixing({ composition }: Charged, own: readonly PairValue[]): Caut
   );
   if (pairs.length === 0) return [];
   const strongest = pairs.toSorted((one, other) => one.enthalpy - other.enthalpy);
-  const named = strongest.slice(0, 3).map(({ a, b, enthalpy }) => `${a}–${b} −${-enthalpy}`);
+  const ownOf = ownPairOf(own);
+  const named = strongest.slice(0, 3).map(({ a, b, enthalpy }) => {
+    const pair = ownOf(a, b);
+    return `${a}–${b} −${-enthalpy}${pair ? ` (${ownPairOrigin(pair)})` : ''}`;
+  });
   return [
     {
       about: [...new Set(pairs.flatMap(({ a, b }) => [a, b]))].sort(),

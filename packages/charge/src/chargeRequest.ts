@@ -1,5 +1,5 @@
 import { type Fault, fault, ProblemError } from '@tiegel/contract';
-import type { Composition, PairValue } from '@tiegel/elements';
+import type { Composition, OwnPair } from '@tiegel/elements';
 import type { Material } from './material.ts';
 
 /** What to charge, from what, on which balance. */
@@ -16,7 +16,7 @@ export interface ChargeRequest {
   /** wt.% of an element's mass that evaporates in melting and is made up for, by symbol */
   loss?: Readonly<Record<string, number>>;
   /** mixing enthalpies of one's own, which cautions take before those of the project */
-  pairs?: readonly PairValue[];
+  pairs?: readonly OwnPair[];
 }
 
 /** A tonne and more is no batch of a laboratory; beyond it, sums lose the last steps of a fine balance. */

@@ -91,6 +91,7 @@ test('the heat of mixing is that of one’s own pair value where there is one', 
     b,
     mixingEnthalpy,
     source: 'invented',
+    ...{ import: 3, importName: 'trials', importedAt: '2026-11-29T08:15:00.000Z' },
   });
   const pairs = [own('Al', 'Ni', -5), own('Fe', 'Ni', -31)];
   const asked = { composition, mass: 50, resolution: 0.001, ...pureMaterials(['Al', 'Fe', 'Ni'], null) };
@@ -99,5 +100,5 @@ test('the heat of mixing is that of one’s own pair value where there is one', 
   expect(mixing({})!.about).toEqual(['Al', 'Ni']);
   const caution = mixing({ pairs })!;
   expect(caution.about).toEqual(['Fe', 'Ni']);
-  expect(caution.text).toContain('Fe–Ni −31');
+  expect(caution.text).toContain('Fe–Ni −31 (own value of 2026-11-29, import 3 (trials): invented)');
 });

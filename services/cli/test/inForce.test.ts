@@ -103,6 +103,24 @@ test('pair values in force hold in screen, explain, weighing and substitute', as
   expect(await enthalpies([...where, '--pairs', '-'], { input })).toEqual(close(-10));
 });
 
+// Takeuchi & Inoue, Mater. Trans. 46 (2005) 2817: Al–Ni −22 kJ/mol.
+test('explain names the import of a pair value in force, and a file of the command before it', async () => {
+  const sourcesOf = async (more: string[], options = {}) => {
+    const { paragraphs } = await jsonOf(['explain', 'AlNi', ...more], options);
+    return paragraphs
+      .filter(({ subject }: { subject: string }) => ['demixing', 'ordering', 'pairs'].includes(subject))
+      .map(({ sources }: { sources: string[] }) => sources.find((one) => one.startsWith('Al–Ni')));
+  };
+  expect(await sourcesOf([])).toEqual([undefined, undefined, undefined]);
+  const day = new Date().toISOString().slice(0, 10);
+  const from = new RegExp(`^Al–Ni −30 kJ/mol: own value of ${day}, import 2: invented; published: −22$`);
+  expect(await sourcesOf(where)).toEqual(Array(3).fill(expect.stringMatching(from)));
+  const input = 'a,b,mixingEnthalpy\nNi,Al,-10\n';
+  expect(await sourcesOf([...where, '--pairs', '-'], { input })).toEqual(
+    Array(3).fill('Al–Ni −10 kJ/mol: own value of the file on standard input; published: −22'),
+  );
+});
+
 test('prices in force hold, a file of the command before them', async () => {
   const cost = async (more: string[], options = {}) =>
     (await jsonOf(['screen', 'Mn', ...more, ...where], options))[0].quantities.cost;

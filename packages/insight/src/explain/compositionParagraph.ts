@@ -1,6 +1,6 @@
 import { printedUnit } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
-import { GAS_CONSTANT_J_PER_MOL_K, quantityById } from '@tiegel/screening';
+import { columnsOf, GAS_CONSTANT_J_PER_MOL_K, type Quantity, quantityById } from '@tiegel/screening';
 import { numberInWords } from '../inWords.ts';
 import { entropyScale } from '../neighbours/entropyScale.ts';
 import type { Paragraph, Told } from './paragraph.ts';
@@ -16,7 +16,7 @@ const shown = [
 ];
 
 /** What the alloy is, by its plainest numbers, and where its entropy stands among alloys in daily use. */
-export function compositionParagraph({ composition, quantities }: Told): Paragraph {
+export function compositionParagraph({ composition, quantities, pairSources }: Told): Paragraph {
   const entropy = quantities.configurationalEntropy ?? null;
   const numbers = shown.map((id) => quantityInWords(id, quantities[id])).filter((one) => one !== null);
   const missing = shown.filter((id) => (quantities[id] ?? null) === null);
@@ -37,9 +37,15 @@ export function compositionParagraph({ composition, quantities }: Told): Paragra
       'volumes. Pair enthalpies are whole kJ/mol, so half a kJ/mol of mixing enthalpy is noise.',
     sources: shown
       .filter((id) => !missing.includes(id))
-      .map((id) => `${quantityById(id).symbol}: ${sourceInWords(quantityById(id).source)}`),
+      .flatMap((id) => {
+        const quantity = quantityById(id);
+        const own = readsPairs(quantity) ? pairSources.own : [];
+        return [`${quantity.symbol}: ${sourceInWords(quantity.source)}`, ...own];
+      }),
   };
 }
+
+const readsPairs = (quantity: Quantity): boolean => columnsOf(quantity).pairs.length > 0;
 
 function entropyInWords(entropy: number, elements: number | null, composition: Told['composition']): string {
   const unit = printedUnit(quantityById('configurationalEntropy').unit);

@@ -1,4 +1,5 @@
 import type { Facts } from '@tiegel/contract';
+import { type OwnPair, ownPairSources, pairSources } from '@tiegel/elements';
 import {
   type Composition,
   conditionNames,
@@ -33,6 +34,14 @@ export interface Explanation extends Dossier {
   paragraphs: Paragraph[];
 }
 
+/** What a laboratory knows of its own. */
+interface OwnKnowledge {
+  /** of the phase estimate on melts of one's own */
+  recalibration?: Recalibration | null;
+  /** pair values that the facts hold, for their sources */
+  pairs?: readonly OwnPair[];
+}
+
 /** In the order in which a person reads them; what there is nothing to say of is left out. */
 const paragraphs: readonly ((told: Told) => Paragraph | null)[] = [
   compositionParagraph,
@@ -55,20 +64,24 @@ const paragraphs: readonly ((told: Told) => Paragraph | null)[] = [
  *
  * @param composition at.%, 100 in sum
  * @param conditions by name, in the units of the conditions of packages/screening
- * @param recalibration of the phase estimate on melts of one's own, if they are to be heard
+ * @param known what a laboratory knows of its own, where that is to be heard
  * @throws RangeError for an element that the facts lack, a negative amount, or no element at all
  */
 export function explain(
   composition: Composition,
   facts: Facts,
   conditions: Readonly<Record<string, number>> = {},
-  recalibration: Recalibration | null = null,
+  { recalibration = null, pairs = [] }: OwnKnowledge = {},
 ): Explanation {
   const quantities = valuesOf(composition, facts, undefined, conditions);
   const dossier = dossierOf(composition, facts, conditions);
   const affinity = pairAffinity(composition, facts, conditions);
   const own = recalibration === null ? null : ownPhaseOf(dossier.phase, recalibration);
-  const told: Told = { composition, facts, conditions, quantities, dossier, own, affinity };
+  const symbols = Object.keys(composition).filter((symbol) => composition[symbol]! > 0);
+  const told: Told = {
+    ...{ composition, facts, conditions, quantities, dossier, own, affinity },
+    pairSources: { all: pairSources(symbols, pairs), own: ownPairSources(symbols, pairs) },
+  };
   return {
     composition,
     conditions: Object.fromEntries(

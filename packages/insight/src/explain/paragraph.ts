@@ -39,4 +39,6 @@ export interface Told {
   /** null where nobody asked for one's own melts */
   own: OwnPhase | null;
   affinity: PairAffinity | null;
+  /** where the pair enthalpies are from, all of them and those of one's own alone */
+  pairSources: Record<'all' | 'own', readonly string[]>;
 }

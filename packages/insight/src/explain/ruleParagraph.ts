@@ -4,7 +4,7 @@ import type { Paragraph, Told } from './paragraph.ts';
 import { sourceInWords } from './sourceInWords.ts';
 
 /** Which published rules the alloy meets, each with its record on the published alloys. */
-export function ruleParagraph({ dossier: { criteria } }: Told): Paragraph {
+export function ruleParagraph({ dossier: { criteria }, pairSources }: Told): Paragraph {
   const records = criterionRecords();
   const silent = records.filter(({ id }) => criteria[id] === null).map(({ name }) => name);
   const spoken = records.filter(({ id }) => criteria[id] !== null);
@@ -31,7 +31,10 @@ export function ruleParagraph({ dossier: { criteria } }: Told): Paragraph {
       'In brackets the balanced accuracy of the rule on the published alloys, with the interval of 95 % from ' +
       'resampling whole systems; a coin has 0.50. Passing every rule proves little: published alloys are those ' +
       'that people thought worth melting, most inside the windows already.',
-    sources: records.map(({ name, formula, source }) => `${name}: ${formula}; ${sourceInWords(source)}`),
+    sources: [
+      ...records.map(({ name, formula, source }) => `${name}: ${formula}; ${sourceInWords(source)}`),
+      ...pairSources.own,
+    ],
   };
 }
 

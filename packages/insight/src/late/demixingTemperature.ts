@@ -14,7 +14,7 @@ export const demixingTemperature: LateQuantity = {
   source: {
     authors: 'textbook spinodal of a regular solution',
     year: null,
-    where: 'enthalpies of Takeuchi & Inoue 2005',
+    where: 'on the pair enthalpies in force',
     checked: 'from memory',
   },
   caution: demixingTrust,

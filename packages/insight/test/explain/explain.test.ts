@@ -1,4 +1,4 @@
-import { parseAlloy } from '@tiegel/elements';
+import { factsFor, parseAlloy } from '@tiegel/elements';
 import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
@@ -118,4 +118,33 @@ test('whatever the alloy, paragraphs are whole sentences without a hole in them'
     }),
     { numRuns: 40 },
   );
+});
+
+// Invented; Takeuchi & Inoue 2005 have −22 kJ/mol for Al–Ni.
+test('where a pair value of one’s own holds, every paragraph that it enters names it beside the published source', () => {
+  const own = {
+    ...{ a: 'Al', b: 'Ni', mixingEnthalpy: -30, source: 'invented' },
+    ...{ import: 3, importName: 'trials', importedAt: '2026-11-29T08:15:00.000Z' },
+  };
+  const line = 'Al–Ni −30 kJ/mol: own value of 2026-11-29, import 3 (trials): invented; published: −22';
+  const sourcesOf = (alloy: string, pairs: (typeof own)[]) => {
+    const { paragraphs } = explain(
+      parseAlloy(alloy),
+      factsFor(Object.keys(parseAlloy(alloy)), { pairs }),
+      {},
+      { pairs },
+    );
+    return Object.fromEntries(paragraphs.map(({ subject, sources }) => [subject, sources]));
+  };
+  const named = (all: Record<string, readonly string[]>) =>
+    Object.keys(all).filter((subject) => all[subject]!.includes(line));
+  const found = sourcesOf('AlCoCrFeNi', [own]);
+  expect(named(found).sort()).toEqual(
+    ['composition', 'phases', 'rules', 'ordering', 'demixing', 'compounds', 'pairs'].sort(),
+  );
+  for (const subject of ['ordering', 'demixing', 'compounds', 'pairs'])
+    expect(found[subject]!.join()).toContain('Takeuchi & Inoue');
+  // Without it, or for an alloy that the pair is not in, nothing is said.
+  expect(named(sourcesOf('AlCoCrFeNi', []))).toEqual([]);
+  expect(named(sourcesOf('CoCrFeNi', [own]))).toEqual([]);
 });

@@ -37,7 +37,7 @@ test('melts that were one solution more often than was said raise the estimate, 
   expect(own.words).toMatch(
     /Recalibrated on your own melts.*where the published estimate says \d+ %.*30 melts of/,
   );
-  const told = explain(parseAlloy('AlCoCrFeNi'), facts, {}, recalibration);
+  const told = explain(parseAlloy('AlCoCrFeNi'), facts, {}, { recalibration });
   expect(told.own).toEqual(own);
   expect(told.phase).toEqual(phase);
   expect(told.paragraphs.find(({ subject }) => subject === 'own')!.text).toBe(own.words);

@@ -1,6 +1,6 @@
 import type { MaterialEntry } from '@tiegel/charge';
 import type { DataVersions, ImportKind, ImportPreview, ImportVersion } from '@tiegel/contract';
-import type { Composition, OwnAlloy, OwnColumn, PairValue, PriceList } from '@tiegel/elements';
+import type { Composition, OwnAlloy, OwnColumn, OwnPair, PriceList } from '@tiegel/elements';
 import type { ObservedAlloy } from '@tiegel/insight';
 import type { PricedMaterial } from './kinds.ts';
 
@@ -47,7 +47,8 @@ export interface Imports {
   enterColumn(column: OwnColumn): void;
   /** Withdraws every version of a column. Throws column/unknown. */
   removeColumn(id: string): void;
-  pairs(): Brought<PairValue>[];
+  /** Each with the import that brought it. */
+  pairs(): Brought<OwnPair>[];
   alloys(): Brought<OwnAlloy>[];
   /** Those whose phases were observed, as records of rules take them. */
   observed(): ObservedAlloy[];

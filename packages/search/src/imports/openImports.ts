@@ -12,6 +12,7 @@ import {
   demoPrices,
   type OwnAlloy,
   type OwnColumn,
+  type PairValue,
   type PriceList,
   pairRecords,
   symbols,
@@ -74,7 +75,13 @@ export function openImports(
     const own = [...newest('column').values()].map(({ data }) => data as OwnColumn);
     return [...givenColumns.filter(({ id }) => own.every((one) => one.id !== id)), ...own];
   }
-  const pairs: Imports['pairs'] = () => brought('pairs');
+  const pairs: Imports['pairs'] = () => {
+    const of = new Map(standingOf('pairs').map((one) => [one.number, one]));
+    return brought<PairValue>('pairs').map((pair) => {
+      const { name, at } = of.get(pair.import)!;
+      return { ...pair, importName: name, importedAt: at };
+    });
+  };
   const alloys: Imports['alloys'] = () => brought('alloys');
   const materials: Imports['materials'] = () => {
     const own = brought<Brought<never>>('materials') as ReturnType<Imports['materials']>;

@@ -74,7 +74,10 @@ export function explainRoute(app: Server, { searches, melts }: Parts): void {
     (request) => {
       const { composition, conditions } = read(request.body);
       const facts = keptFacts(Object.keys(composition), searches);
-      const told = explain(composition, facts, conditions, keptRecalibration(melts.observed()));
+      const told = explain(composition, facts, conditions, {
+        recalibration: keptRecalibration(melts.observed()),
+        pairs: searches.imports.pairs(),
+      });
       return {
         ...withOwnAlloys(told, searches.imports.alloys()),
         dataVersion: dataVersionOf(searches.prices(), [], searches.pairs()),

@@ -1,4 +1,4 @@
-import { pairColumns, pairRecords } from '@tiegel/elements';
+import { ownPairOf, pairColumns, pairRecords } from '@tiegel/elements';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -14,6 +14,8 @@ const pairSchema = z
       .nullable()
       .describe('Where a value of your own is from; null: the table of the program'),
     import: z.int().nullable().describe('Number of the import that brought a value of your own'),
+    importName: z.string().nullable().describe('What that import is called'),
+    importedAt: z.string().nullable().describe('UTC, ISO 8601'),
   })
   .meta({ id: 'Pair' });
 
@@ -29,13 +31,12 @@ export function pairRoute(app: Server, { searches }: Parts): void {
       },
     },
     () => {
-      const own = new Map(searches.imports.pairs().map((pair) => [keyOf(pair), pair]));
+      const ownOf = ownPairOf(searches.imports.pairs());
       return pairRecords(searches.pairs()).map((pair) => {
-        const { source = null, import: number = null } = own.get(keyOf(pair)) ?? {};
-        return { ...pair, source, import: number };
+        const own = ownOf(pair.a, pair.b);
+        const { source = null, import: number = null, importName = null, importedAt = null } = own ?? {};
+        return { ...pair, source, import: number, importName, importedAt };
       });
     },
   );
 }
-
-const keyOf = ({ a, b }: { a: string; b: string }): string => [a, b].sort().join('-');

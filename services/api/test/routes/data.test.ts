@@ -4,6 +4,8 @@ import { quantities } from '@tiegel/screening';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type TestServer, testServer } from '../fixtures/testServer.ts';
 
+const noImport = { source: null, import: null, importName: null, importedAt: null };
+
 let server: TestServer;
 beforeAll(async () => {
   server = await testServer();
@@ -37,7 +39,7 @@ test('what is not known is null, never 0', async () => {
 });
 
 test('pairs are told whole', async () => {
-  expect(await get('/pairs')).toEqual(pairRecords().map((pair) => ({ ...pair, source: null, import: null })));
+  expect(await get('/pairs')).toEqual(pairRecords().map((pair) => ({ ...pair, ...noImport })));
 });
 
 test('a column of one’s own is put in force, searched with, and taken out', async () => {

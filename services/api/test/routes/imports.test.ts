@@ -3,6 +3,8 @@ import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type TestServer, testServer } from '../fixtures/testServer.ts';
 
+const noImport = { source: null, import: null, importName: null, importedAt: null };
+
 let server: TestServer;
 beforeAll(async () => {
   server = await testServer();
@@ -79,10 +81,28 @@ test('what is stored holds, is withdrawn and comes back', async () => {
 
   const nickelAluminium = async () =>
     (await get('/pairs')).find(({ a, b }: { a: string; b: string }) => a === 'Al' && b === 'Ni');
-  expect(await nickelAluminium()).toMatchObject({ mixingEnthalpy: -30, import: version.number });
+  expect(await nickelAluminium()).toMatchObject({
+    ...{ mixingEnthalpy: -30, import: version.number, importName: 'Our pairs', importedAt: version.at },
+  });
+  // What is told of an alloy, and cautions of a charge, name the source of the value that they read.
+  const origin = `own value of ${version.at.slice(0, 10)}, import ${version.number} (Our pairs): invented`;
+  const asked = { composition: 'AlNi' };
+  const post = async (path: string, payload: object) =>
+    (await server.ask({ method: 'POST', url: `/api/v1${path}`, payload })).json();
+  const sourcesNow = async () => {
+    const { paragraphs } = await post('/explain', asked);
+    return paragraphs.find(({ subject }: { subject: string }) => subject === 'demixing').sources;
+  };
+  // Takeuchi & Inoue 2005: Al–Ni −22 kJ/mol.
+  expect(await sourcesNow()).toContain(`Al–Ni −30 kJ/mol: ${origin}; published: −22`);
+  const { cautions } = await post('/charge', { ...asked, mass: 50, resolution: 0.001 });
+  expect(cautions.find(({ kind }: { kind: string }) => kind === 'heat of mixing').text).toContain(
+    `Al–Ni −30 (${origin})`,
+  );
   const withdrawn = await ask('DELETE', `/imports/${version.number}`);
   expect([withdrawn.statusCode, withdrawn.body]).toEqual([204, '']);
-  expect(await get('/pairs')).toEqual(pairRecords().map((pair) => ({ ...pair, source: null, import: null })));
+  expect((await sourcesNow()).join()).not.toContain('own value');
+  expect(await get('/pairs')).toEqual(pairRecords().map((pair) => ({ ...pair, ...noImport })));
   expect((await ask('POST', `/imports/${version.number}/restore`)).json()).toEqual(version);
   expect(await nickelAluminium()).toMatchObject({ mixingEnthalpy: -30 });
   await ask('DELETE', `/imports/${version.number}`);

@@ -41,10 +41,11 @@ async function tell(
   composition: Composition,
   facts: Facts,
   options: Options,
-  { melts, alloys }: DataInForce,
+  { melts, alloys, pairs }: DataInForce,
 ): Promise<Explanation> {
   const { explain, ownRecalibration, withOwnAlloys } = await import('@tiegel/insight');
   const conditions = conditionsIn(options);
-  if (options.database === undefined) return explain(composition, facts, conditions);
-  return withOwnAlloys(explain(composition, facts, conditions, ownRecalibration(melts)), alloys);
+  if (options.database === undefined) return explain(composition, facts, conditions, { pairs });
+  const recalibration = ownRecalibration(melts);
+  return withOwnAlloys(explain(composition, facts, conditions, { recalibration, pairs }), alloys);
 }

@@ -1,4 +1,4 @@
-import { demoPrices, type OwnAlloy, type PairValue, type PriceList } from '@tiegel/elements';
+import { demoPrices, type OwnAlloy, type OwnPair, type PriceList } from '@tiegel/elements';
 import type { ObservedAlloy } from '@tiegel/insight';
 import type { Brought } from '@tiegel/search';
 import type { Command } from 'commander';
@@ -8,7 +8,7 @@ import { readPrices } from './readPrices.ts';
 /** Data that a command computes from, beside those that come with the program. */
 export interface DataInForce {
   prices: PriceList;
-  pairs: readonly PairValue[];
+  pairs: readonly OwnPair[];
   /** that were brought in */
   alloys: readonly Brought<OwnAlloy>[];
   /** melts whose phases were observed */

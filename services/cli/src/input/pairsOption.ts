@@ -1,4 +1,4 @@
-import { type PairValue, readPairValues } from '@tiegel/elements';
+import { type OwnPair, readPairValues } from '@tiegel/elements';
 import type { Command } from 'commander';
 import { readText } from './readText.ts';
 
@@ -14,6 +14,10 @@ export function pairsOption(command: Command): Command {
  * The pair values of the file, none without one.
  * @throws ProblemError file/unreadable, import/..., element/..., request/wrong-value
  */
-export function readPairs(file: string | undefined): PairValue[] {
-  return file === undefined ? [] : readPairValues(readText(file));
+export function readPairs(file: string | undefined): OwnPair[] {
+  if (file === undefined) return [];
+  const importName = file === '-' ? 'on standard input' : file;
+  return readPairValues(readText(file)).map((pair) => ({
+    ...{ ...pair, import: null, importName, importedAt: null },
+  }));
 }

@@ -1,4 +1,5 @@
 import type { Candidate, Facts, Limit, SearchView } from '@tiegel/contract';
+import type { OwnPair } from '@tiegel/elements';
 import type { Amounts, Evidence, Explanation, TypicalRanges, Values } from '../server/alloyTypes.ts';
 import type { ElementView, PricesView, QuantityView } from '../server/types.ts';
 
@@ -19,6 +20,8 @@ export interface AlloyState {
   values: Values;
   quantities: readonly QuantityView[];
   elements: readonly ElementView[];
+  /** pair values in force that were brought in */
+  ownPairs: readonly OwnPair[];
   prices: PricesView;
   /** null while it is not known; of an earlier composition while `stale` */
   explanation: Explanation | null;

@@ -5,6 +5,7 @@ import { useMemo, useState } from 'react';
 import { useSettled } from '../ask/useSettled.ts';
 import { evidenceQuery, explanationQuery, typicalQuery } from '../server/alloyQueries.ts';
 import type { Amounts } from '../server/alloyTypes.ts';
+import { ownPairs } from '../server/ownPairs.ts';
 import type { AlloyState } from './alloyState.ts';
 import { factsOf } from './factsOf.ts';
 import { shareDecimalsOf } from './shareDecimalsOf.ts';
@@ -38,6 +39,7 @@ export function useAlloy(
   const system = symbols.join(' ');
   // Formulas are bound once for the same facts: a change of amounts alone costs next to nothing.
   const facts = useMemo(() => factsOf(system.split(' '), elements, pairs), [system, elements, pairs]);
+  const own = useMemo(() => ownPairs(pairs), [pairs]);
   const closed = useMemo(
     () => quantities.map(({ id }) => id).filter((id) => known.some((quantity) => quantity.id === id)),
     [quantities],
@@ -68,6 +70,7 @@ export function useAlloy(
     values: asFound ? { ...values, ...candidate.quantities } : values,
     quantities,
     elements,
+    ownPairs: own,
     prices,
     explanation: shown,
     stale: settled !== asked || explanation.data === undefined,

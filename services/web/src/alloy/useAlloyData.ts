@@ -1,11 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
-import type { PairRecord } from '@tiegel/elements';
 import { elementsQuery, pairsQuery, pricesQuery, quantitiesQuery } from '../server/queries.ts';
-import type { ElementView, PricesView, QuantityView } from '../server/types.ts';
+import type { ElementView, PairView, PricesView, QuantityView } from '../server/types.ts';
 
 interface AlloyData {
   elements: readonly ElementView[];
-  pairs: readonly PairRecord[];
+  pairs: readonly PairView[];
   quantities: readonly QuantityView[];
   prices: PricesView;
 }

@@ -2,7 +2,7 @@ import { focusField } from '../ask/faultsContext.ts';
 import { FaultList } from '../frame/FaultList.tsx';
 import { Printed } from '../frame/Printed.tsx';
 import { Waiting } from '../frame/Waiting.tsx';
-import type { PricesView } from '../server/types.ts';
+import type { PairView, PricesView } from '../server/types.ts';
 import type { Charged } from './chargeOf.ts';
 import { SheetView } from './SheetView.tsx';
 import { TextField } from './TextField.tsx';
@@ -15,19 +15,30 @@ interface LiveSheetProps {
   /** undefined: not known yet */
   prices: PricesView | undefined;
   pricesError: unknown;
+  /** undefined: not known yet */
+  pairs: readonly PairView[] | undefined;
+  pairsError: unknown;
 }
 
 /** The sheet of the form as it stands, or what stands in its way; to be printed, or kept under a number. */
-export function LiveSheet({ charged, form, prices, pricesError }: LiveSheetProps) {
+export function LiveSheet({ charged, form, prices, pricesError, pairs, pairsError }: LiveSheetProps) {
   const { sheet, faults, body } = charged;
   const saving = useSaveSheet(body);
   if (prices === undefined && !pricesError) return <Waiting what="Fetching the prices" />;
+  // Cautions without the pair values of one's own would be those of another charge.
+  if (pairs === undefined && !pairsError) return <Waiting what="Fetching the pair values" />;
   if (sheet === null) return <InTheWay faults={faults} />;
   return (
     <>
       {pricesError && prices === undefined ? (
         <p className="note note-warning screen-only" role="status">
           The price list could not be fetched: masses are right, the cost is of what you typed alone.
+        </p>
+      ) : null}
+      {pairsError && pairs === undefined ? (
+        <p className="note note-warning screen-only" role="status">
+          The pair values could not be fetched: the heat of mixing in the cautions is by those of the program,
+          whatever values of your own are in force.
         </p>
       ) : null}
       <SheetView sheet={sheet} title={form.draft.name.trim() || 'Charge sheet'}>

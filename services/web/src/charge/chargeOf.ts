@@ -1,5 +1,6 @@
 import { type ChargeSheet, chargeRequestOf, chargeSheet, type MaterialEntry } from '@tiegel/charge';
 import { ProblemError } from '@tiegel/contract';
+import type { OwnPair } from '@tiegel/elements';
 import type { PlacedFaults } from '../ask/placeFaults.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import type { PricesView } from '../server/types.ts';
@@ -29,11 +30,15 @@ const longestName = 200;
 /** Where a material of the request stands in the form. */
 type Place = `/elements/${string}` | `/masters/${number}`;
 
-/** The sheet of a form, worked out in this browser: no connection is needed. */
+/**
+ * The sheet of a form, worked out in this browser: no connection is needed.
+ * @param pairs pair values in force that were brought in, for the cautions
+ */
 export function chargeOf(
   composition: Record<string, number>,
   draft: ChargeDraft,
   prices: PricesView,
+  pairs: readonly OwnPair[] = [],
 ): Charged {
   const placed = new Map<string, string[]>();
   const add = (pointer: string, text: string) => placed.set(pointer, [...(placed.get(pointer) ?? []), text]);
@@ -86,7 +91,7 @@ export function chargeOf(
     add('/name', `This has ${draft.name.length} characters; at most ${longestName} are kept. Shorten it.`);
   if (placed.size > 0) return { body, sheet: null, faults: placed };
   try {
-    return { body, sheet: chargeSheet(chargeRequestOf(body, prices)), faults: placed };
+    return { body, sheet: chargeSheet({ ...chargeRequestOf(body, prices), pairs }), faults: placed };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     for (const { pointer, detail, remedy } of error.faults)

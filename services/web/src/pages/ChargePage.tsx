@@ -14,7 +14,8 @@ import { TextField } from '../charge/TextField.tsx';
 import { totalInWords } from '../charge/totalInWords.ts';
 import { useChargeDraft } from '../charge/useChargeDraft.ts';
 import { useTitle } from '../frame/useTitle.ts';
-import { pricesQuery } from '../server/queries.ts';
+import { ownPairs } from '../server/ownPairs.ts';
+import { pairsQuery, pricesQuery } from '../server/queries.ts';
 
 /** What to weigh for a batch: alloy, batch, materials, and the sheet that follows while somebody types. */
 export function ChargePage() {
@@ -23,12 +24,14 @@ export function ChargePage() {
   const [written, setWritten] = useState(address.get('alloy') ?? '');
   const form = useChargeDraft();
   const prices = useQuery(pricesQuery);
+  const pairs = useQuery(pairsQuery);
   const list = prices.data ?? null;
+  const own = useMemo(() => ownPairs(pairs.data ?? []), [pairs.data]);
   const alloy = useMemo(() => (written.trim() === '' ? null : readAlloyText(written)), [written]);
   const composition = alloy?.composition ?? null;
   const charged = useMemo(
-    () => (composition === null ? null : chargeOf(composition, form.draft, list)),
-    [composition, form.draft, list],
+    () => (composition === null ? null : chargeOf(composition, form.draft, list, own)),
+    [composition, form.draft, list, own],
   );
 
   useEffect(() => {
@@ -96,7 +99,14 @@ export function ChargePage() {
           )}
         </div>
         {charged === null ? null : (
-          <LiveSheet charged={charged} form={form} prices={prices.data} pricesError={prices.error} />
+          <LiveSheet
+            charged={charged}
+            form={form}
+            prices={prices.data}
+            pricesError={prices.error}
+            pairs={pairs.data}
+            pairsError={pairs.error}
+          />
         )}
       </div>
     </FaultsContext>

@@ -73,7 +73,6 @@ export const lateQuantitiesQuery = queryOptions({
 export const pairsQuery = queryOptions({
   queryKey: ['pairs'],
   queryFn: ({ signal }) => request<PairView[]>('/pairs', { signal }),
-  staleTime: Number.POSITIVE_INFINITY,
 });
 
 export const pricesQuery = queryOptions({

@@ -7,8 +7,10 @@ export type ElementView = ElementRecord;
 
 /** A pair as GET /pairs tells it; `import` is the number of the import that it came with, null for the table of the project. */
 export interface PairView extends PairRecord {
-  source?: string;
+  source?: string | null;
   import?: number | null;
+  importName?: string | null;
+  importedAt?: string | null;
 }
 
 /** A quantity as GET /quantities tells it: its definition, and what the formula reads in place of its tree. */

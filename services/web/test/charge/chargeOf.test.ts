@@ -57,3 +57,17 @@ test('amounts that do not make 100 are taken as parts, which is said', () => {
   expect(totalInWords('Co33.3Cr33.3Ni33.4')).toBe('');
   expect(totalInWords('CoCrNi')).toBe('');
 });
+
+// Invented: the project has −2 kJ/mol for Fe–Ni, no heat of mixing to speak of.
+test('cautions know the pair values in force, and say whose they are', () => {
+  const own = {
+    ...{ a: 'Fe', b: 'Ni', mixingEnthalpy: -31, source: 'invented' },
+    ...{ import: 4, importName: 'trials', importedAt: '2026-11-29T08:15:00.000Z' },
+  };
+  const mixing = (pairs: (typeof own)[]) =>
+    chargeOf({ Fe: 50, Ni: 50 }, draft(), null, pairs).sheet!.cautions.find(
+      ({ kind }) => kind === 'heat of mixing',
+    );
+  expect(mixing([])).toBeUndefined();
+  expect(mixing([own])!.text).toContain('Fe–Ni −31 (own value of 2026-11-29, import 4 (trials): invented)');
+});

@@ -3,6 +3,7 @@ import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { kelvinInWords } from '../kelvinInWords.ts';
+import { OwnPairSources } from '../quantities/OwnPairSources.tsx';
 import { ModeBars } from './ModeBars.tsx';
 import { PairMap } from './PairMap.tsx';
 import './competes.css';
@@ -96,6 +97,7 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
           </div>
         </div>
         {affinity && affinity.pairs.length > 0 ? <PairMap affinity={affinity} /> : null}
+        <OwnPairSources alloy={alloy} />
       </Dimmed>
     </section>
   );

@@ -8,6 +8,7 @@ import type { QuantityView } from '../../server/types.ts';
 import { Notation } from '../../words/Notation.tsx';
 import type { AlloyState } from '../alloyState.ts';
 import { conditionsInWords } from '../conditionsInWords.ts';
+import { OwnPairSources } from './OwnPairSources.tsx';
 import { QuantityOrigin } from './QuantityOrigin.tsx';
 import { sourceInWords } from './sourceInWords.ts';
 import { TypicalStrip } from './TypicalStrip.tsx';
@@ -52,6 +53,7 @@ export function QuantityLine({ alloy, quantity, weighed }: QuantityLineProps) {
           </p>
         ) : null}
         <p className="quiet">{sourceInWords(source)}</p>
+        {needs.pairs.length > 0 ? <OwnPairSources alloy={alloy} /> : null}
         {needs.conditions.length > 0 ? (
           <p>Computed for {conditionsInWords(alloy.conditions, needs.conditions)}.</p>
         ) : null}

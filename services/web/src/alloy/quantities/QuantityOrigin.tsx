@@ -1,4 +1,4 @@
-import { columns, pairColumns, priceColumn } from '@tiegel/elements';
+import { columns, ownPairOf, pairColumns, priceColumn } from '@tiegel/elements';
 import { quantities as known, sensitivities } from '@tiegel/screening';
 import { useMemo } from 'react';
 import { formatNumber, noValue } from '../../numbers/formatNumber.ts';
@@ -88,14 +88,15 @@ export function QuantityOrigin({ alloy, quantity }: QuantityOriginProps) {
 }
 
 /** The values of every pair, in one line. */
-function PairInputs({ alloy: { symbols, facts }, column }: { alloy: AlloyState; column: string }) {
+function PairInputs({ alloy: { symbols, facts, ownPairs }, column }: { alloy: AlloyState; column: string }) {
   const described = pairColumns.find(({ id }) => id === column);
   const matrix = facts.pairs[column];
   if (!described || !matrix) return null;
+  const ownOf = ownPairOf(ownPairs);
   const pairs = symbols.flatMap((a, i) =>
     symbols.slice(i + 1).map((b) => {
       const value = matrix[facts.symbols.indexOf(a)]?.[facts.symbols.indexOf(b)] ?? null;
-      return `${a}–${b} ${value === null ? noValue : inputText(value)}`;
+      return `${a}–${b} ${value === null ? noValue : inputText(value)}${ownOf(a, b) ? ' (own)' : ''}`;
     }),
   );
   if (pairs.length === 0) return null;
