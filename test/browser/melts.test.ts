@@ -292,3 +292,18 @@ test.each(['list', 'form', 'melt'].flatMap((name) => looks.map((look) => ({ name
     ).toEqual([]);
   },
 );
+
+test('a melt stands among the nearest alloys of its alloy, told from the published ones by words, and leads to its page', async () => {
+  const { id } = await recorded({ name: 'Nearby trial' });
+  const { page, wrongs } = await site.visit('/alloys/Co20Cr20Fe20Mn20Ni20');
+  const row = page.locator('.nearest-table tbody tr').filter({ hasText: 'Nearby trial' });
+  await row.waitFor();
+  expect(await textOf(row)).toMatch(/FCC, by X-ray diffraction.*● your melt, as weighed/s);
+  await page
+    .getByText(/In your own melt you observed FCC, by X-ray diffraction\./)
+    .first()
+    .waitFor();
+  await row.getByRole('link', { name: '● your melt, as weighed' }).click();
+  await page.waitForURL(new RegExp(`/melts/${id}$`));
+  expect(wrongs).toEqual([]);
+});

@@ -7,6 +7,7 @@ export { alloyOrders, orderAlloys } from './imports/orderAlloys.ts';
 export { keptCandidates } from './keptCandidates.ts';
 export { type ChargeSheets, openChargeSheets, type SavedChargeSheet } from './melts/openChargeSheets.ts';
 export { type Melts, type MeltView, openMelts } from './melts/openMelts.ts';
+export { ownNeighbours } from './melts/ownNeighbours.ts';
 export { DEFAULT_MAX_POINTS, openSearches, type SearchesOptions } from './openSearches.ts';
 export type { ExportHead, Searches } from './searches.ts';
 export { openShortlists, type PickRequest, type Shortlists } from './shortlists/openShortlists.ts';

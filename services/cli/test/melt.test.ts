@@ -115,3 +115,20 @@ test('what a recalibration on own melts lacks stands in the evidence and the exp
   const told = await jsonOf(['explain', 'AlCoCrFeNi', ...where]);
   expect(told.own).toMatchObject({ singleSolution: null, recalibration: { kind: 'none', fit: null } });
 });
+
+// By hand: 10 g each of Fe (55.845) and Ni (58.6934) are 51.24 and 48.76 at.%.
+test('a melt stands among the neighbours of explain and screen, as weighed and marked as own', async () => {
+  const where = await freshDatabase();
+  const { id } = await jsonOf(['melt', 'record', '-', ...where], { input: entry() });
+  const [screened] = await jsonOf(['screen', 'Fe51Ni49', ...where]);
+  const told = await jsonOf(['explain', 'Fe51Ni49', ...where]);
+  for (const { nearest } of [screened, told])
+    expect(nearest[0]).toMatchObject({
+      ...{ formula: 'First trial', own: true, melt: id, phases: 'FCC', methods: ['X-ray diffraction'] },
+      composition: { Fe: expect.closeTo(51.24, 2), Ni: expect.closeTo(48.76, 2) },
+    });
+  const { out } = await tiegel(['explain', 'Fe51Ni49', ...where]);
+  expect(out.replaceAll(/\s+/g, ' ')).toContain(
+    'First trial (own melt, as weighed Fe 51.2, Ni 48.8 at.%), less than 1 % of the atoms apart: FCC, observed by X-ray diffraction.',
+  );
+});

@@ -1,3 +1,4 @@
+import { numberInWords } from '../inWords.ts';
 import {
   type KnownNeighbour,
   type OwnNeighbourAlloy,
@@ -8,7 +9,7 @@ import type { Paragraph } from './paragraph.ts';
 import { citations, differing } from './publishedParagraph.ts';
 
 /**
- * The same explanation with alloys of one's own among the neighbours, and told in a paragraph behind
+ * The same explanation with alloys of one's own, brought in or melted, among the neighbours, and told in a paragraph behind
  * that of the published ones; the estimate of the phases and its distance know published ones alone.
  */
 export function withOwnAlloys(
@@ -29,15 +30,25 @@ export function withOwnAlloys(
 function broughtInParagraph(nearest: readonly KnownNeighbour[]): Paragraph | null {
   const own = nearest.filter((one) => one.own);
   if (own.length === 0) return null;
-  const told = own.map(
-    ({ formula, import: from, distance, phases }) =>
-      `${formula} (own, import ${from}), ${differing(distance)}: ${phases ?? 'no phases told'}.`,
-  );
+  const told = own.map((one) => `${originOf(one)}, ${differing(one.distance)}: ${observed(one)}.`);
   return {
     subject: 'broughtIn',
     heading: 'Alloys of your own nearby',
     text: told.join(' '),
-    trust: 'They were brought in as they stand here, and nothing was trained on them.',
+    trust: 'They stand here as they were brought in or recorded, and no estimate was trained on them.',
     sources: own.flatMap(({ formula, doi }) => citations(formula, doi)),
   };
+}
+
+function originOf({ formula, import: from, melt, composition }: KnownNeighbour): string {
+  if (melt === null) return `${formula} (own, import ${from})`;
+  const weighed = Object.keys(composition)
+    .sort()
+    .map((symbol) => `${symbol} ${numberInWords(composition[symbol]!, 1)}`);
+  return `${formula} (own melt, as weighed ${weighed.join(', ')} at.%)`;
+}
+
+function observed({ phases, melt, methods }: KnownNeighbour): string {
+  if (phases === null) return melt === null ? 'no phases told' : 'phases not looked at yet';
+  return methods.length === 0 ? phases : `${phases}, observed by ${methods.join(' and ')}`;
 }

@@ -1,24 +1,41 @@
+import { formatComposition } from '@tiegel/elements';
 import type { Composition } from '@tiegel/screening';
 import { alphabetical, compositionDistance } from './compositionDistance.ts';
 import type { Neighbour } from './nearestPublished.ts';
 
-/** An alloy that somebody brought in, as neighbours tell of it. */
+/** An alloy of one's own, brought in or melted, as neighbours tell of it. */
 export interface OwnNeighbourAlloy {
   name: string;
-  /** at.% */
+  /** at.%; of a melt as weighed */
   composition: Composition;
+  /** null: not told, or not looked at yet */
   phases: string | null;
   doi: string | null;
-  /** number of the import that brought it */
-  import: number;
+  /** number of the import that brought it; null: a melt */
+  import: number | null;
+  /** id of the melt; left out: it was brought in */
+  melt?: string;
+  /** how the phases of a melt were observed */
+  methods?: readonly string[];
 }
 
-/** A neighbour, and whether it was brought in; `import` is null for one of the published alloys. */
-export type KnownNeighbour = Neighbour & { own: boolean; import: number | null };
+/** A neighbour, and whose it is: of one of the published alloys `import` and `melt` are null. */
+export type KnownNeighbour = Neighbour & {
+  own: boolean;
+  import: number | null;
+  melt: string | null;
+  /** how the phases of an own melt were observed */
+  methods: readonly string[];
+};
+
+/** An own alloy as near as this, as a share of atoms, is told however many published ones are nearer. */
+const NEAR = 0.15;
 
 /**
- * The nearest of published and own alloys together, as many as there were published ones, nearest
- * first; of equals one's own. Models were trained on published alloys alone, whatever is near here.
+ * The nearest published alloys and those of one's own among them, nearest first; of equals one's
+ * own. Every published one stays. Own ones are those within 15 % of the atoms, or as near as the
+ * farthest published one, at most as many as there are published ones. Models were trained on
+ * published alloys alone, whatever is near here.
  */
 export function withOwnNeighbours(
   composition: Composition,
@@ -26,13 +43,24 @@ export function withOwnNeighbours(
   own: readonly OwnNeighbourAlloy[],
 ): KnownNeighbour[] {
   const candidate = alphabetical(composition);
-  const brought = own.map(({ name, composition: made, phases, doi, import: from }) => ({
-    ...{ formula: name, composition: made, phases, own: true, import: from },
-    distance: compositionDistance(candidate, alphabetical(made)),
-    reports: phases === null ? [] : [{ phases, references: doi === null ? 0 : 1 }],
-    doi: doi === null ? [] : [doi],
-  }));
-  return [...brought, ...published.map((one) => ({ ...one, own: false, import: null }))]
+  const farthest = Math.max(NEAR, ...published.map(({ distance }) => distance));
+  const near = own
+    .map((one) => knownOf(one, compositionDistance(candidate, alphabetical(one.composition))))
+    .filter(({ distance }) => distance <= farthest)
     .sort((a, b) => a.distance - b.distance)
     .slice(0, published.length);
+  const others = published.map((one) => ({ ...one, own: false, import: null, melt: null, methods: [] }));
+  return [...near, ...others].sort((a, b) => a.distance - b.distance);
+}
+
+function knownOf(
+  { name, composition, phases, doi, import: from, melt, methods = [] }: OwnNeighbourAlloy,
+  distance: number,
+): KnownNeighbour {
+  return {
+    ...{ formula: name.trim() || formatComposition(composition), composition, distance, phases },
+    reports: phases === null ? [] : [{ phases, references: doi === null ? 0 : 1 }],
+    doi: doi === null ? [] : [doi],
+    ...{ own: true, import: from, melt: melt ?? null, methods },
+  };
 }

@@ -27,3 +27,21 @@ test('without one nearby nothing else is said', () => {
   expect(paragraphs).toEqual(told.paragraphs);
   expect(nearest.some((one) => one.own)).toBe(false);
 });
+
+test('own melts nearby are told as weighed, with how their phases were observed; the estimate knows nothing of them', () => {
+  const melt = {
+    ...{ name: 'First trial', doi: null, import: null, melt: 'mk3f', composition: own.composition },
+    ...{ phases: 'FCC+B2', methods: ['X-ray diffraction', 'light microscopy'] },
+  };
+  const unseen = { ...melt, name: 'Second trial', melt: 'mk4g', phases: null, methods: [] };
+  const { nearest, paragraphs, phase } = withOwnAlloys(told, [melt, unseen]);
+  expect(nearest[0]).toMatchObject({ formula: 'First trial', own: true, melt: 'mk3f', import: null });
+  expect(paragraphs.find(({ subject }) => subject === 'broughtIn')!.text).toBe(
+    'First trial (own melt, as weighed Co 25.0, Cr 25.0, Fe 25.0, Ni 25.0 at.%), 1 % of the atoms apart: FCC+B2, ' +
+      'observed by X-ray diffraction and light microscopy. ' +
+      'Second trial (own melt, as weighed Co 25.0, Cr 25.0, Fe 25.0, Ni 25.0 at.%), 1 % of the atoms apart: ' +
+      'phases not looked at yet.',
+  );
+  expect(phase).toEqual(told.phase);
+  expect(nearest.filter((one) => !one.own)).toHaveLength(told.nearest.length);
+});

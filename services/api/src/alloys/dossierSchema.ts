@@ -88,8 +88,10 @@ export const dossierFields = {
       phases: z.string().nullable().describe('What most publications report'),
       reports: z.array(reportSchema).describe('Every label, and how many publications report it'),
       doi: z.array(z.string()),
-      own: z.boolean().describe('Brought in, rather than of the published alloys of the program'),
-      import: z.number().int().nullable().describe('Number of the import'),
+      own: z.boolean().describe('Brought in or melted, rather than of the published alloys of the program'),
+      import: z.number().int().nullable().describe('Number of the import that brought it'),
+      melt: z.string().nullable().describe('Id of your melt; its composition is as weighed'),
+      methods: z.array(z.string()).describe('How the phases of your melt were observed'),
     }),
   ),
 };

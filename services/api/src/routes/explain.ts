@@ -2,6 +2,7 @@ import { faultsOf, ProblemError } from '@tiegel/contract';
 import type { Composition } from '@tiegel/elements';
 import { dataVersionOf } from '@tiegel/elements';
 import { explain, withOwnAlloys } from '@tiegel/insight';
+import { ownNeighbours } from '@tiegel/search';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { dossierFields } from '../alloys/dossierSchema.ts';
@@ -79,7 +80,7 @@ export function explainRoute(app: Server, { searches, melts }: Parts): void {
         pairs: searches.imports.pairs(),
       });
       return {
-        ...withOwnAlloys(told, searches.imports.alloys()),
+        ...withOwnAlloys(told, ownNeighbours(melts, searches.imports)),
         dataVersion: dataVersionOf(searches.prices(), [], searches.pairs()),
       } as z.input<typeof explanationSchema>;
     },

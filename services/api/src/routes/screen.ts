@@ -3,6 +3,7 @@ import { faultsOf, ProblemError } from '@tiegel/contract';
 import { type Composition, factsFor } from '@tiegel/elements';
 import { dossierOf, withOwnNeighbours } from '@tiegel/insight';
 import { quantities, screening } from '@tiegel/screening';
+import { ownNeighbours } from '@tiegel/search';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { dossierFields } from '../alloys/dossierSchema.ts';
@@ -37,7 +38,7 @@ const screenedSchema = z
 const listed = z.object({ compositions: z.array(z.unknown()).max(mostCompositions) });
 
 /** POST /screen: everything that is said of each alloy, in the order of the request. */
-export function screenRoute(app: Server, { searches }: Parts): void {
+export function screenRoute(app: Server, { searches, melts }: Parts): void {
   app.post(
     '/screen',
     {
@@ -56,7 +57,7 @@ export function screenRoute(app: Server, { searches }: Parts): void {
       const { compositions, conditions } = readAll(request.body);
       const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
       const facts = factsFor([...symbols], { prices: searches.prices(), pairs: searches.pairs() });
-      const own = searches.imports.alloys();
+      const own = ownNeighbours(melts, searches.imports);
       const values = screening(facts, quantities, conditions);
       const screened: z.input<typeof screenedSchema>[] = [];
       for (const [place, composition] of compositions.entries()) {

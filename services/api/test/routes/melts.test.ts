@@ -275,3 +275,28 @@ describe('attachments', () => {
     expect(attachmentType(Buffer.from([0xc3, 0x28]))).toBeNull();
   });
 });
+
+// The alloy as published, the melt within 0.2 % of its atoms by the masses above.
+test('stands among the neighbours of an alloy as weighed, marked as own, and teaches the estimate nothing', async () => {
+  const asked = { composition: 'CoCrFeMnNi' };
+  const of = (nearest: { melt: string | null }[], id: string) => nearest.find(({ melt }) => melt === id);
+  const before = (await send('POST', 'explain', asked)).json();
+  const { id, composition } = await recorded({ name: 'Beside the published', phases: ['FCC', 'B2'] });
+  const told = (await send('POST', 'explain', asked)).json();
+  const [screened] = (await send('POST', 'screen', { compositions: ['CoCrFeMnNi'] })).json();
+  for (const { nearest } of [told, screened]) {
+    expect(of(nearest, id)).toMatchObject({
+      ...{ formula: 'Beside the published', own: true, import: null, composition },
+      ...{ phases: 'FCC+B2', methods: ['X-ray diffraction'] },
+    });
+    expect(of(nearest, id)).toHaveProperty('distance', expect.closeTo(0.0017, 3));
+    expect(nearest.filter(({ own }: { own: boolean }) => !own)).toHaveLength(5);
+  }
+  const paragraph = told.paragraphs.find(({ subject }: { subject: string }) => subject === 'broughtIn');
+  expect(paragraph.text).toMatch(
+    /Beside the published \(own melt, as weighed .*Cr 20\.2.* at\.%\), less than 1 % of the atoms apart: FCC\+B2, observed by X-ray diffraction/,
+  );
+  expect(told.phase).toEqual(before.phase);
+  await send('DELETE', `melts/${id}`);
+  expect(of((await send('POST', 'explain', asked)).json().nearest, id)).toBeUndefined();
+});

@@ -32,7 +32,7 @@ export function explainCommand(program: Command): void {
       const told = await tell(composition, facts, options, data);
       await standardOutput(options.json ? jsonText(told) : explanationText(told));
     });
-  inForceOption(command, 'pair values, alloys and recalibration');
+  inForceOption(command, 'pair values, melts, alloys and recalibration');
   conditionOptions(pairsOption(command));
 }
 

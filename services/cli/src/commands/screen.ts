@@ -76,7 +76,7 @@ export function screenCommand(program: Command): void {
           : tables([...screened], asked, prices, set),
       );
     });
-  inForceOption(command, 'pair values, prices and alloys');
+  inForceOption(command, 'pair values, prices, melts and alloys');
   conditionOptions(pairsOption(columnOption(command)));
 }
 
@@ -92,7 +92,7 @@ function* screen(
 
 /**
  * The models take longer to load than all else: only who reads of them waits for them.
- * @param own alloys that were brought in, among the neighbours; null where no database was named
+ * @param own alloys of one's own, among the neighbours; null where no database was named
  */
 async function withDossiers(
   screened: Iterable<Screened>,

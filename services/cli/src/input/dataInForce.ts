@@ -1,6 +1,5 @@
-import { demoPrices, type OwnAlloy, type OwnPair, type PriceList } from '@tiegel/elements';
-import type { ObservedAlloy } from '@tiegel/insight';
-import type { Brought } from '@tiegel/search';
+import { demoPrices, type OwnPair, type PriceList } from '@tiegel/elements';
+import type { ObservedAlloy, OwnNeighbourAlloy } from '@tiegel/insight';
 import type { Command } from 'commander';
 import { readPairs } from './pairsOption.ts';
 import { readPrices } from './readPrices.ts';
@@ -9,8 +8,8 @@ import { readPrices } from './readPrices.ts';
 export interface DataInForce {
   prices: PriceList;
   pairs: readonly OwnPair[];
-  /** that were brought in */
-  alloys: readonly Brought<OwnAlloy>[];
+  /** of one's own, melted or brought in */
+  alloys: readonly OwnNeighbourAlloy[];
   /** melts whose phases were observed */
   melts: ObservedAlloy[];
   /** alloys that were brought in with their phases */
@@ -39,14 +38,17 @@ export async function dataInForce({
   const list = readPrices(priceFile);
   const values = readPairs(pairFile);
   if (database === undefined) return { prices: list, pairs: values, alloys: [], melts: [], broughtIn: [] };
-  const { openToRead } = await import('../searching/openLaboratory.ts');
+  const [{ openToRead }, { ownNeighbours }] = await Promise.all([
+    import('../searching/openLaboratory.ts'),
+    import('@tiegel/search'),
+  ]);
   const { melts, imports, close } = openToRead(database);
   try {
     return {
       prices: priceFile === undefined ? (imports.prices() ?? demoPrices) : list,
       // Of the same pair the later value holds.
       pairs: [...imports.pairs(), ...values],
-      alloys: imports.alloys(),
+      alloys: ownNeighbours(melts, imports),
       melts: melts.observed(),
       broughtIn: imports.observed(),
     };

@@ -120,8 +120,10 @@ function phases({ alloys }: Told): CompareRow[] {
       'As published',
       told.map((one) => {
         if (!one) return waiting;
-        const same = one.nearest.find(isSame);
-        return same ? reportsInWords(same) : 'not published';
+        const same = one.nearest.filter(isSame);
+        const published = same.filter(({ own }) => !own).map(reportsInWords);
+        const own = same.filter((known) => known.own).map((known) => `yours: ${reportsInWords(known)}`);
+        return [...(published.length > 0 ? published : ['not published']), ...own].join('; ');
       }),
     ),
   ];

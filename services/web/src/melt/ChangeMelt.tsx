@@ -6,6 +6,7 @@ import { request, ServerProblem } from '../server/request.ts';
 import { inTheWay, MeltFormView } from './MeltFormView.tsx';
 import { changesOnto, draftOfMelt, draftOnSheet, keepMeltDraft, placeOf } from './meltDraft.ts';
 import { type MeltWithHistory, meltKey, meltQuery } from './meltQueries.ts';
+import { refreshMelts } from './refreshMelts.ts';
 import { useMeltForm } from './useMeltForm.ts';
 
 /** The form of a melt that was recorded; earlier versions are kept, and two people at once lose nothing. */
@@ -23,8 +24,7 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
     mutationFn: () => send(base, form.written.entry),
     onSuccess: async () => {
       await client.invalidateQueries({ queryKey: meltKey(melt.id) });
-      void client.invalidateQueries({ queryKey: ['melts'] });
-      void client.invalidateQueries({ queryKey: ['evidence'] });
+      void refreshMelts(client);
       end();
     },
   });

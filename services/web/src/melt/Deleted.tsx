@@ -1,6 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { FaultList } from '../frame/FaultList.tsx';
 import { request } from '../server/request.ts';
+import { refreshMelts } from './refreshMelts.ts';
 
 const place = ['deleted-melt'];
 
@@ -23,7 +24,7 @@ export function Deleted() {
     mutationFn: (id: string) => request(`/melts/${id}/restore`, { method: 'POST' }),
     onSuccess: async () => {
       client.setQueryData(place, null);
-      await client.invalidateQueries({ queryKey: ['melts'] });
+      await refreshMelts(client);
     },
   });
   if (!melt) return null;

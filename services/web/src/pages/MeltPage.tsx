@@ -17,6 +17,7 @@ import { History } from '../melt/History.tsx';
 import { MeltFacts } from '../melt/MeltFacts.tsx';
 import '../melt/melt.css';
 import { meltQuery } from '../melt/meltQueries.ts';
+import { refreshMelts } from '../melt/refreshMelts.ts';
 import { formatInstant } from '../numbers/formatInstant.ts';
 import { request } from '../server/request.ts';
 
@@ -35,8 +36,7 @@ export function MeltPage() {
     mutationFn: () => request(`/melts/${encodeURIComponent(id)}`, { method: 'DELETE' }),
     onSuccess: async () => {
       remember({ id, name });
-      await client.invalidateQueries({ queryKey: ['melts'] });
-      void client.invalidateQueries({ queryKey: ['evidence'] });
+      await refreshMelts(client);
       navigate('/melts');
     },
   });

@@ -8,6 +8,7 @@ import { inTheWay, MeltFormView } from '../melt/MeltFormView.tsx';
 import '../melt/melt.css';
 import { emptyDraft, keepMeltDraft, placeOf } from '../melt/meltDraft.ts';
 import type { MeltView } from '../melt/meltQueries.ts';
+import { refreshMelts } from '../melt/refreshMelts.ts';
 import { useMeltForm } from '../melt/useMeltForm.ts';
 import { post } from '../server/request.ts';
 import { forgetSent, sentKey } from '../server/sentKey.ts';
@@ -36,8 +37,7 @@ export function NewMeltPage() {
     onSuccess: async ({ id }) => {
       forgetSent('localStorage', 'melt');
       keepMeltDraft(place, null);
-      await client.invalidateQueries({ queryKey: ['melts'] });
-      void client.invalidateQueries({ queryKey: ['evidence'] });
+      await refreshMelts(client);
       navigate(`/melts/${id}`);
     },
   });

@@ -17,14 +17,12 @@ export const explanationQuery = (composition: Amounts, conditions: Record<string
   queryOptions({
     queryKey: ['explanation', composition, conditions],
     queryFn: ({ signal }) => post<Explanation>('/explain', { composition, conditions }, { signal }),
-    staleTime: forever,
     gcTime: 300_000,
   });
 
 export const evidenceQuery = queryOptions({
   queryKey: ['evidence'],
   queryFn: ({ signal }) => request<Evidence>('/evidence', { signal }),
-  staleTime: forever,
 });
 
 export const typicalQuery = queryOptions({

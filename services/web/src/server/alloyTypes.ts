@@ -54,9 +54,12 @@ export interface Neighbour {
   phases: string | null;
   reports: { phases: string; references: number }[];
   doi: string[];
-  /** brought in by the laboratory, under the number of that import */
+  /** of the laboratory: brought in, under the number of that import, or melted, under the id of the melt */
   own: boolean;
   import: number | null;
+  melt: string | null;
+  /** how the phases of a melt were observed */
+  methods: string[];
 }
 
 interface Paragraph {

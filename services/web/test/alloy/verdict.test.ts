@@ -14,7 +14,7 @@ const estimate = (part: Partial<PhaseEstimate>): PhaseEstimate => ({
 });
 const neighbour = (reports: [string, number][], distance = 0): Neighbour => ({
   ...{ formula: 'CoNi', composition: { Co: 50, Ni: 50 }, distance, phases: reports[0]?.[0] ?? null, doi: [] },
-  ...{ own: false, import: null },
+  ...{ own: false, import: null, melt: null, methods: [] },
   reports: reports.map(([phases, references]) => ({ phases, references })),
 });
 
@@ -81,4 +81,22 @@ test('what is published is told of the alloy itself, else of the nearest with kn
   expect(publishedInWords([neighbour([], 0.1), neighbour([['BCC', 1]], 0.125)])).toContain(
     'CoNi, 12.5 % of the atoms apart: BCC in one publication',
   );
+});
+
+test('a melt of one’s own is called so, with how it was observed, beside what is published', async () => {
+  const { publishedInWords } = await import('../../src/alloy/verdict/publishedInWords.ts');
+  const { knownInWords } = await import('../../src/alloy/verdict/likelyInWords.ts');
+  const melt = {
+    ...neighbour([['FCC', 0]]),
+    ...{ formula: 'First trial', own: true, melt: 'mk3f', methods: ['X-ray diffraction'] },
+  };
+  const published = neighbour([['FCC+B2', 2]]);
+  expect(publishedInWords([melt, published])).toBe(
+    'You melted this alloy (as First trial): FCC, by X-ray diffraction. ' +
+      'This alloy is published (as CoNi): FCC+B2 in all 2 publications.',
+  );
+  expect(publishedInWords([{ ...melt, phases: null, reports: [], methods: [] }])).toBe(
+    'You melted this alloy (as First trial): phases not looked at yet.',
+  );
+  expect(knownInWords(melt)).toBe('Known: one uniform metal phase (fcc), in your own melt.');
 });

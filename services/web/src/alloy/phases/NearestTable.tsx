@@ -7,7 +7,7 @@ import { isSame, reportsInWords } from '../verdict/publishedInWords.ts';
 /** DOIs that stand in the table; the rest is counted. */
 const mostDois = 3;
 
-/** The known alloys nearest in composition, published or brought in, with what was reported and where. */
+/** The known alloys nearest in composition, published, brought in or melted, with what was reported and where. */
 export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
   return (
     <div className="column">
@@ -27,7 +27,7 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
           </thead>
           <tbody>
             {nearest.map((one) => (
-              <tr key={`${one.formula} ${formatComposition(one.composition)} ${one.import}`}>
+              <tr key={`${one.formula} ${formatComposition(one.composition)} ${one.import} ${one.melt}`}>
                 <th scope="row" className="plain">
                   <Link href={`/alloys/${formatComposition(one.composition)}`}>{one.formula}</Link>
                 </th>
@@ -36,11 +36,10 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
                 </td>
                 <td data-label="Phases as reported">{reportsInWords(one)}</td>
                 <td data-label="Where" className="cards-wide">
-                  {one.own ? (
-                    <Link href={one.import === null ? '/data/imports' : `/data/imports/${one.import}`}>
-                      ● yours
-                    </Link>
-                  ) : null}{' '}
+                  {one.melt === null ? null : (
+                    <Link href={`/melts/${one.melt}`}>● your melt, as weighed</Link>
+                  )}
+                  {one.import === null ? null : <Link href={`/data/imports/${one.import}`}>● yours</Link>}{' '}
                   {one.doi.slice(0, mostDois).map((doi) => (
                     <span key={doi} className="doi">
                       <a href={`https://doi.org/${doi}`} rel="noreferrer">

@@ -51,13 +51,15 @@ export function VerdictPanel({ alloy }: { alloy: AlloyState }) {
   );
 }
 
-/** What is known where publications agree on this very alloy, else what is likely. */
+/** What is known where publications agree on this very alloy, or, where there are none, one's own record of it; else what is likely. */
 function Headline({ explanation: { nearest, phase, composition } }: { explanation: Explanation }) {
   if (Object.keys(composition).length === 1) {
     return <p className="verdict-line">A pure element: one phase, and no alloy.</p>;
   }
-  const same = nearest.find((one) => isSame(one) && one.reports.length > 0);
-  const known = same ? knownInWords(same) : null;
+  const same = nearest.filter((one) => isSame(one) && one.reports.length > 0);
+  // What publications agree on goes before what was seen once.
+  const first = same.find(({ own }) => !own) ?? same[0];
+  const known = first ? knownInWords(first) : null;
   return (
     <>
       <p className="verdict-line">{tied(known ?? likelyInWords(phase))}</p>

@@ -1,5 +1,6 @@
 import { missingFor, missingInWords } from '@tiegel/screening';
 import { formatNumber } from '../../numbers/formatNumber.ts';
+import type { Neighbour } from '../../server/alloyTypes.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { kelvinInWords } from '../kelvinInWords.ts';
 import { sideOf } from './likelyInWords.ts';
@@ -31,15 +32,23 @@ export function argumentsOf(alloy: AlloyState): Argument[] {
 }
 
 function published({ explanation }: AlloyState): Argument[] {
-  const known = explanation?.nearest.find((one) => isSame(one) && one.reports.length > 0);
-  if (!known) return [];
+  const known = explanation?.nearest.filter((one) => isSame(one) && one.reports.length > 0) ?? [];
+  return known.map(reported);
+}
+
+function reported(known: Neighbour): Argument {
+  if (known.own) {
+    const [{ phases }] = known.reports as [Neighbour['reports'][0]];
+    const from = known.melt === null ? 'You brought it in as' : 'In your own melt you observed';
+    const uniform = oneSolution.has(phases.toUpperCase());
+    return { sign: uniform ? 'for' : 'against', words: `${from} ${reportsInWords(known)}.`, at: 'nearest' };
+  }
   const all = known.reports.reduce((sum, { references }) => sum + references, 0);
   const single = known.reports
     .filter(({ phases }) => oneSolution.has(phases.toUpperCase()))
     .reduce((sum, { references }) => sum + references, 0);
   const sign = single * 2 > all ? 'for' : single * 2 < all ? 'against' : 'open';
-  const from = known.own ? 'You brought it in as' : 'Publications report';
-  return [{ sign, words: `${from} ${reportsInWords(known)}.`, at: 'nearest' }];
+  return { sign, words: `Publications report ${reportsInWords(known)}.`, at: 'nearest' };
 }
 
 function estimate({ explanation }: AlloyState): Argument[] {

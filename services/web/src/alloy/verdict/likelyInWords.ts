@@ -25,12 +25,13 @@ export function likelyInWords({ likely, basis }: PhaseEstimate): string {
   return single.length === 0 ? `Probably ${more}.` : `Perhaps ${one}, perhaps ${more}.`;
 }
 
-/** What most publications report of the alloy, as one plain sentence; null where they do not agree on one disordered solution or several phases. */
-export function knownInWords({ reports }: Neighbour): string | null {
+/** What most publications report of the alloy, or one's own record of it, as one plain sentence; null where they do not agree on one disordered solution or several phases. */
+export function knownInWords({ reports, own, melt }: Neighbour): string | null {
   const all = reports.reduce((sum, { references }) => sum + references, 0);
   const [first] = reports;
-  if (!first || first.references * 2 <= all) return null;
-  const where = all === 1 ? 'in the one publication' : `in ${first.references} of ${all} publications`;
+  if (!first || (!own && first.references * 2 <= all)) return null;
+  const published = all === 1 ? 'in the one publication' : `in ${first.references} of ${all} publications`;
+  const where = melt ? 'in your own melt' : own ? 'as you brought it in' : published;
   const lattice = first.phases.toLowerCase();
   if (lattice === 'fcc' || lattice === 'bcc') return `Known: one uniform metal phase (${lattice}), ${where}.`;
   return first.phases === 'Other'

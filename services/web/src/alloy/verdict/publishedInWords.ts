@@ -11,11 +11,18 @@ export function isSame({ distance }: Neighbour): boolean {
 
 /** What is published of the alloy or nearest to it, in one or two sentences. */
 export function publishedInWords(nearest: readonly Neighbour[]): string {
-  const known = nearest.find(isSame);
-  if (known) {
-    return known.own
-      ? `You brought this alloy in (as ${known.formula}): ${reportsInWords(known)}.`
-      : `This alloy is published (as ${known.formula}): ${reportsInWords(known)}.`;
+  const known = nearest.filter(isSame);
+  if (known.length > 0) {
+    return known
+      .map((one) => {
+        const what = one.melt
+          ? 'You melted this alloy'
+          : one.own
+            ? 'You brought this alloy in'
+            : 'This alloy is published';
+        return `${what} (as ${one.formula}): ${reportsInWords(one)}.`;
+      })
+      .join(' ');
   }
   const near = nearest.find(({ phases }) => phases !== null);
   if (!near) return 'Nobody has published this alloy, as far as these data know.';
@@ -25,12 +32,12 @@ export function publishedInWords(nearest: readonly Neighbour[]): string {
   );
 }
 
-/** 'FCC in 17 of 20 publications, FCC+BCC in 2'; 'no phases reported'; of one's own the phases alone. */
-export function reportsInWords({ reports, own }: Neighbour): string {
+/** 'FCC in 17 of 20 publications, FCC+BCC in 2'; 'no phases reported'; of one's own the phases, of a melt how they were observed. */
+export function reportsInWords({ reports, own, melt, methods }: Neighbour): string {
   const all = reports.reduce((sum, { references }) => sum + references, 0);
   const [first, ...others] = reports;
-  if (!first) return 'no phases reported';
-  if (own) return reports.map(({ phases }) => phases).join(', ');
+  if (!first) return melt === null ? 'no phases reported' : 'phases not looked at yet';
+  if (own) return methods.length === 0 ? first.phases : `${first.phases}, by ${methods.join(' and ')}`;
   if (others.length === 0)
     return all === 1 ? `${first.phases} in one publication` : `${first.phases} in all ${all} publications`;
   const rest = others.map(({ phases, references }) => `${phases} in ${references}`);
