@@ -3,7 +3,7 @@ import type { Prepared } from '../prepare.ts';
 import { candidateShift, countersOf, kernelCode, type Lanes } from './kernelCode.ts';
 import type { SearchTask } from './kernelTask.ts';
 import { writeLane } from './laneNumbers.ts';
-import type { Layout } from './layout.ts';
+import { type Layout, mostCounted, mostPointsOfCall } from './layout.ts';
 import { partOfProgram } from './partOfProgram.ts';
 import { webAssembly } from './webAssembly.ts';
 
@@ -57,6 +57,8 @@ export function kernel(
   const shorts = new Uint16Array(memory.buffer);
   const words = new Uint32Array(memory.buffer);
   const counts = new Float64Array(countersOf(task));
+  /** Points in a lane, at most, since counts were taken out of the memory. */
+  let uncollected = 0;
   for (const [at, value] of numbers.entries())
     doubles.fill(value, layout.numbers / 8 + 2 * at, layout.numbers / 8 + 2 * at + 2);
   writeEntropies(doubles, layout, task.total);
@@ -66,11 +68,13 @@ export function kernel(
   const present = new Float64Array(elements).fill(1);
   const amounts = new Int32Array(elements);
 
-  function addCounts(): void {
+  function collectCounts(): void {
     const start = layout.counters / 2;
     for (let at = 0; at < counts.length; at += 1) {
       counts[at]! += shorts[start + 2 * at]! + shorts[start + 2 * at + 1]!;
     }
+    shorts.fill(0, start, start + 2 * counts.length);
+    uncollected = 0;
   }
 
   function takeRecords(): void {
@@ -187,12 +191,15 @@ export function kernel(
         most += high[place]!;
       }
       const before = integers[layout.index / 4]!;
+      if (uncollected > mostCounted - mostPointsOfCall) collectCounts();
       sweepAll();
-      addCounts();
       takeRecords();
-      return integers[layout.index / 4]! - before;
+      const points = integers[layout.index / 4]! - before;
+      uncollected += points;
+      return points;
     },
     takeCounts() {
+      collectCounts();
       const taken = Array.from(counts);
       counts.fill(0);
       return taken;

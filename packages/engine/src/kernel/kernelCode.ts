@@ -193,6 +193,12 @@ class Walk {
   write(): void {
     const { code, layout } = this;
     code.i32(0).access('i32.load', layout.index).set(this.index);
+    for (const [at, counter] of this.counters.entries()) {
+      code
+        .i32(0)
+        .access('v128.load', layout.counters + 16 * at)
+        .set(counter);
+    }
     this.level(0);
     code.i32(0).get(this.index).access('i32.store', layout.index);
     code.i32(0).get(this.recordEnd).access('i32.store', layout.recordEnd);

@@ -18,7 +18,7 @@ export interface Layout {
   /** Vectors: the score to reach, and all bits set where every score reaches it. */
   cutOff: number;
   open: number;
-  /** Counts of a call, four a vector: two numbers of 16 bits for each, one a lane. */
+  /** Counted on by the kernel, four counters a vector: two numbers of 16 bits for each, one a lane. */
   counters: number;
   /** Vectors: the value of each system constant. */
   constants: number;
@@ -44,10 +44,12 @@ export interface Layout {
 /** Vectors of so many counters. */
 export const vectorsOfCounters = (counters: number): number => Math.ceil(counters / 4);
 
-/** So many points of a lane may a call have, unless it is a single line: no count of a call needs more than 16 bits. */
+/** So many points of a lane may a call have, unless it is a single line. */
 export const pointsPerCall = 30_000;
-/** Every step may become a record, of which a call has no more than points, or than a line may have. */
-const mostRecords = pointsPerCall + 1024;
+/** A line may have some more. Every step may become a record. */
+export const mostPointsOfCall = pointsPerCall + 1024;
+/** So far does a counter reach. */
+export const mostCounted = 2 ** 16 - 1;
 
 const VECTOR = 16;
 
@@ -86,7 +88,7 @@ export function layoutOf(
     ...{ entropy: take(8 * (total + 1)), entropyOfLine: take(8 * rowOf(total) * (total + 1)) },
     bytesPerRow: 8 * rowOf(total),
     ahead: take(2 * VECTOR * conditions * elements),
-    ...{ records: take(bytesPerRecord * mostRecords), bytesPerRecord },
+    ...{ records: take(bytesPerRecord * mostPointsOfCall), bytesPerRecord },
     bytes: end,
   };
 }

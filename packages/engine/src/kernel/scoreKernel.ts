@@ -156,10 +156,10 @@ class KernelSearch {
 
   /** Sweeps all systems that a kernel can; the others are left. Returns the points swept, null when stopped. */
   private sweepChunk(chunk: Chunk, { stopped }: ScoreOptions, left: Chunk[]): number | null {
-    const { ranking } = this.prepared;
+    const { ranking, systems } = this.prepared;
     if (stopped?.()) return null;
     const isStopped = (): boolean => stopped?.() ?? false;
-    const { firstPoint, endPoint } = chunk;
+    const { firstSystem, endSystem, firstPoint, endPoint } = chunk;
     const whole = firstPoint === 0 && endPoint === null;
     const alone = !whole || ranking.keepPerSystem > 0;
     const waiting = new Map<string, { number: number; system: readonly number[] }>();
@@ -168,7 +168,13 @@ class KernelSearch {
       points += more ?? 0;
       return more !== null;
     };
-    for (const [number, system] of this.inOrder(chunk)) {
+    const order = this.orderOf(chunk);
+    let system: number[] = [];
+    // A loop, for a generator stays in the interpreter until it is called anew.
+    for (let turn = 0; turn < endSystem - firstSystem; turn += 1) {
+      const number = order?.[turn] ?? firstSystem + turn;
+      if (order || turn === 0) system = systems.systemAt(number);
+      else systems.advance(system);
       if (system.length < 2) {
         leave(left, chunk, number);
         continue;
@@ -202,18 +208,10 @@ class KernelSearch {
     return points;
   }
 
-  /** The systems of a chunk: by their numbers, or where much is kept the promising ones first. */
-  private *inOrder(chunk: Chunk): Iterable<[number: number, system: number[]]> {
-    const { systems, ranking } = this.prepared;
-    const { firstSystem, endSystem, points } = chunk;
-    if (ranking.keep * muchIsKept > points && endSystem - firstSystem > 1) {
-      for (const number of this.promisingFirst(firstSystem, endSystem))
-        yield [number, systems.systemAt(number)];
-      return;
-    }
-    const system = systems.systemAt(firstSystem);
-    for (let number = firstSystem; number < endSystem; number += 1, systems.advance(system))
-      yield [number, system];
+  /** The systems of a chunk, the promising ones first, where much is kept; null: by their numbers. */
+  private orderOf({ firstSystem, endSystem, points }: Chunk): Int32Array | null {
+    const isWorthWhile = this.prepared.ranking.keep * muchIsKept > points && endSystem - firstSystem > 1;
+    return isWorthWhile ? this.promisingFirst(firstSystem, endSystem) : null;
   }
 
   /** By the score in the middle of each system. The sooner the best are found, the fewer others are kept for a while. */
