@@ -175,3 +175,31 @@ test('many limits on the values of points at once have the outcome of the refere
     { numRuns: 25 },
   );
 });
+
+describe('counts, which a kernel holds in 16 bits for a while', () => {
+  /** All points meet the first limit, none the second: no evaluator is needed to know the counts. */
+  const limits: Limit[] = [
+    { quantity: 'density', min: 0.1 },
+    { quantity: 'density', min: 1000 },
+    { quantity: 'omega', min: 0 },
+  ];
+  const rank: RankEntry[] = [{ quantity: 'density', prefer: 'low' }];
+
+  test.each([
+    ['many points of few systems', 1, 3],
+    ['few points of many systems', 4, 0],
+    ['one system, two points at a time', 1, 4],
+  ])('are whole: %s', (_, step, required) => {
+    const prepared = search(limits, rank, {
+      elements: { pool, require: pool.slice(0, required), forbid: [] },
+      components: { min: 4, max: 4 },
+      fractions: { step, min: step, max: 100, each: {} },
+    });
+    expectKernel(prepared);
+    const chunk = wholeChunk(prepared);
+    const { points, passed, passedEach } = scoreKernel(prepared, chunk, { cutOff: -1e9 })!;
+    // C(99, 3) points of a system at 1 %, C(24, 3) at 4 %.
+    expect(points).toBe(prepared.systems.count * (step === 1 ? 156_849 : 2024));
+    expect({ passed, passedEach }).toStrictEqual({ passed: 0, passedEach: [points, 0, points] });
+  });
+});
