@@ -145,7 +145,17 @@ test('a change is kept beside what stood before', async () => {
   await page.getByText('Whether it was changed is not known').waitFor();
   await page.getByRole('button', { name: 'Save the changes' }).click();
   await eventually(() => textOf(page.locator('.melt-facts'))).toContain('161 HV');
-  await page.getByText('History: 3 versions').click();
+  await page.getByText('History: 3 versions').waitFor();
+  // Nor where the form was changed once more before it was saved again.
+  lost = 0;
+  await page.getByRole('button', { name: 'Change' }).click();
+  await page.getByLabel('Hardness').fill('162');
+  await page.getByRole('button', { name: 'Save the changes' }).click();
+  await page.getByText('Whether it was changed is not known').waitFor();
+  await page.getByLabel('Hardness').fill('163');
+  await page.getByRole('button', { name: 'Save the changes' }).click();
+  await eventually(() => textOf(page.locator('.melt-facts'))).toContain('163 HV');
+  await page.getByText('History: 5 versions').click();
   expect(await textOf(page.locator('.melt-history'))).toMatch(/hardness 152 → 160/);
   await page.emulateMedia({ media: 'print' });
   expect(await page.getByText(`from ${site.url}/melts/${id}`).isVisible()).toBe(true);
@@ -172,6 +182,33 @@ test('two people who change one melt at once lose nothing', async () => {
   await eventually(() => other.page.getByLabel('Density').inputValue()).toBe('7.9');
   await other.page.getByRole('button', { name: 'Save the changes' }).click();
   await eventually(() => textOf(other.page.locator('.melt-facts'))).toMatch(/160 HV.*7\.90 g/);
+});
+
+test('two people who change the same of one melt choose what stands', async () => {
+  const { id } = await recorded({ name: 'Measured by two' });
+  const one = await site.visit(`/melts/${id}`);
+  const other = await site.visit(`/melts/${id}`);
+  for (const { page } of [one, other]) await page.getByRole('button', { name: 'Change' }).click();
+  await one.page.getByLabel('Hardness').fill('160');
+  await one.page.getByRole('button', { name: 'Save the changes' }).click();
+  await eventually(() => textOf(one.page.locator('.melt-facts'))).toContain('160 HV');
+  const { page } = other;
+  await page.getByLabel('Hardness').fill('171');
+  await page.getByLabel('Notes').fill('after a second grinding');
+  await page.getByRole('button', { name: 'Save the changes' }).click();
+  await page.getByRole('button', { name: 'Bring your changes onto theirs' }).click();
+  await page.getByText('You both changed the same.').waitFor();
+  const take = page.getByRole('button', { name: 'Take what is chosen' });
+  expect(await take.getAttribute('aria-disabled')).toBe('true');
+  expect(await page.getByRole('group', { name: 'Hardness, HV' }).textContent()).toMatch(
+    /yours: 171.*theirs: 160/,
+  );
+  await page.getByRole('radio', { name: 'theirs: 160' }).check();
+  await take.click();
+  await eventually(() => page.getByLabel('Hardness').inputValue()).toBe('160');
+  expect(await page.getByLabel('Notes').inputValue()).toBe('after a second grinding');
+  await page.getByRole('button', { name: 'Save the changes' }).click();
+  await eventually(() => textOf(page.locator('.melt-facts'))).toMatch(/160 HV.*after a second grinding/);
 });
 
 test('a deleted melt is brought back from the list', async () => {
@@ -214,6 +251,46 @@ describe('where something does not answer', () => {
     await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
     const { items } = await site.api<{ items: { name: string }[] }>('/melts');
     expect(items.filter(({ name }) => name === 'Sent twice')).toHaveLength(1);
+  });
+
+  test('a form that was changed after a lost answer asks whether it is the same melt', async () => {
+    const { page } = await site.visit(`/melts/new?charge=${charge}`);
+    const names = async () =>
+      (await site.api<{ items: { name: string }[] }>('/melts')).items
+        .map(({ name }) => name)
+        .filter((name) => name.startsWith('Lost'));
+    const press = () => page.getByRole('button', { name: 'Record the melt' }).click();
+    let losing = false;
+    await page.route('**/api/v1/melts', async (route) => {
+      if (route.request().method() !== 'POST' || !losing) return route.continue();
+      losing = false;
+      await route.fetch();
+      return route.abort();
+    });
+    const lose = async () => {
+      losing = true;
+      await press();
+      await page.getByText('Whether it was recorded is not known').waitFor();
+    };
+    await fillMasses(page);
+    await page.getByLabel('Name of the melt').fill('Lost 1');
+    await lose();
+    await page.getByLabel('Name of the melt').fill('Lost 1, corrected');
+    await press();
+    await page.getByText('Nothing was recorded twice.').waitFor();
+    await page.getByRole('button', { name: 'Change that melt to what stands here' }).click();
+    await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
+    expect(await names()).toEqual(['Lost 1, corrected']);
+
+    await page.goto(`${site.url}/melts/new?charge=${charge}`);
+    await fillMasses(page);
+    await page.getByLabel('Name of the melt').fill('Lost 2');
+    await lose();
+    await page.getByLabel('Name of the melt').fill('Lost 3');
+    await press();
+    await page.getByRole('button', { name: 'Record this as another melt' }).click();
+    await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
+    expect((await names()).sort()).toEqual(['Lost 1, corrected', 'Lost 2', 'Lost 3']);
   });
 });
 

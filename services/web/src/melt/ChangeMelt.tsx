@@ -1,10 +1,12 @@
 import { hashKey, useMutation, useQueryClient } from '@tanstack/react-query';
 import type { MeltEntry } from '@tiegel/contract';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
 import { request, ServerProblem } from '../server/request.ts';
+import { Clashes } from './Clashes.tsx';
+import { type Clash, changesOnto, type Whose } from './changesOnto.ts';
 import { inTheWay, MeltFormView } from './MeltFormView.tsx';
-import { changesOnto, draftOfMelt, draftOnSheet, keepMeltDraft, placeOf } from './meltDraft.ts';
+import { draftOfMelt, draftOnSheet, keepMeltDraft, placeOf } from './meltDraft.ts';
 import { type MeltWithHistory, meltKey, meltQuery } from './meltQueries.ts';
 import { refreshMelts } from './refreshMelts.ts';
 import { useMeltForm } from './useMeltForm.ts';
@@ -20,8 +22,15 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
     keepMeltDraft(place, null);
     onEnd();
   };
+  // What was sent and had no answer: should the server have it all the same, it is nobody else's.
+  const unanswered = useRef<MeltEntry[]>([]);
+  const [clashing, setClashing] = useState<{ newest: MeltWithHistory; clashes: Clash[] } | null>(null);
   const changing = useMutation({
-    mutationFn: () => send(base, form.written.entry),
+    mutationFn: () => {
+      const before = unanswered.current;
+      unanswered.current = [...before, form.written.entry];
+      return send(base, form.written.entry, before);
+    },
     onSuccess: async () => {
       await client.invalidateQueries({ queryKey: meltKey(melt.id) });
       void refreshMelts(client);
@@ -30,14 +39,18 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
   });
   const taking = useMutation({
     mutationFn: () => client.fetchQuery(meltQuery(melt.id)),
-    onSuccess: (newest) => {
-      const began = (one: MeltEntry) => draftOnSheet(one, form.sheet);
-      form.change(changesOnto(began(newest), form.draft, began(base)));
-      keepMeltDraft(place, null);
-      setBase(newest);
-      changing.reset();
-    },
+    onSuccess: (newest) => take(newest),
   });
+  const take = (newest: MeltWithHistory, chosen: Record<string, Whose> = {}) => {
+    const began = (one: MeltEntry) => draftOnSheet(one, form.sheet);
+    const { draft, clashes } = changesOnto(began(newest), form.draft, began(base), chosen);
+    if (clashes.length > 0) return setClashing({ newest, clashes });
+    setClashing(null);
+    form.change(draft);
+    keepMeltDraft(place, null);
+    setBase(newest);
+    changing.reset();
+  };
   const way = inTheWay(form);
   const disabled = way !== '' || changing.isPending;
   return (
@@ -64,12 +77,20 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
               Somebody else changed this melt while you did. Nothing of yours was saved, and all of it is kept
               in this browser.
             </p>
-            <p>
-              <button type="button" onClick={() => taking.mutate()}>
-                Bring your changes onto theirs
-              </button>{' '}
-              Where both changed the same, yours then stands, and theirs in the history.
-            </p>
+            {clashing ? (
+              <Clashes
+                key={clashing.newest.version}
+                clashes={clashing.clashes}
+                onChosen={(chosen) => take(clashing.newest, chosen)}
+              />
+            ) : (
+              <p>
+                <button type="button" onClick={() => taking.mutate()}>
+                  Bring your changes onto theirs
+                </button>{' '}
+                Where both changed the same, you choose.
+              </p>
+            )}
           </div>
         ) : (
           <FaultList
@@ -89,15 +110,28 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
 
 const isOvertaken = (error: unknown): boolean => error instanceof ServerProblem && error.status === 409;
 
-/** Sends a change. One whose answer was lost is newer than what it began from, and is not somebody else's. */
-async function send({ id, version }: MeltWithHistory, entry: MeltEntry): Promise<void> {
+/**
+ * Sends a change. One whose answer was lost is newer than what it began from, and is not somebody else's:
+ * what is sent now goes onto it.
+ * @param unanswered what was sent before from the same version, without an answer
+ */
+async function send(
+  { id, version }: MeltWithHistory,
+  entry: MeltEntry,
+  unanswered: readonly MeltEntry[],
+): Promise<void> {
   const address = `/melts/${encodeURIComponent(id)}`;
+  const put = (onto: number) =>
+    request(address, { method: 'PUT', body: JSON.stringify({ ...entry, version: onto }) });
   try {
-    await request(address, { method: 'PUT', body: JSON.stringify({ ...entry, version }) });
+    await put(version);
   } catch (error) {
     if (!isOvertaken(error)) throw error;
     const { history } = await request<MeltWithHistory>(address);
-    const next = history.find((one) => one.version === version + 1);
-    if (next === undefined || hashKey([next.entry]) !== hashKey([entry])) throw error;
+    const own = history.find((one) => one.version === version + 1)?.entry;
+    const isOwn = (one: MeltEntry) => own !== undefined && hashKey([own]) === hashKey([one]);
+    if (isOwn(entry)) return;
+    if (!unanswered.some(isOwn)) throw error;
+    await put(version + 1);
   }
 }

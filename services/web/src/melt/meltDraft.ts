@@ -85,13 +85,6 @@ export function draftOnSheet(entry: MeltEntry, sheet: ChargeSheet | null): MeltD
   return sheet === null ? draft : { ...draft, weighed: rowsOfSheet(sheet, draft.weighed) };
 }
 
-/** Only what somebody changed in the form of one version (`before` to `mine`), to be put over that of a newer one. */
-export function changesOnto(newest: MeltDraft, mine: MeltDraft, before: MeltDraft): MeltDraft {
-  const keys = Object.keys(newest) as (keyof MeltDraft)[];
-  const changed = keys.filter((key) => JSON.stringify(mine[key]) !== JSON.stringify(before[key]));
-  return { ...newest, ...Object.fromEntries(changed.map((key) => [key, mine[key]])) };
-}
-
 const writtenAlloy = (amounts: Readonly<Record<string, number>>): string =>
   Object.entries(amounts).flat().join('');
 

@@ -1,24 +1,19 @@
-import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useEffect } from 'react';
-import { useLocation, useSearchParams } from 'wouter';
+import { useSearchParams } from 'wouter';
 import '../charge/charge.css';
 import { FaultList } from '../frame/FaultList.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { inTheWay, MeltFormView } from '../melt/MeltFormView.tsx';
 import '../melt/melt.css';
-import { emptyDraft, keepMeltDraft, placeOf } from '../melt/meltDraft.ts';
-import type { MeltView } from '../melt/meltQueries.ts';
-import { refreshMelts } from '../melt/refreshMelts.ts';
+import { emptyDraft, placeOf } from '../melt/meltDraft.ts';
+import { RecordedBefore } from '../melt/RecordedBefore.tsx';
 import { useMeltForm } from '../melt/useMeltForm.ts';
-import { post } from '../server/request.ts';
-import { forgetSent, sentKey } from '../server/sentKey.ts';
+import { useRecordMelt } from '../melt/useRecordMelt.ts';
 
 /** Records a melt: what was weighed, how it was melted, what was seen. */
 export function NewMeltPage() {
   useTitle('Record a melt');
   const [address] = useSearchParams();
-  const [, navigate] = useLocation();
-  const client = useQueryClient();
   const asked = address.get('charge') ?? '';
   const place = placeOf(null, null);
   const form = useMeltForm(place, emptyDraft);
@@ -28,21 +23,10 @@ export function NewMeltPage() {
     if (asked !== '') change({ charge: asked });
   }, [asked, change]);
 
-  const recording = useMutation({
-    mutationFn: () => {
-      const { entry } = form.written;
-      const key = sentKey('localStorage', 'melt', JSON.stringify(entry));
-      return post<MeltView>('/melts', entry, { headers: { 'idempotency-key': key } });
-    },
-    onSuccess: async ({ id }) => {
-      forgetSent('localStorage', 'melt');
-      keepMeltDraft(place, null);
-      await refreshMelts(client);
-      navigate(`/melts/${id}`);
-    },
-  });
+  const record = useRecordMelt(place, form.written.entry);
+  const { recording, before } = record;
   const way = inTheWay(form);
-  const disabled = way !== '' || recording.isPending;
+  const disabled = way !== '' || recording.isPending || before !== null;
   return (
     <div className="column">
       <h1>Record a melt</h1>
@@ -58,6 +42,7 @@ export function NewMeltPage() {
           </button>
           <span role="status">{way}</span>
         </p>
+        {way === '' ? <RecordedBefore record={record} /> : null}
         <FaultList
           error={recording.error}
           what="Nothing was recorded; what you entered is kept in this browser."

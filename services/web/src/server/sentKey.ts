@@ -26,6 +26,12 @@ export function sentKey(storage: FormStorage, form: string, text: string): strin
   return key;
 }
 
+/** The key of what a form sent before and got no answer to, where that was another text; null otherwise. */
+export function unansweredKey(storage: FormStorage, form: string, text: string): string | null {
+  const before = read(storage, placeOf(form));
+  return before === null || before.mark === markOf(text) ? null : before.key;
+}
+
 /** The answer came: what is sent from now on is meant anew. */
 export function forgetSent(storage: FormStorage, form: string): void {
   const place = placeOf(form);

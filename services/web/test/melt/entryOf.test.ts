@@ -2,13 +2,7 @@ import { chargeRequestOf, chargeSheet } from '@tiegel/charge';
 import { describe, expect, test } from 'vitest';
 import { doubtfulDay, doubtfulIngot } from '../../src/melt/doubts.ts';
 import { entryOf } from '../../src/melt/entryOf.ts';
-import {
-  changesOnto,
-  draftOfMelt,
-  emptyDraft,
-  type MeltDraft,
-  type WeighedRow,
-} from '../../src/melt/meltDraft.ts';
+import { draftOfMelt, emptyDraft, type MeltDraft, type WeighedRow } from '../../src/melt/meltDraft.ts';
 
 const row = (part: Partial<WeighedRow> = {}): WeighedRow => ({
   ...{ material: 'Ni', mass: '10', contains: '', amounts: 'wt.%', purity: '' },
@@ -78,13 +72,6 @@ const recorded = entryOf(draft({ notes: 'as cast', hardness: '150' }), null).ent
 test('losses that a melt says itself stay where the form is changed', () => {
   const entry = { ...recorded, loss: { Ni: 2 } };
   expect(entryOf(draftOfMelt(entry), null).entry).toEqual(entry);
-});
-
-test('changes to one version go onto a newer one, and take nothing else of it away', () => {
-  const before = draftOfMelt(recorded);
-  const mine = { ...before, hardness: '160' };
-  const newest = draftOfMelt({ ...recorded, density: 7.9, hardness: 155 });
-  expect(changesOnto(newest, mine, before)).toEqual({ ...newest, hardness: '160' });
 });
 
 test('a material of the charge sheet needs its mass alone', () => {
