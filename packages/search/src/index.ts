@@ -12,3 +12,4 @@ export { DEFAULT_MAX_POINTS, openSearches, type SearchesOptions } from './openSe
 export type { ExportHead, Searches } from './searches.ts';
 export { openShortlists, type PickRequest, type Shortlists } from './shortlists/openShortlists.ts';
 export { type ShortlistLine, shortlistLines } from './shortlists/shortlistLines.ts';
+export { isExplored, type SystemKnown, systemsExplored } from './systemsExplored.ts';

@@ -1,9 +1,14 @@
 import type { Store } from '@tiegel/store';
 import { candidateAnswers } from './candidateAnswers.ts';
+import { candidateSweeps } from './candidateSweeps.ts';
 import { records } from './records.ts';
 import type { Searches } from './searches.ts';
 
-/** The candidates of a store's searches, for who only reads them: no search goes on. Throws as Searches.candidates does. */
-export function keptCandidates(store: Store): Pick<Searches, 'candidates'> {
-  return candidateAnswers(store, records(store, { trouble: () => undefined, underway: () => undefined }));
+/** The searches of a store and their candidates, for who only reads them: no search goes on. Throws as those of Searches do. */
+export function keptCandidates(
+  store: Store,
+): Pick<Searches, 'list' | 'view' | 'ready' | 'candidates' | 'candidateAt' | 'keptSystems'> {
+  const standing = records(store, { trouble: () => undefined, underway: () => undefined });
+  const { list, view } = standing;
+  return { list, view, ...candidateAnswers(store, standing), ...candidateSweeps(store, standing) };
 }

@@ -6,6 +6,7 @@ import { dataCommand } from './commands/data.ts';
 import { evidenceCommand } from './commands/evidence.ts';
 import { explainCommand } from './commands/explain.ts';
 import { meltCommand } from './commands/melt.ts';
+import { resultsCommand } from './commands/results.ts';
 import { screenCommand } from './commands/screen.ts';
 import { searchCommand } from './commands/search.ts';
 import { shortlistCommand } from './commands/shortlist.ts';
@@ -24,6 +25,7 @@ const commands = [
   weighingCommand,
   countCommand,
   searchCommand,
+  resultsCommand,
   shortlistCommand,
   meltCommand,
 ];

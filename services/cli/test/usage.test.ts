@@ -15,6 +15,7 @@ test('help is no fault', async () => {
     'melt',
     'count',
     'search',
+    'results',
   ])
     expect(out).toContain(`  ${command}`);
 });

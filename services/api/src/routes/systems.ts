@@ -1,5 +1,5 @@
-import { candidatePageSchema, candidateSchema, effectivePool, type SearchView } from '@tiegel/contract';
-import { exploredTrust, publishedSystems, publishedWithin } from '@tiegel/insight';
+import { candidatePageSchema, candidateSchema } from '@tiegel/contract';
+import { isExplored, systemsExplored } from '@tiegel/search';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -89,60 +89,20 @@ export function systemRoute(app: Server, { searches, melts }: Parts): void {
         id,
         candidateQuery(selection, moreOf(request)),
       );
-      const melted = countsOfSystems(melts.list());
-      const brought = countsOfSystems(searches.imports.alloys());
-      const isExplored = (system: string) =>
-        publishedSystems().has(system) || melted.has(system) || brought.has(system);
-      const shown = systems.filter(
-        ({ system }) => wanted === undefined || isExplored(system) === (wanted === 'yes'),
+      const known = systemsExplored(searches.view(id), systems, {
+        melts: melts.list(),
+        own: searches.imports.alloys(),
+      });
+      const shown = known.systems.filter(
+        (one) => wanted === undefined || isExplored(one) === (wanted === 'yes'),
       );
       const page = shown.slice(at, at + limit);
       return {
-        items: page.map(({ system, kept, rank }) => ({
-          ...{ system, kept, published: publishedOf(system), melts: melted.get(system) ?? 0 },
-          own: brought.get(system) ?? 0,
-          best: searches.candidateAt(id, rank),
-        })),
+        items: page.map(({ rank, ...one }) => ({ ...one, best: searches.candidateAt(id, rank) })),
         next: at + limit < shown.length ? at + limit : null,
-        explored: {
-          ...explored(searches.view(id), new Set(systems.map(({ system }) => system))),
-          keptExplored: systems.filter(({ system }) => isExplored(system)).length,
-        },
+        explored: known.explored,
         ...{ meeting, among },
       };
     },
   );
-}
-
-/** How many melts or alloys there are of each system, by its symbols with spaces between. */
-function countsOfSystems(all: readonly { composition: Record<string, number> }[]): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const { composition } of all) {
-    const system = Object.keys(composition).sort().join(' ');
-    counts.set(system, (counts.get(system) ?? 0) + 1);
-  }
-  return counts;
-}
-
-function publishedOf(system: string): z.infer<typeof publishedSchema> {
-  const found = publishedSystems().get(system);
-  if (found === undefined) return null;
-  const { alloys, references, phases } = found;
-  return { alloys, references, phases };
-}
-
-function explored({ specification, counts }: SearchView, kept: ReadonlySet<string>) {
-  const { elements, components } = specification;
-  const within = publishedWithin(effectivePool(elements), { require: elements.require, ...components });
-  const names = within.map(({ symbols }) => symbols.join(' '));
-  return {
-    systems: counts.systems,
-    published: names.length,
-    kept: kept.size,
-    keptPublished: names.filter((name) => kept.has(name)).length,
-    publishedNotKept: names
-      .filter((name) => !kept.has(name))
-      .map((system) => ({ system, published: publishedOf(system) })),
-    trust: exploredTrust,
-  };
 }

@@ -19,17 +19,22 @@ export function limitOptions(command: Command): void {
  * The limits that options set, one a quantity, in the order of writing, lower ones first.
  * @throws ProblemError quantity/unknown and what else is wrong with a limit
  */
-export function limitsIn({ min = {}, max = {} }: LimitOptions): Limit[] {
-  const ids = [...new Set([...Object.keys(min), ...Object.keys(max)])];
-  const limits = ids.map((quantity) => ({
-    quantity,
-    ...(quantity in min ? { min: min[quantity]! } : {}),
-    ...(quantity in max ? { max: max[quantity]! } : {}),
-  }));
+export function limitsIn(options: LimitOptions): Limit[] {
+  const limits = boundsIn(options);
   const faults = faultsOf(limitsOn(quantities.map(({ id }) => id)), limits);
   // A place in a list that nobody wrote helps nobody: each fault names its quantity.
   if (faults.length > 0) throw new ProblemError(faults.map((one) => ({ ...one, pointer: '' })));
   return limits;
+}
+
+/** The same, unchecked: whether there is such a quantity is known to who has the candidates. */
+export function boundsIn({ min = {}, max = {} }: LimitOptions): Limit[] {
+  const ids = [...new Set([...Object.keys(min), ...Object.keys(max)])];
+  return ids.map((quantity) => ({
+    quantity,
+    ...(quantity in min ? { min: min[quantity]! } : {}),
+    ...(quantity in max ? { max: max[quantity]! } : {}),
+  }));
 }
 
 function valuesById(text: string, before: Record<string, number> = {}): Record<string, number> {

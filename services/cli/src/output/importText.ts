@@ -48,7 +48,7 @@ export function* versionLines(versions: readonly ImportVersion[]): Generator<str
 export function* versionsLines({ items }: DataVersions): Generator<string> {
   for (const { dataVersion, current, searches, with: imports } of items) {
     const own = imports.map(({ number, kind, name }) => `${number} ${kind}${name === '' ? '' : ` ${name}`}`);
-    yield `${dataVersion}${current ? ', in force' : ''}, ${own.length === 0 ? "the program's own data" : `with ${own.join('; ')}`}\n`;
+    yield `${dataVersion}${current ? ', in force' : ''}, ${own.length === 0 ? 'the program’s own data' : `with ${own.join('; ')}`}\n`;
     for (const { id, name, createdAt } of searches)
       yield `  ${id}  ${createdAt.slice(0, 16).replace('T', ' ')} UTC  ${name}\n`;
     if (searches.length === 0) yield '  no search yet\n';

@@ -39,11 +39,11 @@ function* limitLines({ specification, counts }: SearchView): Generator<string> {
   }
 }
 
-/** As many columns as a line holds: first what is ranked, then what is limited. */
-function candidateTable(
+/** Candidates as lines, with as many columns as a line holds: first what is ranked, then what is limited. */
+export function candidateTable(
   { specification, moreQuantities }: SearchView,
   best: readonly Candidate[],
-  prices: PriceList | null,
+  prices: Pick<PriceList, 'currency'> | null,
 ): string[] {
   const { rank, limits, keptOnly = [] } = specification;
   const asked = [...rank, ...limits, ...keptOnly].map(({ quantity }) => quantity);

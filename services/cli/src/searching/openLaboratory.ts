@@ -20,6 +20,8 @@ import { placeOf } from '../input/readText.ts';
 export interface Laboratory {
   store: Store;
   shortlists: Shortlists;
+  /** its searches and what they kept */
+  results: ReturnType<typeof keptCandidates>;
   chargeSheets: ChargeSheets;
   melts: Melts;
   imports: Imports;
@@ -34,13 +36,15 @@ export interface Laboratory {
 export function openLaboratory(database: string | undefined): Laboratory {
   const file = database === undefined ? serviceDatabase(process.env) : placeOf(database);
   const store = openStore({ file, columns: candidateColumns });
+  const results = keptCandidates(store);
   const chargeSheets = openChargeSheets(store.chargeSheets);
   return {
     store,
+    results,
     chargeSheets,
     melts: openMelts(store.melts, chargeSheets),
     imports: openImports(store),
-    shortlists: openShortlists(store.shortlists, keptCandidates(store)),
+    shortlists: openShortlists(store.shortlists, results),
     close: () => store.close(),
   };
 }
