@@ -1,8 +1,11 @@
 import { useQuery } from '@tanstack/react-query';
 import type { SearchView } from '@tiegel/contract';
 import { useId, useState } from 'react';
+import { Link } from 'wouter';
+import { Failed } from '../frame/Failed.tsx';
 import { formatInstant } from '../numbers/formatInstant.ts';
-import { searchesQuery } from '../server/queries.ts';
+import { lookupIn } from '../server/lookup.ts';
+import { quantitiesQuery, searchesQuery } from '../server/queries.ts';
 import { differences } from './differences.ts';
 
 /** What changed from another search to this one, by default from the one before it. */
@@ -17,15 +20,19 @@ export function DifferencePanel({ search }: { search: SearchView }) {
 }
 
 function Comparison({ search }: { search: SearchView }) {
-  const { data } = useQuery(searchesQuery);
+  const { data, error, refetch } = useQuery(searchesQuery);
+  const { data: quantities } = useQuery(quantitiesQuery);
   const [chosen, setChosen] = useState<string | null>(null);
   const id = useId();
   const others = (data ?? []).filter((one) => one.id !== search.id);
   const earlier = others.find(({ createdAt }) => createdAt < search.createdAt) ?? others[0];
   const other = others.find((one) => one.id === chosen) ?? earlier;
+  if (error && !data)
+    return <Failed error={error} what="The other searches" onRetry={() => void refetch()} />;
   if (!data) return <p role="status">Fetching the searches …</p>;
   if (other === undefined) return <p>There is no other search.</p>;
-  const found = differences(other, search);
+  const found = differences(other, search, lookupIn(quantities ?? [], search.prices?.currency));
+  const otherData = other.dataVersion !== search.dataVersion;
   return (
     <>
       <p className="row">
@@ -33,7 +40,7 @@ function Comparison({ search }: { search: SearchView }) {
         <select id={id} value={other.id} onChange={(event) => setChosen(event.target.value)}>
           {others.map((one) => (
             <option key={one.id} value={one.id}>
-              {one.name}, {formatInstant(one.createdAt)}
+              {one.name === '' ? 'Without a name' : one.name}, {formatInstant(one.createdAt)}
             </option>
           ))}
         </select>
@@ -60,6 +67,11 @@ function Comparison({ search }: { search: SearchView }) {
           </tbody>
         </table>
       )}
+      {otherData ? (
+        <p>
+          What each <Link href="/data/versions">version of the data</Link> holds of your own stands there.
+        </p>
+      ) : null}
     </>
   );
 }

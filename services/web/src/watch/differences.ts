@@ -1,4 +1,5 @@
-import type { SearchView } from '@tiegel/contract';
+import { type Limit, limitInWords, type Named, type RankEntry, type SearchView } from '@tiegel/contract';
+import { type ConditionName, conditionNames, conditions } from '@tiegel/screening';
 
 /** Something that two searches have differently; null where one has it not. */
 export interface Difference {
@@ -7,10 +8,12 @@ export interface Difference {
   after: string | null;
 }
 
+type NameOf = (quantity: string) => Named;
+
 /** What another search asked, or was computed from, differently: specification, data, engine, prices. */
-export function differences(before: SearchView, after: SearchView): Difference[] {
-  const [first, second] = [flat(before.specification), flat(after.specification)];
-  const places = [...new Set([...first.keys(), ...second.keys()])].filter((place) => place !== 'name');
+export function differences(before: SearchView, after: SearchView, nameOf: NameOf): Difference[] {
+  const [first, second] = [asked(before, nameOf), asked(after, nameOf)];
+  const places = [...new Set([...first.keys(), ...second.keys()])];
   const rest = [
     ['Data version', before.dataVersion, after.dataVersion],
     ['Engine version', before.engineVersion, after.engineVersion],
@@ -23,25 +26,74 @@ export function differences(before: SearchView, after: SearchView): Difference[]
 }
 
 /**
- * A specification as places and what stands there. Limits and wishes are named by their quantity,
- * so that one more does not seem to change all behind it.
+ * What a search asks, as places and what stands there in words. Limits and wishes are named by their quantity,
+ * so that one more does not seem to change all behind it. The name of a search asks nothing.
  */
-function flat(value: unknown, place = ''): Map<string, string> {
-  if (Array.isArray(value) && value.every((one) => typeof one !== 'object')) {
-    return new Map([[place, value.toSorted().join(' ')]]);
-  }
-  if (Array.isArray(value)) {
-    return new Map(
-      value.flatMap((one: { quantity: string }) => {
-        const { quantity, ...rest } = one;
-        return [[`${place} ${quantity}`, JSON.stringify(rest)] as const];
-      }),
-    );
-  }
-  if (typeof value !== 'object' || value === null) return new Map([[place, String(value)]]);
-  return new Map(
-    Object.entries(value).flatMap(([key, inner]) => [...flat(inner, place === '' ? key : `${place} ${key}`)]),
-  );
+function asked({ specification }: SearchView, nameOf: NameOf): Map<string, string> {
+  const { version: _version, name: _name, ...parts } = specification;
+  const { limits = [], keptOnly = [], rank = [], front = [], lets = {}, ...others } = parts;
+  const called = (quantity: string) => inSentence(nameOf(quantity).name);
+  const limited = (what: string, some: readonly Limit[]) =>
+    some.map((one) => [`${what} ${called(one.quantity)}`, limitInWords(one, nameOf)] as const);
+  return new Map([
+    ...flat(others),
+    ...limited('Limit on', limits),
+    ...limited('Of the kept ones,', keptOnly),
+    ...rank.map((one) => [`Ranking by ${called(one.quantity)}`, wishInWords(one)] as const),
+    ...front.map((one) => [`Best compromises in ${called(one.quantity)}`, preferWords[one.prefer]] as const),
+    ...Object.entries(lets).map(([merit, formula]) => [`Expression ${merit}`, formula] as const),
+  ]);
+}
+
+/** The places of a specification as people call them; `each` and conditions are made of their parts. */
+const placeWords: Readonly<Record<string, string>> = {
+  'elements pool': 'Elements that may be in it',
+  'elements require': 'Elements that must be in it',
+  'elements forbid': 'Elements that must not be in it',
+  'components min': 'Number of elements, from',
+  'components max': 'Number of elements, to',
+  fractions: 'Shares',
+  'fractions step': 'Step of the grid, at.%',
+  'fractions min': 'Each element, at least, at.%',
+  'fractions max': 'Each element, at most, at.%',
+  keep: 'Kept of all',
+  keepPerSystem: 'Kept of each system',
+  tally: 'What is counted',
+};
+
+const preferWords = { high: 'as high as possible', low: 'as low as possible' };
+
+function placeInWords(place: string): string {
+  const [, symbol, edge] = /^fractions each (\S+) (min|max)$/.exec(place) ?? [];
+  if (symbol) return `${symbol}, ${edge === 'min' ? 'at least' : 'at most'}, at.%`;
+  const condition = conditionNames.find((one: ConditionName) => place === `conditions ${one}`);
+  if (condition) return `${conditions[condition].label}, ${conditions[condition].unit}`;
+  return placeWords[place] ?? place;
+}
+
+/** Values inside each other as places and texts; lists of words in one order, for theirs says nothing. */
+function flat(value: unknown, place = ''): [string, string][] {
+  if (Array.isArray(value)) return [[placeInWords(place), value.toSorted().join(' ')]];
+  if (typeof value !== 'object' || value === null) return [[placeInWords(place), String(value)]];
+  return Object.entries(value).flatMap(([key, inner]) => flat(inner, place === '' ? key : `${place} ${key}`));
+}
+
+/** 'as low as possible, worth 0 to 1 from 3 to 6, weight 2' */
+function wishInWords({ prefer, from, to, within, weight, shape }: RankEntry): string {
+  return [
+    typeof prefer === 'object' ? `near ${prefer.target}` : preferWords[prefer],
+    from === undefined || to === undefined ? '' : `worth 0 to 1 from ${from} to ${to}`,
+    within === undefined ? '' : `within ${within}`,
+    weight === undefined ? '' : `weight ${weight}`,
+    shape === undefined ? '' : `shape ${shape}`,
+  ]
+    .filter((part) => part !== '')
+    .join(', ');
+}
+
+/** The name of a quantity inside a sentence; that of an expression of one's own stays as it is written. */
+function inSentence(name: string): string {
+  return /[a-z][A-Z]/.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 function pricesInWords({ prices }: SearchView): string {
