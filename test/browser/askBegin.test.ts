@@ -53,6 +53,20 @@ test('an earlier search fills the form, and what stood there can be brought back
   await eventually(() => question(page)).toContain('Four or five of Co Cr');
 });
 
+test('the page of an alloy leads to a search near it; limits that stood in the form stay', async () => {
+  const { page, wrongs } = await form();
+  await asDemonstration(page);
+  await page.goto(`${site.url}/alloys/CoCrFeMnNi`);
+  await page.getByRole('link', { name: 'Search near it' }).click();
+  await eventually(() => question(page)).toMatch(/^Five of Co Cr Fe Mn Ni.*density ≤ 8/);
+  expect(new URL(page.url()).search).toBe('');
+  await page.getByRole('button', { name: 'Bring back what stood there' }).click();
+  await eventually(() => question(page)).toContain('Five or six of Al Cr Cu');
+  await page.goto(`${site.url}/ask?like=CoXx`);
+  await page.getByText('What this address begins with cannot be shown.').waitFor();
+  expect(wrongs).toEqual([]);
+});
+
 /** The label of the option that begins so. */
 async function labelOf(page: Page, start: string): Promise<string | undefined> {
   const labels = await page.getByLabel('Earlier search').locator('option').allTextContents();

@@ -11,7 +11,7 @@ interface AlloyActionsProps {
   onReplace: (() => void) | null;
 }
 
-/** What can be done with the alloy: compared, an element replaced, weighed out, printed. */
+/** What can be done with the alloy: compared, an element replaced, searched around, weighed out, printed. */
 export function AlloyActions({ alloy, onReplace }: AlloyActionsProps) {
   const { composition, conditions, search } = alloy;
   const { list, toggle } = useCompareList();
@@ -34,6 +34,9 @@ export function AlloyActions({ alloy, onReplace }: AlloyActionsProps) {
         </button>
       ) : null}
       <AddToShortlist entry={text} search={search?.id ?? null} />
+      <Link className="button" href={`/ask?like=${text}`}>
+        Search near it
+      </Link>
       <Link className="button" href={`/charge?alloy=${text}`}>
         Weigh it out
       </Link>

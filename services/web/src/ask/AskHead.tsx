@@ -12,7 +12,7 @@ interface AskHeadProps {
   fillings: number;
   /** null where nothing was replaced */
   bringBack: (() => void) | null;
-  /** why the search that the address begins with is not here */
+  /** why the search or alloy that the address begins with is not here */
   startError: unknown;
 }
 
@@ -30,7 +30,7 @@ export function AskHead({ draft, change, replace, fillings, bringBack, startErro
           </button>
         )}
       </div>
-      {startError ? <Failed error={startError} what="The search that this address begins with" /> : null}
+      {startError ? <Failed error={startError} what="What this address begins with" /> : null}
       {bringBack ? (
         <p className="note row" role="status">
           The form was filled anew.

@@ -53,7 +53,7 @@ export function AskPage() {
   useTitle('Describe a search');
   const { data, error, again } = useAskData();
   const { draft, change, replace, fillings, replaced, bringBack } = useDraft();
-  const start = useStartingPoint(replace);
+  const start = useStartingPoint(draft, replace);
   const {
     written,
     size,
