@@ -160,6 +160,18 @@ test('a quantity with few huge values is drawn on a logarithmic axis, which can 
   await eventually(numbers).not.toMatch(/1 (?:2 5 )?10/);
 });
 
+test('a front is drawn where both axes have a better side; where the search names none, a person does', async () => {
+  const { page } = await open('?view=scatter&x=density&y=omega');
+  const better = page.getByLabel('Better values of Entropy–enthalpy ratio');
+  await page.getByText('No Pareto front: say above which values').waitFor();
+  expect(await better.inputValue()).toBe('none');
+  expect(await page.getByLabel('Better values of Density').inputValue()).toBe('low');
+  expect(await page.locator('.scatter .front-line').count()).toBe(0);
+  await better.selectOption('high');
+  await page.getByText(/The Pareto front is that of the kept candidates: \d+ corner/).waitFor();
+  expect(await page.locator('.scatter path.front-line').count()).toBe(1);
+});
+
 test('a figure is saved as SVG and PNG with title, units, caption and the version of the data', async () => {
   const { page, wrongs } = await open('?view=scatter&x=density&y=meltingTemperature&colour=cost');
   await page.locator('.scatter svg .axis').first().waitFor();
@@ -231,6 +243,13 @@ test('distributions show the grid, what passed and what was kept, with the edges
   expect(await density.locator('tbody tr').count()).toBe(filled.length);
   await page.getByLabel('Another quantity').selectOption('omega');
   await page.getByRole('figure', { name: 'Entropy–enthalpy ratio' }).waitFor();
+  await page.reload();
+  await page.getByRole('figure', { name: 'Entropy–enthalpy ratio' }).waitFor();
+  // Side by side their axes are level, however many edges of limits each names.
+  const heights = page.locator('.distributions').first().locator('.histogram svg');
+  expect(new Set(await heights.evaluateAll((all) => all.map((svg) => svg.getAttribute('height')))).size).toBe(
+    1,
+  );
   expect(wrongs).toEqual([]);
 });
 
@@ -282,6 +301,13 @@ test('systems stand in the order of their best; the unexplored are those that no
   );
   expect(words).toMatch(/As far as these data know/);
   expect(words).toMatch(/does not prove that nobody has melted one/);
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'CSV', exact: true }).click();
+  const lines = (await readFile(await (await saved).path(), 'utf8')).trimEnd().split('\r\n');
+  expect(lines[0]).toMatch(/^place,system,kept,best rank,best composition \(at\.%\),.*density \(g\/cm3\)/);
+  expect(lines.slice(1).map((line) => line.split(',')[1])).toEqual(
+    unexplored.items.map(({ system }) => system),
+  );
   await page.locator('.systems tbody a').first().click();
   await page.waitForURL(/\/candidates\//);
   expect(wrongs).toEqual([]);

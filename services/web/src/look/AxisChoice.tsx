@@ -32,6 +32,7 @@ export function AxisChoice(props: AxisChoiceProps) {
         value={wish}
         onChange={(event) => onWish(event.target.value as Wish)}
       >
+        <option value="none">neither side is better</option>
         <option value="low">low is better</option>
         <option value="high">high is better</option>
       </select>

@@ -14,10 +14,13 @@ interface DistributionFigureProps {
   quantity: ShownQuantity;
   spread: Of;
   answer: SearchDistributions;
+  /** edges of limits that the figure beside it with the most of them names: all are as high as that one */
+  markLines: number;
 }
 
 /** One quantity over grid, passing and kept compositions, with the edges of its limits. */
-export function DistributionFigure({ search, quantity, spread, answer }: DistributionFigureProps) {
+export function DistributionFigure(props: DistributionFigureProps) {
+  const { search, quantity, spread, answer, markLines } = props;
   const { prices, specification } = search;
   const rows = rowsOf(spread, answer);
   const unit = unitText(quantity.unit, prices?.currency);
@@ -40,6 +43,7 @@ export function DistributionFigure({ search, quantity, spread, answer }: Distrib
         edges={spread.edges}
         rows={rows}
         marks={marks}
+        markLines={markLines}
         title={axisTitle(quantity, prices?.currency)}
         unit={unit}
         rowHeight={46}

@@ -1,6 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
 import type { SearchDistributions } from '@tiegel/contract';
-import { useState } from 'react';
 import { Failed } from '../frame/Failed.tsx';
 import { useLast } from '../frame/useLast.ts';
 import { Waiting } from '../frame/Waiting.tsx';
@@ -18,7 +17,7 @@ const mostAsked = 8;
 export function DistributionsView(props: LookProps) {
   const { search, quantities, view, change } = props;
   const { asked, others } = askedFirst(search.specification, quantities);
-  const [more, setMore] = useState<string | null>(null);
+  const more = quantities.some(({ id }) => id === view.beside) ? view.beside : null;
   const shown = asked.slice(0, mostAsked);
   const query = useQuery(
     distributionsQuery(
@@ -37,6 +36,10 @@ export function DistributionsView(props: LookProps) {
   const stale = last.stale || query.isPlaceholderData;
   if (error && !data) return <Failed error={error} what="The distributions" onRetry={() => void refetch()} />;
   if (!data) return <Waiting what="Drawing points of the grid" />;
+  const edges = search.specification.limits.map(
+    ({ min, max }) => Number(min !== undefined) + Number(max !== undefined),
+  );
+  const markLines = Math.max(0, ...edges);
   const figures = (answer: SearchDistributions) =>
     answer.quantities.flatMap((one) => {
       const quantity = quantities.find(({ id }) => id === one.quantity);
@@ -47,6 +50,7 @@ export function DistributionsView(props: LookProps) {
           quantity={quantity}
           spread={one}
           answer={answer}
+          markLines={markLines}
         />
       ) : (
         []
@@ -65,7 +69,7 @@ export function DistributionsView(props: LookProps) {
       <p className="row">
         <label className="row">
           Another quantity
-          <select value={more ?? ''} onChange={(event) => setMore(event.target.value || null)}>
+          <select value={more ?? ''} onChange={(event) => change({ beside: event.target.value || null })}>
             <option value="">none</option>
             {[...asked.slice(mostAsked), ...others].map(({ id, name, symbol }) => (
               <option key={id} value={id}>

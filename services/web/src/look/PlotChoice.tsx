@@ -2,7 +2,7 @@ import type { ScatterAxis } from '../plot/scatterData.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import { AxisChoice } from './AxisChoice.tsx';
 import type { LookProps } from './lookView.ts';
-import { type PlotState, type PublishedLayer, publishedLayers } from './plotState.ts';
+import { type PlotState, type PublishedLayer, publishedLayers, type Wish } from './plotState.ts';
 import { QuantityChoice } from './QuantityChoice.tsx';
 import type { ChosenPlot } from './usualPlot.ts';
 
@@ -36,7 +36,7 @@ export function PlotChoice({ quantities, view, change, chosen, axes }: PlotChoic
         scales: put(plot.scales, place, null),
         brush: null,
       }),
-    onWish: (wish: 'low' | 'high') => set({ wishes: put(chosen.wishes, place, wish) }),
+    onWish: (wish: Wish) => set({ wishes: put(chosen.wishes, place, wish) }),
     onLogarithmic: (logarithmic: boolean) =>
       set({ scales: put(plot.scales, place, logarithmic ? 'log' : 'linear') }),
   });

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { shareDecimals } from '../composition/shareDecimals.ts';
+import { Prose } from '../words/Prose.tsx';
 import { candidateAddress } from './candidateAddress.ts';
 import type { LayerPoint } from './layersOf.ts';
 import { candidateOfRankQuery } from './lookQueries.ts';
@@ -35,7 +36,9 @@ export function PointReadout({ search, words, rank, other }: PointReadoutProps) 
           )}
         </span>
       ) : null}
-      <span>{words[0]!.toUpperCase() + words.slice(1)}</span>
+      <span>
+        <Prose text={words[0]!.toUpperCase() + words.slice(1)} />
+      </span>
       {other?.doi ? <span className="quiet">doi {other.doi}</span> : null}
       {other?.melt ? <Link href={`/melts/${encodeURIComponent(other.melt)}`}>Open the melt</Link> : null}
     </div>

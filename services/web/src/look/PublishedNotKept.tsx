@@ -1,4 +1,5 @@
 import { formatCount } from '../numbers/formatNumber.ts';
+import { Prose } from '../words/Prose.tsx';
 import type { SystemsView } from './lookQueries.ts';
 import { phasesInWords } from './phasesInWords.ts';
 
@@ -26,7 +27,9 @@ export function PublishedNotKept({ explored }: { explored: SystemsView['explored
             {publishedNotKept.map(({ system, published: found }) => (
               <tr key={system}>
                 <th scope="row">{system}</th>
-                <td>{phasesInWords(found)}</td>
+                <td>
+                  <Prose text={phasesInWords(found)} />
+                </td>
               </tr>
             ))}
           </tbody>

@@ -21,8 +21,8 @@ interface ScatterFigureProps extends LookProps {
   chosen: ChosenPlot;
   axes: { x: ScatterAxis; y: ScatterAxis; colour: ScatterAxis | null };
   values: CandidateValues;
-  /** undefined while it is not known */
-  front: TradeOff | undefined;
+  /** undefined while it is not known, null where no side of an axis is better */
+  front: TradeOff | null | undefined;
   layers: readonly AlloyLayer[];
 }
 
@@ -109,6 +109,9 @@ function captionOf({ values, axes, layers, front }: ScatterFigureProps): string[
     ...(missing > 0 ? [`${formatCount(missing)} have no value of one of the axes and are not drawn.`] : []),
     ...(front
       ? [`The Pareto front is that of the kept candidates: ${countOf(front.items.length, 'corner')}.`]
+      : []),
+    ...(front === null
+      ? ['No Pareto front: say above which values of both quantities are better, and it is drawn.']
       : []),
     ...layers.map(
       ({ name, points }) =>

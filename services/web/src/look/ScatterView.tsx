@@ -29,6 +29,7 @@ export function ScatterView(props: LookProps) {
   const asked = [...new Set([x.id, y.id, ...(colour ? [colour.id] : [])])];
   const values = useQuery(valuesQuery(id, view.filters, asked));
   const front = useQuery(tradeOffQuery(id, view.filters, [x.id, y.id], chosen.wishes));
+  const fronted = !chosen.wishes.includes('none');
   const published = useQuery(publishedQuery(id, asked));
 
   const last = useLast(values.data);
@@ -57,15 +58,16 @@ export function ScatterView(props: LookProps) {
 
   if (values.error && !data)
     return <Failed error={values.error} what="The scatter" onRetry={() => void values.refetch()} />;
-  const partly = front.error ?? published.error;
+  const frontError = fronted ? front.error : null;
+  const partly = frontError ?? published.error;
   return (
     <>
       <PlotChoice quantities={quantities} view={view} change={change} chosen={chosen} axes={axes} />
       {partly ? (
         <Failed
           error={partly}
-          what={front.error ? 'The Pareto front' : 'The layer of published alloys and own melts'}
-          onRetry={() => void (front.error ? front.refetch() : published.refetch())}
+          what={frontError ? 'The Pareto front' : 'The layer of published alloys and own melts'}
+          onRetry={() => void (frontError ? front.refetch() : published.refetch())}
         />
       ) : null}
       {data?.meeting === 0 ? <NothingMeets view={view} change={change} /> : null}
@@ -83,7 +85,7 @@ export function ScatterView(props: LookProps) {
             chosen={chosen}
             axes={axes}
             values={data}
-            front={front.isPlaceholderData ? undefined : front.data}
+            front={!fronted ? null : front.isPlaceholderData ? undefined : front.data}
             layers={layers}
           />
           <p className="unseen" role="status">

@@ -5,6 +5,7 @@ import { shareDecimals } from '../composition/shareDecimals.ts';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { unitText } from '../server/lookup.ts';
 import { Notation } from '../words/Notation.tsx';
+import { Prose } from '../words/Prose.tsx';
 import { candidateAddress } from './candidateAddress.ts';
 import { phasesInWords } from './phasesInWords.ts';
 import type { SystemTableProps } from './SystemTable.tsx';
@@ -38,7 +39,7 @@ export function SystemCards({ search, columns, items, unexplored }: SystemTableP
           </dl>
           <p className="small quiet">
             Rank {formatCount(best.rank)}; {formatCount(kept)} kept of this system
-            {unexplored ? '' : `; published: ${phasesInWords(published, melts)}`}
+            {unexplored ? '' : <Prose text={`; published: ${phasesInWords(published, melts)}`} />}
           </p>
         </li>
       ))}

@@ -7,6 +7,7 @@ import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { unitText } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import { Notation } from '../words/Notation.tsx';
+import { Prose } from '../words/Prose.tsx';
 import { candidateAddress } from './candidateAddress.ts';
 import type { SystemsView } from './lookQueries.ts';
 import { phasesInWords } from './phasesInWords.ts';
@@ -74,7 +75,11 @@ export function SystemTable({ search, columns, items, unexplored }: SystemTableP
               ))}
               <td className="number">{formatCount(best.rank)}</td>
               <td className="number">{formatCount(kept)}</td>
-              {unexplored ? null : <td>{phasesInWords(published, melts)}</td>}
+              {unexplored ? null : (
+                <td>
+                  <Prose text={phasesInWords(published, melts)} />
+                </td>
+              )}
             </tr>
           ))}
         </tbody>

@@ -11,6 +11,7 @@ import type { LookProps } from './lookView.ts';
 import { NothingMeets } from './NothingMeets.tsx';
 import { PublishedNotKept } from './PublishedNotKept.tsx';
 import { SystemCards } from './SystemCards.tsx';
+import { SystemsExport } from './SystemsExport.tsx';
 import { SystemTable } from './SystemTable.tsx';
 
 const mostColumns = 4;
@@ -72,6 +73,9 @@ export function SystemsView(props: LookProps) {
           </>
         )}
       </p>
+      {items.length > 0 ? (
+        <SystemsExport search={search} view={view} quantities={props.quantities} count={shown} />
+      ) : null}
       {items.length > 0 ? (
         <Shown search={search} columns={columns} items={items} unexplored={unexplored} />
       ) : (

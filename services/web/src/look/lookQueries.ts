@@ -62,13 +62,16 @@ export const tradeOffQuery = (
   id: string,
   filters: Filters,
   [first, second]: readonly [string, string],
-  [preferFirst, preferSecond]: readonly [Wish, Wish],
+  wishes: readonly [Wish, Wish],
 ) => {
+  const [preferFirst, preferSecond] = wishes;
   const path = address(id, 'trade-off', filters, { first, second, preferFirst, preferSecond });
   return queryOptions({
     queryKey: ['trade-off', path],
     queryFn: ({ signal }) => request<TradeOff>(path, { signal }),
     ...settled,
+    // Without a better side of both there is no front.
+    enabled: !wishes.includes('none'),
   });
 };
 

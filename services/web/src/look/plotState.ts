@@ -19,7 +19,8 @@ export interface Brush {
   y: [number, number];
 }
 
-export type Wish = 'low' | 'high';
+/** Which values are better; 'none': neither side is. */
+export type Wish = 'low' | 'high' | 'none';
 export type PlotScale = 'linear' | 'log';
 
 /** What a scatter shows; null where nothing was chosen: see usualPlot. */
@@ -69,7 +70,7 @@ export function writePlot(address: URLSearchParams, plot: PlotState): URLSearchP
 }
 
 function wishIn(text: string | undefined): Wish | null {
-  return text === 'low' || text === 'high' ? text : null;
+  return text === 'low' || text === 'high' || text === 'none' ? text : null;
 }
 
 function scaleIn(text: string | undefined): PlotScale | null {

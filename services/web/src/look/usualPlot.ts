@@ -35,10 +35,14 @@ export function usualPlot(
   };
 }
 
-/** Which values a search wants of a quantity: as it ranks it, else away from its one limit, else low. */
-function wishOf(quantity: string, { rank, limits }: SearchSpecification): Wish {
-  const ranked = rank.find((entry) => entry.quantity === quantity);
-  if (ranked?.prefer === 'high' || ranked?.prefer === 'low') return ranked.prefer;
+/**
+ * Which values a search wants of a quantity: as it ranks it, as its own front takes it, else away from its one
+ * limit. A search that says nothing of it wants neither: no one direction holds for every quantity.
+ */
+function wishOf(quantity: string, { rank, front = [], limits }: SearchSpecification): Wish {
+  const wanted = [...rank, ...front].find((entry) => entry.quantity === quantity);
+  if (wanted !== undefined) return typeof wanted.prefer === 'object' ? 'none' : wanted.prefer;
   const limit = limits.find((entry) => entry.quantity === quantity);
-  return limit?.min !== undefined && limit.max === undefined ? 'high' : 'low';
+  if (limit === undefined || (limit.min === undefined) === (limit.max === undefined)) return 'none';
+  return limit.min === undefined ? 'low' : 'high';
 }

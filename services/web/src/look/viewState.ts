@@ -15,6 +15,8 @@ export interface ViewState {
   at: number;
   /** what the scatter shows */
   plot: PlotState;
+  /** a quantity whose distribution is shown beside those asked for; null for none */
+  beside: string | null;
 }
 
 /** Reads a view from the search part of an address. */
@@ -30,17 +32,20 @@ export function readView(text: string): ViewState {
     columns: address.has('columns') ? address.get('columns')!.split(',').filter(Boolean) : null,
     at: Number.isInteger(at) && at > 0 ? at : 0,
     plot: readPlot(address),
+    beside: address.get('beside') || null,
   };
 }
 
 /** The search part of an address for a view; what is usual is left out. */
-export function writeView({ show, filters, order, direction, columns, at, plot }: ViewState): string {
+export function writeView(view: ViewState): string {
+  const { show, filters, order, direction, columns, at, plot, beside } = view;
   const address = writeFilters(new URLSearchParams(), filters);
   if (show !== 'table') address.set('view', show);
   if (order !== 'rank') address.set('order', order);
   if (direction === 'desc') address.set('direction', direction);
   if (columns !== null) address.set('columns', columns.join(','));
   if (at > 0) address.set('at', String(at));
+  if (beside !== null) address.set('beside', beside);
   return writePlot(address, plot).toString().replaceAll('%2C', ',');
 }
 

@@ -30,6 +30,8 @@ interface HistogramProps {
   edges: readonly number[];
   rows: readonly HistogramRow[];
   marks?: readonly HistogramMark[];
+  /** lines kept free for names of marks, where figures beside it have more than this one */
+  markLines?: number;
   /** title of the axis with unit: see axisTitle */
   title: string;
   /** unit for values that are read out; '' for a plain number */
@@ -53,6 +55,7 @@ export function Histogram({
   edges,
   rows,
   marks = [],
+  markLines = marks.length,
   title,
   unit,
   rowHeight = 64,
@@ -63,7 +66,7 @@ export function Histogram({
   const last = edges.length - 2;
   const scale = linearScale(edges[0]!, edges.at(-1)!, room.left, Math.max(room.left + 1, width - room.right));
   const pitch = rowHeight + nameHeight;
-  const top = room.top + marks.length * markHeight;
+  const top = room.top + Math.max(marks.length, markLines) * markHeight;
   const height = top + rows.length * pitch;
 
   const onKeyDown = (event: KeyboardEvent) => {

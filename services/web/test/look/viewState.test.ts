@@ -12,10 +12,11 @@ const usual: ViewState = {
   columns: null,
   at: 0,
   plot: { ...plot, wishes: [null, null], scales: [null, null] },
+  beside: null,
 };
 const finite = fc.double({ noNaN: true, noDefaultInfinity: true }).filter((value) => !Object.is(value, -0));
 const range = fc.record({ quantity: fc.constantFrom('density', 'omega', 'cost'), min: finite, max: finite });
-const wish = fc.option(fc.constantFrom('low' as const, 'high' as const));
+const wish = fc.option(fc.constantFrom('low' as const, 'high' as const, 'none' as const));
 const scale = fc.option(fc.constantFrom('log' as const, 'linear' as const));
 const ends = fc.tuple(finite, finite).map(([a, b]): [number, number] => (a <= b ? [a, b] : [b, a]));
 const view = fc.record({
@@ -28,6 +29,7 @@ const view = fc.record({
   direction: fc.constantFrom('asc' as const, 'desc' as const),
   columns: fc.option(fc.subarray(['density', 'omega'], { minLength: 1 })),
   at: fc.nat(),
+  beside: fc.option(fc.constantFrom('cost', 'omega')),
   show: fc.constantFrom('table' as const, 'scatter' as const, 'unexplored' as const),
   plot: fc.record({
     x: fc.option(fc.constantFrom('density', 'omega')),
