@@ -38,7 +38,7 @@ export function checkRequest({ composition, mass, resolution, loss = {} }: Charg
   const below = mass > 0 ? mass : Number.POSITIVE_INFINITY;
   if (!(resolution >= finestResolution && resolution < below)) {
     const right = 'Give one step of the balance in grams, at least 0.0000001 and less than the batch mass.';
-    faults.push(wrong("The balance's resolution", `${resolution} g`, right, '/resolution'));
+    faults.push(wrong('The balance’s resolution', `${resolution} g`, right, '/resolution'));
   }
   for (const [symbol, percent] of Object.entries(loss)) {
     faults.push(...lossFaults(symbol, percent, composition));

@@ -122,7 +122,10 @@ function shown(value: number): string {
   return String(value).replace('-', '−');
 }
 
-/** A unit as people read it; in data units are plain text (g/cm3). */
+/** A unit as people read it: g/cm³ for the g/cm3 of data, ∛du for du⅓, which would read as a third of it. */
 export function printedUnit(unit: string): string {
-  return unit.replace(/(?<=[a-z])2\b/g, '²').replace(/(?<=[a-z])3\b/g, '³');
+  return unit
+    .replace(/(\p{L}+)⅓/gu, '∛$1')
+    .replace(/(?<=[a-z])2\b/g, '²')
+    .replace(/(?<=[a-z])3\b/g, '³');
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type Lookup, questionOf } from '../src/index.ts';
+import { type Lookup, printedUnit, questionOf } from '../src/index.ts';
 import { check, request, symbols } from './fixtures/known.ts';
 
 const names: Record<string, [name: string, unit: string]> = {
@@ -57,4 +57,13 @@ test('a ranking of several', () => {
   expect(question({ fractions: 'equimolar', rank })).toMatch(
     /, best balance of low density, valence electron concentration near 8$/,
   );
+});
+
+test.each([
+  ['g/cm3', 'g/cm³'],
+  ['cm2', 'cm²'],
+  ['du⅓', '∛du'],
+  ['J/(mol K)', 'J/(mol K)'],
+])('the unit %s is printed as %s', (unit, printed) => {
+  expect(printedUnit(unit)).toBe(printed);
 });

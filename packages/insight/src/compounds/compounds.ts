@@ -26,10 +26,10 @@ const MODEL_ERROR = 10;
 
 /** Holds for every answer about compounds. */
 export const compoundsTrust =
-  `Miedema's model errs by some ${MODEL_ERROR} kJ/mol, knows no crystal structures and here no compounds of three ` +
+  `Miedema’s model errs by some ${MODEL_ERROR} kJ/mol, knows no crystal structures and here no compounds of three ` +
   'elements; compounds are given no entropy, and the solution has the mixing enthalpy of a liquid. A ' +
   'formula in the competing set is a direction, not a phase to be expected: AlNi stands for ' +
-  '"aluminium wants nickel".';
+  '“aluminium wants nickel”.';
 
 /**
  * Hull distance of an alloy: G = ΔH − TΔS of the random solution (solutionEnthalpy) at the anneal

@@ -65,10 +65,10 @@ function modelsAgainst({ dossier }: Told, { publications, oneSolution }: Reporte
   const distance = compounds?.hullDistance ?? 0;
   return [
     mostlyOne && distance > MODEL_ERROR
-      ? `Miedema's model expects compounds (${numberInWords(distance, 0)} kJ/mol below the solution) where most report one solution.`
+      ? `Miedema’s model expects compounds (${numberInWords(distance, 0)} kJ/mol below the solution) where most report one solution.`
       : null,
     !mostlyOne && distance < -MODEL_ERROR
-      ? `Miedema's model lets the solution stay (by ${numberInWords(-distance, 0)} kJ/mol) where most report more than one disordered phase.`
+      ? `Miedema’s model lets the solution stay (by ${numberInWords(-distance, 0)} kJ/mol) where most report more than one disordered phase.`
       : null,
     mostlyOne && (ordering?.ratioToMelting ?? 0) > 1
       ? 'The mean-field model orders it up to its melting, where most report one disordered solution: labels of diffraction seldom tell weak order, and mean fields order too high.'

@@ -33,7 +33,7 @@ export function compoundParagraph({ dossier: { compounds }, pairSources }: Told)
     trust: compounds?.trust ?? null,
     // The solution is weighed against the compounds by its mixing enthalpy.
     sources: [
-      "Miedema's model: de Boer et al., Cohesion in Metals (North-Holland, 1988), from memory",
+      'Miedema’s model: de Boer et al., Cohesion in Metals (North-Holland, 1988), from memory',
       ...pairSources.all,
     ],
   };

@@ -13,7 +13,7 @@ export const hullDistance: LateQuantity = {
     'How far the random solution lies above the lowest mixture of compounds and elements at the anneal temperature; below 0 the solution is the lower of the two.',
   decimals: 1,
   source: {
-    authors: "de Boer et al., Miedema's model",
+    authors: 'de Boer et al., Miedema’s model',
     year: 1988,
     where: 'Cohesion in Metals (North-Holland)',
     checked: 'from memory',

@@ -125,5 +125,5 @@ function trustIn(melts: number, systems: number, enough: boolean): string {
   const few = enough
     ? ''
     : ` Fewer than ${leastMelts} melts or ${leastSystems} systems: the counts are shown, but nothing can be concluded from them, and no interval is given.`;
-  return `Counted on ${counted} of your own with observed phases. A laboratory's melts are chosen, often near one another, and observed by a few methods.${few}`;
+  return `Counted on ${counted} of your own with observed phases. A laboratory’s melts are chosen, often near one another, and observed by a few methods.${few}`;
 }

@@ -97,7 +97,7 @@ export function recalibrationInWords({ kind, counted, missing, fit }: Recalibrat
       ? 'Its level was moved; how it sorts alloys is as published'
       : 'Level and slope were fitted';
   return (
-    `Made from ${made}. ${how}. ${shift}. A laboratory's melts are chosen: it holds for alloys like those, ` +
+    `Made from ${made}. ${how}. ${shift}. A laboratory’s melts are chosen: it holds for alloys like those, ` +
     'and the interval is that of the recalibration alone.'
   );
 }

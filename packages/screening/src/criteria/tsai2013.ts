@@ -15,7 +15,7 @@ export const tsai2013: Criterion = {
   positiveClass: {
     what: 'a σ phase after annealing',
     observed: null,
-    untested: 'The labels of the published alloys say "second phase" without saying which.',
+    untested: 'The labels of the published alloys say “second phase” without saying which.',
   },
   source: {
     authors: 'Tsai et al.',

@@ -1,4 +1,4 @@
-import { tied } from '../words/tied.ts';
+import { Prose } from '../words/Prose.tsx';
 import type { AlloyState } from './alloyState.ts';
 import { Dimmed } from './Dimmed.tsx';
 
@@ -14,8 +14,14 @@ export function WordsSection({ alloy }: { alloy: AlloyState }) {
           {explanation.paragraphs.map(({ subject, heading, text, trust, sources }) => (
             <div key={subject} className="words-part">
               <h3 id={`words-${subject}`}>{heading}</h3>
-              <p className="read">{tied(text)}</p>
-              {trust ? <p className="small quiet read-small">{tied(trust)}</p> : null}
+              <p className="read">
+                <Prose text={text} />
+              </p>
+              {trust ? (
+                <p className="small quiet read-small">
+                  <Prose text={trust} />
+                </p>
+              ) : null}
               {sources.length > 0 ? (
                 <details className="small">
                   <summary>Sources</summary>

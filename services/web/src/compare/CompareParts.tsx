@@ -4,6 +4,7 @@ import { shareDecimalsOf } from '../alloy/shareDecimalsOf.ts';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { Notation } from '../words/Notation.tsx';
+import { Prose } from '../words/Prose.tsx';
 import { type Difference, extremeOf } from './differenceOf.ts';
 import type { CompareRow, RowGroup } from './rowsOf.ts';
 import type { Compared } from './useCompared.ts';
@@ -87,7 +88,7 @@ export function CellText({ row, at }: { row: CompareRow; at: number }) {
           ) : null}
         </span>
       ) : null}{' '}
-      {text}
+      {numeric ? text : <Prose text={text} />}
     </>
   );
 }

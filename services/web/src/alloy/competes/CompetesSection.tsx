@@ -1,5 +1,4 @@
 import { formatNumber } from '../../numbers/formatNumber.ts';
-import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { kelvinInWords } from '../kelvinInWords.ts';
@@ -7,6 +6,7 @@ import { OwnPairSources } from '../quantities/OwnPairSources.tsx';
 import { ModeBars } from './ModeBars.tsx';
 import { PairMap } from './PairMap.tsx';
 import './competes.css';
+import { Prose } from '../../words/Prose.tsx';
 
 const never = 'at no temperature';
 const lacking = 'No statement: an enthalpy or a parameter of the model is not known for an element.';
@@ -25,7 +25,9 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
             <h3>Demixing</h3>
             {demixing ? (
               <>
-                <p>{tied(demixing.words)}</p>
+                <p>
+                  <Prose text={demixing.words} />
+                </p>
                 <Numbers
                   numbers={[
                     [
@@ -36,7 +38,9 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
                   ]}
                 />
                 <ModeBars mode={demixing.mode} one="one way" other="the other way" what="What leaves what" />
-                <p className="small quiet">{tied(demixing.trust)}</p>
+                <p className="small quiet">
+                  <Prose text={demixing.trust} />
+                </p>
               </>
             ) : (
               <p>{lacking}</p>
@@ -46,7 +50,9 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
             <h3>Order</h3>
             {ordering ? (
               <>
-                <p>{tied(ordering.words)}</p>
+                <p>
+                  <Prose text={ordering.words} />
+                </p>
                 <Numbers
                   numbers={[
                     [
@@ -57,7 +63,9 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
                   ]}
                 />
                 <ModeBars mode={ordering.mode} one="first sublattice" other="second" what="Who sits where" />
-                <p className="small quiet">{tied(ordering.trust)}</p>
+                <p className="small quiet">
+                  <Prose text={ordering.trust} />
+                </p>
               </>
             ) : (
               <p>{lacking}</p>
@@ -67,7 +75,9 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
             <h3>Compounds</h3>
             {compounds ? (
               <>
-                <p>{tied(compounds.words)}</p>
+                <p>
+                  <Prose text={compounds.words} />
+                </p>
                 <Numbers
                   numbers={[
                     [
@@ -85,11 +95,16 @@ export function CompetesSection({ alloy }: { alloy: AlloyState }) {
                 <ul className="competing">
                   {compounds.competing.map(({ formula, fraction }) => (
                     <li key={formula}>
-                      <b>{formula}</b> {formatNumber(100 * fraction, 0)} % of the atoms
+                      <b>
+                        <Prose text={formula} />
+                      </b>{' '}
+                      {formatNumber(100 * fraction, 0)} % of the atoms
                     </li>
                   ))}
                 </ul>
-                <p className="small quiet">{tied(compounds.trust)}</p>
+                <p className="small quiet">
+                  <Prose text={compounds.trust} />
+                </p>
               </>
             ) : (
               <p>{lacking}</p>

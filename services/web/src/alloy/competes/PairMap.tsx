@@ -1,6 +1,6 @@
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import type { PairAffinity } from '../../server/alloyTypes.ts';
-import { tied } from '../../words/tied.ts';
+import { Prose } from '../../words/Prose.tsx';
 import { kelvinInWords } from '../kelvinInWords.ts';
 
 /** How strong a value is, in four steps of tint; the number stands in the cell anyway. */
@@ -15,7 +15,9 @@ export function PairMap({ affinity }: { affinity: PairAffinity }) {
   return (
     <div className="pair-map-part">
       <h3 id="pairs">Which atoms seek each other</h3>
-      <p className="read-small">{tied(words)}</p>
+      <p className="read-small">
+        <Prose text={words} />
+      </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
       <section className="scroll-x" aria-labelledby="pairs" tabIndex={0}>
         <table className="pair-map">

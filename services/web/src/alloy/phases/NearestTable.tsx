@@ -2,6 +2,7 @@ import { formatComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { formatPercent } from '../../numbers/formatNumber.ts';
 import type { Neighbour } from '../../server/alloyTypes.ts';
+import { Prose } from '../../words/Prose.tsx';
 import { isSame, reportsInWords } from '../verdict/publishedInWords.ts';
 
 /** DOIs that stand in the table; the rest is counted. */
@@ -29,12 +30,16 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
             {nearest.map((one) => (
               <tr key={`${one.formula} ${formatComposition(one.composition)} ${one.import} ${one.melt}`}>
                 <th scope="row" className="plain">
-                  <Link href={`/alloys/${formatComposition(one.composition)}`}>{one.formula}</Link>
+                  <Link href={`/alloys/${formatComposition(one.composition)}`}>
+                    <Prose text={one.formula} />
+                  </Link>
                 </th>
                 <td className="number" data-label="Atoms that differ">
                   {isSame(one) ? 'the same' : formatPercent(one.distance, 1)}
                 </td>
-                <td data-label="Phases as reported">{reportsInWords(one)}</td>
+                <td data-label="Phases as reported">
+                  <Prose text={reportsInWords(one)} />
+                </td>
                 <td data-label="Where" className="cards-wide">
                   {one.melt === null ? null : (
                     <Link href={`/melts/${one.melt}`}>● your melt, as weighed</Link>

@@ -1,13 +1,13 @@
 import { Link } from 'wouter';
 import { formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
 import { phaseClasses } from '../../server/alloyTypes.ts';
-import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { classWords } from '../verdict/likelyInWords.ts';
 import { NearestTable } from './NearestTable.tsx';
 import { OwnPhase } from './OwnPhase.tsx';
 import './phases.css';
+import { Prose } from '../../words/Prose.tsx';
 
 /** The estimate of the phases: four classes, the likely set, its reliability and its basis; and what is published nearby. */
 export function PhaseSection({ alloy }: { alloy: AlloyState }) {
@@ -55,7 +55,9 @@ export function PhaseSection({ alloy }: { alloy: AlloyState }) {
           {record ? (
             <div className="column">
               <h3>How far to trust it</h3>
-              <p className="read-small">{tied(phase.trust)}</p>
+              <p className="read-small">
+                <Prose text={phase.trust} />
+              </p>
               <dl className="record-list">
                 <div>
                   <dt>Tells one phase from more (AUC; a coin: 0.50)</dt>

@@ -5,12 +5,12 @@ import { formatNumber, noValue } from '../../numbers/formatNumber.ts';
 import { axisRoom } from '../../plot/Axis.tsx';
 import { Figure } from '../../plot/Figure.tsx';
 import { useWidth } from '../../plot/useWidth.ts';
-import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { conditionsInWords } from '../conditionsInWords.ts';
 import { StrengthPlot } from './StrengthPlot.tsx';
 import { type Lattice, type StrengthPoint, strengthCurve } from './strengthCurve.ts';
 import './strength.css';
+import { Prose } from '../../words/Prose.tsx';
 
 const height = 300;
 const lattices: readonly Lattice[] = ['fcc', 'bcc'];
@@ -87,7 +87,8 @@ function Reasons({ alloy, curves, service }: CurvesProps & { alloy: AlloyState; 
             {value === null
               ? 'no value'
               : `${formatNumber(value, 0)} MPa${near.error === null ? ', error not measured' : ` ± ${formatNumber(100 * near.error, 0)} %`}`}{' '}
-            at {formatNumber(service, 0)} K, domain: {domainWords[near.domain]}. {tied(near.reason ?? '')}
+            at {formatNumber(service, 0)} K, domain: {domainWords[near.domain]}.{' '}
+            <Prose text={near.reason ?? ''} />
           </li>
         );
       })}

@@ -1,7 +1,6 @@
 import { Failed } from '../../frame/Failed.tsx';
 import { Waiting } from '../../frame/Waiting.tsx';
 import type { Explanation } from '../../server/alloyTypes.ts';
-import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { type Argument, argumentsOf } from './argumentsOf.ts';
@@ -10,6 +9,7 @@ import { knownInWords, latticeWords, likelyInWords } from './likelyInWords.ts';
 import { isSame, publishedInWords } from './publishedInWords.ts';
 import { surenessInWords } from './surenessInWords.ts';
 import './verdict.css';
+import { Prose } from '../../words/Prose.tsx';
 
 const groups: readonly { sign: Argument['sign']; mark: string; head: string }[] = [
   { sign: 'for', mark: '+', head: 'Speaks for one uniform phase' },
@@ -33,9 +33,15 @@ export function VerdictPanel({ alloy }: { alloy: AlloyState }) {
         <Dimmed alloy={alloy}>
           <Headline explanation={explanation} />
           {alloy.symbols.length > 1 ? (
-            <p className="read-small">{tied(surenessInWords(explanation.phase, evidence))}</p>
+            <p className="read-small">
+              <Prose text={surenessInWords(explanation.phase, evidence)} />
+            </p>
           ) : null}
-          {known ? null : <p className="read-small">{tied(publishedInWords(explanation.nearest))}</p>}
+          {known ? null : (
+            <p className="read-small">
+              <Prose text={publishedInWords(explanation.nearest)} />
+            </p>
+          )}
           <Arguments found={argumentsOf(alloy)} />
           {(['fcc', 'bcc'] as const)
             .filter((lattice) => explanation.phase.likely?.includes(lattice))
@@ -62,7 +68,9 @@ function Headline({ explanation: { nearest, phase, composition } }: { explanatio
   const known = first ? knownInWords(first) : null;
   return (
     <>
-      <p className="verdict-line">{tied(known ?? likelyInWords(phase))}</p>
+      <p className="verdict-line">
+        <Prose text={known ?? likelyInWords(phase)} />
+      </p>
       {known ? (
         <p className="read-small">From its formula alone: {lowerFirst(likelyInWords(phase))}</p>
       ) : null}
@@ -88,7 +96,7 @@ function Arguments({ found }: { found: readonly Argument[] }) {
             </dt>
             {members.map(({ words, at }) => (
               <dd key={words}>
-                {tied(words)}{' '}
+                <Prose text={words} />{' '}
                 <a href={`#${at}`} className="screen-only small" aria-label={`More on: ${words}`}>
                   more
                 </a>

@@ -2,8 +2,15 @@ import { useNarrow } from '../../frame/useNarrow.ts';
 import { SearchField } from '../SearchField.tsx';
 import type { AlloyFilters } from './alloyFilters.ts';
 
-/** Labels of phases as publications report them. */
+/** Labels of phases as publications report them, and as they are read where that is not the same. */
 const phases = ['FCC', 'BCC', 'FCC+BCC', 'B2', 'L12', 'HCP', 'Laves', 'Sec.', 'Other'];
+
+const read: Readonly<Record<string, string>> = {
+  L12: 'L1₂',
+  'Sec.': 'a second phase',
+  Other: 'another phase',
+};
+const optionText = (phase: string) => read[phase] ?? phase;
 
 interface AlloyFilterBarProps {
   filters: AlloyFilters;
@@ -42,7 +49,9 @@ export function AlloyFilterBar({ filters, change }: AlloyFilterBarProps) {
         <select value={phase} onChange={(event) => change({ phase: event.target.value })}>
           <option value="">any</option>
           {[...new Set([...phases, phase])].filter(Boolean).map((one) => (
-            <option key={one}>{one}</option>
+            <option key={one} value={one}>
+              {optionText(one)}
+            </option>
           ))}
         </select>
       </label>

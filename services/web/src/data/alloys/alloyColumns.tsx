@@ -1,6 +1,7 @@
 import { formatComposition, spacedComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { ShareBar } from '../../composition/ShareBar.tsx';
+import { Prose } from '../../words/Prose.tsx';
 import type { PublishedAlloyView } from '../dataTypes.ts';
 import type { TableColumn } from '../table/tableColumn.ts';
 
@@ -24,8 +25,16 @@ export const alloyColumns: readonly TableColumn<PublishedAlloyView>[] = [
     cell: ({ own, import: number }) =>
       own ? <Link href={number === null ? '/data/imports' : `/data/imports/${number}`}>● yours</Link> : '',
   },
-  { ...words, id: 'name', name: 'Name', width: 13, value: ({ name }) => name || null },
-  { ...words, id: 'phases', name: 'Phases', width: 9, value: ({ phases }) => phases ?? 'none reported' },
+  {
+    ...{ ...words, id: 'name', name: 'Name', width: 13 },
+    value: ({ name }) => name || null,
+    cell: ({ name }) => (name ? <Prose text={name} /> : null),
+  },
+  {
+    ...{ ...words, id: 'phases', name: 'Phases', width: 9 },
+    value: ({ phases }) => phases ?? 'none reported',
+    cell: ({ phases }) => <Prose text={phases ?? 'none reported'} />,
+  },
   { ...words, id: 'process', name: 'Made by', width: 8, value: ({ process }) => process },
   {
     ...{ ...words, id: 'source', name: 'Source', width: 22 },

@@ -2,8 +2,8 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import { Failed } from '../../frame/Failed.tsx';
 import { Waiting } from '../../frame/Waiting.tsx';
-import { formatNumber } from '../../numbers/formatNumber.ts';
 import { pairsQuery } from '../../server/queries.ts';
+import { enthalpyText } from '../pairs/enthalpyText.ts';
 import { partnersOf } from '../pairs/partnersOf.ts';
 
 /** Partners at each end that are named. */
@@ -20,7 +20,7 @@ export function ElementPairs({ symbol }: { symbol: string }) {
     <ul className="data-partners">
       {some.map(({ partner, mixingEnthalpy }) => (
         <li key={partner}>
-          <Link href={`/data/elements/${partner}`}>{partner}</Link> {formatNumber(mixingEnthalpy, 1)}
+          <Link href={`/data/elements/${partner}`}>{partner}</Link> {enthalpyText(mixingEnthalpy)}
         </li>
       ))}
     </ul>

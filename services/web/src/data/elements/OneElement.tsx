@@ -109,7 +109,13 @@ function Values({ element, own }: { element: ElementView; own: readonly OwnColum
           {columns.map(({ id, name, symbol, unit, meaning }) => (
             <tr key={id}>
               <th scope="row" className="plain">
-                {name} {symbol === '' ? '' : <Notation text={symbol} />}
+                {name}
+                {symbol === '' ? null : (
+                  <>
+                    {'\u00a0'}
+                    <Notation text={symbol} />
+                  </>
+                )}
                 <span className="small quiet data-meaning">{meaning}</span>
               </th>
               <td className="number">{valueInWords(element, id)}</td>

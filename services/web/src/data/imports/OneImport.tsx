@@ -43,7 +43,12 @@ function WholeImport({ version }: { version: ImportVersion & { csv: string } }) 
       </div>
       <p className="read">
         {kindOf(kind).name}, stored {formatInstant(at)}: {formatCount(rows)} {rows === 1 ? 'row' : 'rows'},{' '}
-        {countsInWords(counts)} at that time. <Link href="/data/versions">{searchesInWords(searches)}</Link>
+        {countsInWords(counts)} at that time.{' '}
+        {searches === 0 ? (
+          searchesInWords(searches)
+        ) : (
+          <Link href="/data/versions">{searchesInWords(searches)}</Link>
+        )}
       </p>
       <ForceButton version={version} />
       <p className="row">

@@ -1,10 +1,11 @@
 import { type KeyboardEvent, memo, useLayoutEffect, useMemo, useRef } from 'react';
 import { Link, useLocation } from 'wouter';
 import '../../alloy/competes/competes.css';
-import { formatNumber, noValue } from '../../numbers/formatNumber.ts';
+import { noValue } from '../../numbers/formatNumber.ts';
 import { elementBySymbol } from '../../periodic/allElements.ts';
 import type { PairView } from '../../server/types.ts';
 import { useAddress } from '../useAddress.ts';
+import { enthalpyText } from './enthalpyText.ts';
 import { toneOf } from './pairChoice.ts';
 
 interface PairMatrixProps {
@@ -155,7 +156,7 @@ const MatrixRow = memo(function MatrixRow({ symbol, symbols, byKey, at, onChoose
             className={pair ? `pair-${toneOf(pair.mixingEnthalpy)}` : 'matrix-none'}
             onClick={() => onChoose({ at: `${symbol}-${other}` })}
           >
-            {pair ? short(pair.mixingEnthalpy) : symbol === other ? '' : noValue}
+            {pair ? enthalpyText(pair.mixingEnthalpy) : symbol === other ? '' : noValue}
             {pair?.import == null ? '' : '*'}
           </td>
         );
@@ -163,11 +164,6 @@ const MatrixRow = memo(function MatrixRow({ symbol, symbols, byKey, at, onChoose
     </tr>
   );
 });
-
-/** Whole numbers as they are; halves as halves. */
-function short(value: number): string {
-  return formatNumber(value, Number.isInteger(value) ? 0 : 1);
-}
 
 /** The chosen pair in words. */
 function Readout({ one, other, pair }: { one: string; other: string; pair: PairView | undefined }) {
@@ -184,7 +180,7 @@ function Readout({ one, other, pair }: { one: string; other: string; pair: PairV
         'An element with itself has none.'
       ) : pair ? (
         <>
-          <b>{short(pair.mixingEnthalpy)} kJ/mol</b>
+          <b>{enthalpyText(pair.mixingEnthalpy)} kJ/mol</b>
           {pair.import == null ? '' : ` * from your import ${pair.import}`}{' '}
           <Link href={alloyOf(one, other)}>The equimolar alloy</Link>
         </>
