@@ -101,7 +101,7 @@ export const workloads: readonly Workload[] = [
   {
     name: 'eight-limits',
     specification: eight,
-    sample: { oneIn: 2, group: 64 },
+    sample: whole,
     reference: { oneIn: 50, points: 2000 },
   },
   {
