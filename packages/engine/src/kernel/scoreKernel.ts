@@ -168,6 +168,7 @@ class KernelSearch {
       points += more ?? 0;
       return more !== null;
     };
+    if (firstSystem === endSystem) this.makeReady(alone);
     const order = this.orderOf(chunk);
     let system: number[] = [];
     // A loop, for a generator stays in the interpreter until it is called anew.
@@ -298,7 +299,15 @@ class KernelSearch {
     numbers: readonly [number, number],
     lanes: Lanes,
   ): boolean {
-    const elements = systems[0].length;
+    const one = this.kernelFor(systems[0].length, lanes);
+    this.kernel = one;
+    this.systems = systems;
+    this.numbers = numbers;
+    this.kept.enter(numbers[0]);
+    return one.enter(systems);
+  }
+
+  private kernelFor(elements: number, lanes: Lanes): Kernel {
     const key = `${elements} ${lanes}`;
     let one = this.kernels.get(key);
     if (one === undefined) {
@@ -308,11 +317,14 @@ class KernelSearch {
       );
       this.kernels.set(key, one);
     }
-    this.kernel = one;
-    this.systems = systems;
-    this.numbers = numbers;
-    this.kept.enter(numbers[0]);
-    return one.enter(systems);
+    return one;
+  }
+
+  /** Makes the kernel that most points of the search need. */
+  private makeReady(alone: boolean): void {
+    const { grid, systems } = this.prepared;
+    if (systems.count > 0)
+      this.kernelFor(grid.components.max, alone || systems.count === 1 ? 'line' : 'systems');
   }
 
   /** Sweeps a box of the systems entered, from the number of its first point on; how many points it has, null when stopped. */
