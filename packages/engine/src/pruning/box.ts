@@ -18,7 +18,7 @@ export function tightBox(low: readonly number[], high: readonly number[], total:
 }
 
 /** What the sum leaves no room for is cut from the bounds, in place; false where no point is left. */
-function tighten({ low, high, total }: Box): boolean {
+export function tighten({ low, high, total }: Box): boolean {
   let least = 0;
   let most = 0;
   for (let at = 0; at < low.length; at += 1) {
@@ -35,6 +35,13 @@ function tighten({ low, high, total }: Box): boolean {
     if (to - from > below) low[at] = to - below;
   }
   return true;
+}
+
+/** How much room a box has: of two boxes of one system, one in the other, a cheap measure of which share of it is left. */
+export function roomIn({ low, high }: Box): number {
+  let room = 1;
+  for (let at = 0; at < low.length; at += 1) room *= high[at]! - low[at]! + 1;
+  return room;
 }
 
 /** The point of a box that comes first in the order of numbers. */

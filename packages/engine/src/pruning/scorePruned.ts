@@ -5,10 +5,11 @@ import { kernelTask } from '../kernel/kernelTask.ts';
 import type { PointNumbering } from '../pointNumbering.ts';
 import type { Prepared } from '../prepare.ts';
 import type { ScoreOptions } from '../scoring.ts';
-import { type Box, firstPointOf, halvesOf, pointsIn, widestOf } from './box.ts';
+import { type Box, firstPointOf, halvesOf, pointsIn, roomIn, widestOf } from './box.ts';
 import { conditionsOnLines, type KernelSweep, kernelSweep, type SweptSystem } from './kernelSweep.ts';
 import { knownNumberings } from './knownNumberings.ts';
 import { type LineConditions, lineConditions } from './lineConditions.ts';
+import { type Narrowing, narrowing } from './narrowing.ts';
 import { type PointLook, pointLook } from './pointLook.ts';
 import { type QuickerWay, quickerWay } from './quickerWay.ts';
 import { rangeBoxes } from './rangeBoxes.ts';
@@ -18,6 +19,8 @@ import { type WholeBox, wholeBoxes } from './wholeBoxes.ts';
 
 /** A box of so many points is gone through rather than halved. */
 const pointsToSweep = 2048;
+/** A box that was made narrower is bounded anew when this share of its room is left, or less. */
+const worthBounding = 0.6;
 /** How often the search asks whether to stop: after so many boxes. */
 const turnsBetweenQuestions = 32;
 
@@ -57,11 +60,12 @@ export function scorePruned(
 ): Outcome | null {
   const { ranking, systems, grid, plan } = prepared;
   const counting = plan.specification.tally === 'all';
-  const { tests, lines, look: lookFor, numberings, sweep, boxOf, conditions, ways } = partsOf(prepared);
+  const { look: lookFor, numberings, ...shared } = partsOf(prepared);
+  const { tests, sweep, boxOf } = shared;
   const kept = keptPoints(ranking, options.cutOff);
   const look = lookFor(kept);
   sweep?.begin(kept);
-  const search = { tests, lines, look, kept, counting, options, mostToSweep, sweep, boxOf, conditions, ways };
+  const search = { ...shared, look, kept, counting, options, mostToSweep };
   const pairs = new Map<WholeBox, Waiting>();
   const isWhole = chunk.firstPoint === 0 && chunk.endPoint === null;
   const mostInPair = sweep && isWhole && ranking.keepPerSystem === 0 ? kernelPace * mostToSweep : 0;
@@ -131,18 +135,12 @@ export function scorePruned(
   };
 }
 
-interface Search {
-  tests: RegionTests;
-  lines: Sieve;
+interface Search extends Omit<Parts, 'look' | 'numberings'> {
   look: PointLook;
   kept: KeptPoints;
   counting: boolean;
   options: ScoreOptions;
   mostToSweep: number;
-  sweep: KernelSweep | null;
-  boxOf: Parts['boxOf'];
-  conditions: LineConditions;
-  ways: Parts['ways'];
 }
 
 /** The systems by the best key that bounds of the whole system allow, best first, and how many points they all have. */
@@ -194,16 +192,29 @@ function searchOpen(first: OpenBox, system: SweptSystem, search: Search, byKerne
   const open: OpenBox[] = [];
   let passed = 0;
 
-  /** Puts a box among the open ones unless it is decided. */
-  function add(box: Box, limitsBefore: readonly number[]): void {
-    tests.bound(box);
-    const bestKey = tests.bestKey();
-    const dull = isDull(box, bestKey, system, search);
-    if (dull && !counting) return;
-    const limits = tests.stillOpen(limitsBefore);
-    if (limits === null) return;
-    if (dull && limits.length === 0) passed += pointsIn(box);
-    else open.push({ box, limits, bestKey });
+  /** Puts a box among the open ones unless it is decided; where nothing is counted, what can be cut off is left. */
+  function add(given: Box, limitsBefore: readonly number[]): void {
+    let [box, before] = [given, limitsBefore];
+    for (;;) {
+      tests.bound(box);
+      const bestKey = tests.bestKey();
+      const dull = isDull(box, bestKey, system, search);
+      if (dull && !counting) return;
+      const limits = tests.stillOpen(before);
+      if (limits === null) return;
+      if (counting) {
+        if (dull && limits.length === 0) passed += pointsIn(box);
+        else open.push({ box, limits, bestKey });
+        return;
+      }
+      const part = narrowPart(box, limits, search);
+      if (part === null) return;
+      if (part === box || roomIn(part) > worthBounding * roomIn(box)) {
+        open.push({ box: part, limits, bestKey });
+        return;
+      }
+      [box, before] = [part, limits];
+    }
   }
 
   add(first.box, first.limits);
@@ -245,6 +256,12 @@ function sweepBox({ box, limits }: OpenBox, system: SweptSystem, search: Search)
   return sweep.one(system, box, conditions);
 }
 
+/** The part of the box bounded last that points to be kept may lie in; null where there is none. */
+function narrowPart(box: Box, limits: readonly number[], { tests, kept, narrower, all }: Search): Box | null {
+  tests.fill(all, limits, kept.worstKey());
+  return narrower.narrowed(box, all);
+}
+
 /** Goes through the points of a box line by line; how many pass without having been looked at. */
 function goThrough({ box, limits }: OpenBox, dull: boolean, search: Search): number {
   const { tests, lines, look, kept, counting } = search;
@@ -273,7 +290,10 @@ interface Parts {
   look: (kept: KeptPoints) => PointLook;
   numberings: (system: readonly number[]) => PointNumbering;
   boxOf: (system: readonly number[]) => WholeBox;
+  /** What the kernel cuts lines by, and what boxes are cut by. */
   conditions: LineConditions;
+  all: LineConditions;
+  narrower: Narrowing;
   ways: QuickerWay<'kernel' | 'lines'>;
   /** Null where no kernel is made. */
   sweep: KernelSweep | null;
@@ -295,6 +315,8 @@ function partsOf(prepared: Prepared): Parts {
       boxOf: wholeBoxes(grid),
       ways: quickerWay<'kernel' | 'lines'>('kernel', 'lines'),
       conditions: lineConditions(conditionsOnLines, grid.components.max),
+      all: lineConditions(2 * limits.length + 1, grid.components.max),
+      narrower: narrowing(grid.components.max),
     };
     parts.set(prepared, known);
   }

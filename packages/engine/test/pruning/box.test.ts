@@ -2,7 +2,15 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { prepare } from '../../src/index.ts';
 import { pointNumbering } from '../../src/pointNumbering.ts';
-import { type Box, firstPointOf, halvesOf, pointsIn, tightBox, widestOf } from '../../src/pruning/box.ts';
+import {
+  type Box,
+  firstPointOf,
+  halvesOf,
+  pointsIn,
+  roomIn,
+  tightBox,
+  widestOf,
+} from '../../src/pruning/box.ts';
 import { rangeBoxes } from '../../src/pruning/rangeBoxes.ts';
 import { planOf } from '../fixtures/plans.ts';
 import { smallGrids } from '../fixtures/specifications.ts';
@@ -60,6 +68,7 @@ test('halves share out the points of a box', () => {
       const box = tightBox(low, high, total);
       if (box === null || pointsIn(box) < 2) return;
       const [lower, upper] = halvesOf(box, widestOf(box));
+      expect(Math.max(roomIn(lower), roomIn(upper))).toBeLessThan(roomIn(box));
       const shared = [...pointsOf(lower), ...pointsOf(upper)].map(String).sort();
       expect(shared).toEqual(pointsOf(box).map(String).sort());
     }),
