@@ -778,7 +778,8 @@ export const problems = {
     status: 503,
     exit: 2,
     text: ({ file }: { file: string }) => `The database ${file} is in use by another process.`,
-    remedy: 'Stop the other process, or name another file: a database has one writer.',
+    remedy:
+      'Stop the other process, or name another file: one process works on the searches of a database. Short commands go on beside it.',
   },
   'store/newer': {
     status: 500,

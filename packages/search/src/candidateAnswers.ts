@@ -1,6 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import { type CandidateQuery, problem } from '@tiegel/contract';
-import type { Store } from '@tiegel/store';
+import type { JoinedStore } from '@tiegel/store';
 import type { StoredNames } from './candidateColumns.ts';
 import { candidateSet, checkQuery, gridParts } from './candidateQueries.ts';
 import { ordersInMaking } from './ordersInMaking.ts';
@@ -9,7 +9,7 @@ import type { Searches } from './searches.ts';
 
 /** What is asked of the candidates of a search: see Searches. */
 export function candidateAnswers(
-  store: Store,
+  store: JoinedStore,
   { known, view }: Records,
 ): Pick<Searches, 'ready' | 'ordersInMaking' | 'candidates' | 'candidate' | 'candidateAt' | 'export'> {
   const making = ordersInMaking(store);

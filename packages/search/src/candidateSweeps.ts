@@ -1,6 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import { type CandidateQuery, effectivePool, fault, ProblemError } from '@tiegel/contract';
-import type { CandidateColumns, Store } from '@tiegel/store';
+import type { CandidateColumns, JoinedStore } from '@tiegel/store';
 import { inStore } from './candidateAnswers.ts';
 import { candidateSet, checkQuery } from './candidateQueries.ts';
 import { elementUse } from './elementUse.ts';
@@ -18,7 +18,7 @@ const alwaysThere = 200;
  * between two of them everybody else is answered.
  */
 export function candidateSweeps(
-  store: Store,
+  store: JoinedStore,
   { known }: Records,
 ): Pick<Searches, 'values' | 'elementUse' | 'tradeOff' | 'keptSystems' | 'searchDistributions'> {
   function opened(id: string, query: CandidateQuery, quantities: readonly string[]) {

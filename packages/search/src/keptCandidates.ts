@@ -1,4 +1,4 @@
-import type { Store } from '@tiegel/store';
+import type { JoinedStore } from '@tiegel/store';
 import { candidateAnswers } from './candidateAnswers.ts';
 import { candidateSweeps } from './candidateSweeps.ts';
 import { records } from './records.ts';
@@ -6,7 +6,7 @@ import type { Searches } from './searches.ts';
 
 /** The searches of a store and their candidates, for who only reads them: no search goes on. Throws as those of Searches do. */
 export function keptCandidates(
-  store: Store,
+  store: JoinedStore,
 ): Pick<Searches, 'list' | 'view' | 'ready' | 'candidates' | 'candidateAt' | 'keptSystems'> {
   const standing = records(store, { trouble: () => undefined, underway: () => undefined });
   const { list, view } = standing;

@@ -1,6 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import type { CandidateQuery } from '@tiegel/contract';
-import type { CandidateSet, Store } from '@tiegel/store';
+import type { CandidateSet, JoinedStore } from '@tiegel/store';
 
 /** An order of a search's candidates that is being made: by which quantity, and which share of the work is done, 0 to 1. */
 export interface OrderInMaking {
@@ -17,7 +17,7 @@ export interface OrdersInMaking {
   of(search: number): OrderInMaking[];
 }
 
-export function ordersInMaking({ candidates }: Pick<Store, 'candidates'>): OrdersInMaking {
+export function ordersInMaking({ candidates }: Pick<JoinedStore, 'candidates'>): OrdersInMaking {
   const running = new Map<string, OrderInMaking & { search: number; done: Promise<void> }>();
 
   async function make(steps: Generator<number>, tell: (share: number) => void): Promise<void> {

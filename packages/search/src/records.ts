@@ -1,5 +1,5 @@
 import { problem, type SearchView } from '@tiegel/contract';
-import type { SearchRecord, Store } from '@tiegel/store';
+import type { JoinedStore, SearchRecord } from '@tiegel/store';
 import { textOf } from './textOf.ts';
 import { viewOf } from './viewOf.ts';
 import type { Work } from './work.ts';
@@ -14,7 +14,7 @@ export interface Records {
   list(): SearchView[];
 }
 
-export function records(store: Store, work: Pick<Work, 'trouble' | 'underway'>): Records {
+export function records(store: JoinedStore, work: Pick<Work, 'trouble' | 'underway'>): Records {
   /** A search that the store refused something of is paused, whatever the store could still write down. */
   function standing(record: SearchRecord): SearchRecord {
     const trouble = work.trouble(record.id);

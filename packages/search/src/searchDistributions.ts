@@ -1,5 +1,5 @@
 import type { SearchDistributions } from '@tiegel/contract';
-import type { CandidateColumns, Store } from '@tiegel/store';
+import type { CandidateColumns, JoinedStore } from '@tiegel/store';
 import { gridDraw } from './gridDraw.ts';
 import { shareError } from './shareError.ts';
 import { edgesFor, spreadOver } from './spreads.ts';
@@ -20,7 +20,7 @@ interface Asked {
  * is that of the plan on the data of the plan, so that nothing here depends on what day it is.
  */
 export async function searchDistributions(
-  store: Store,
+  store: JoinedStore,
   { number, quantities, kept }: Asked,
 ): Promise<Omit<SearchDistributions, 'among'>> {
   const plan = store.searches.plan(number);

@@ -1,11 +1,12 @@
 import type { CandidateQuery } from '@tiegel/contract';
 import { columnOf } from './candidateColumns.ts';
 import type { CandidateSet } from './candidateSet.ts';
-import { type ColumnBlocks, columnBlocks, type Numbers } from './columnBlocks.ts';
+import { columnBlocks, type Numbers } from './columnBlocks.ts';
 import { columnCache } from './columnCache.ts';
 import { compositionHash } from './compositionHash.ts';
-import type { Connection } from './connections.ts';
+import type { Connections } from './connections.ts';
 import { sortedPlaces } from './sortedPlaces.ts';
+import { whenFree } from './whenFree.ts';
 
 type Direction = CandidateQuery['direction'];
 
@@ -45,7 +46,10 @@ export interface CandidateArrays {
 }
 
 /** @param mostBytes up to which columns are held */
-export function candidateArrays(connection: Connection, mostBytes: number): CandidateArrays {
+export function candidateArrays(
+  { main: connection, patienceMs }: Pick<Connections, 'main' | 'patienceMs'>,
+  mostBytes: number,
+): CandidateArrays {
   const blocks = columnBlocks(connection);
   const cache = columnCache((mostBytes * 3) / 4);
   // Apart, so that whoever turns the pages of a filter finds it, whatever columns come and go.
@@ -86,6 +90,18 @@ export function candidateArrays(connection: Connection, mostBytes: number): Cand
     );
   }
 
+  const writeOrder = connection.transaction((search: number, name: string, order: Uint32Array) => {
+    for (let first = 0; first < order.length; first += placesInBlock) {
+      blocks.write(search, name, first, order.subarray(first, first + placesInBlock));
+    }
+  });
+  /** Stores an order. One that cannot be stored, on a full disk, serves as long as it is held. */
+  function keepOrder(search: number, name: string, order: Uint32Array): void {
+    try {
+      whenFree(() => writeOrder.immediate(search, name, order), patienceMs);
+    } catch {}
+  }
+
   return {
     values,
     presence: (set, symbol) =>
@@ -124,7 +140,7 @@ export function candidateArrays(connection: Connection, mostBytes: number): Cand
       const column = values(set, quantity);
       yield 0;
       const order = yield* sortedPlaces(column, direction);
-      keep(connection, blocks, set.search, name, order);
+      keepOrder(set.search, name, order);
       return cache.put(set.search, name, order);
     },
     isMade({ search }, quantity, direction) {
@@ -145,23 +161,4 @@ export function candidateArrays(connection: Connection, mostBytes: number): Cand
       filtered.forget(search);
     },
   };
-}
-
-/** Stores an order. One that cannot be stored, on a full disk, serves as long as it is held. */
-function keep(
-  connection: Connection,
-  blocks: ColumnBlocks,
-  search: number,
-  name: string,
-  order: Uint32Array,
-): void {
-  try {
-    connection
-      .transaction(() => {
-        for (let first = 0; first < order.length; first += placesInBlock) {
-          blocks.write(search, name, first, order.subarray(first, first + placesInBlock));
-        }
-      })
-      .immediate();
-  } catch {}
 }

@@ -8,12 +8,14 @@ export function columnOf(quantity: string): string {
 
 /** Adds the columns that are not there yet; candidates stored before have no value in them. */
 export function addColumns(connection: Connection, quantities: readonly string[]): void {
+  for (const column of missingColumns(connection, quantities))
+    connection.exec(`alter table candidate add column ${column} real`);
+}
+
+/** The columns of these quantities that are not there. */
+export function missingColumns(connection: Connection, quantities: readonly string[]): string[] {
   const names = connection.prepare("select lower(name) from pragma_table_info('candidate')").pluck().all();
   const present = new Set(names as string[]);
-  for (const quantity of quantities) {
-    const column = columnOf(quantity);
-    // SQLite's column names do not tell capitals from small letters.
-    if (!present.has(column.toLowerCase()))
-      connection.exec(`alter table candidate add column ${column} real`);
-  }
+  // SQLite's column names do not tell capitals from small letters.
+  return quantities.map(columnOf).filter((column) => !present.has(column.toLowerCase()));
 }

@@ -49,7 +49,7 @@ export function candidateTable(
 ): CandidateTable {
   const { main } = connections;
   addColumns(main, columns);
-  const arrays = candidateArrays(main, held);
+  const arrays = candidateArrays(connections, held);
   const blocks = columnBlocks(main);
   const source = { connection: main, arrays, rows: candidateRows(main) };
   const insert = candidateInsertion(main);

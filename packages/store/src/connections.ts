@@ -4,7 +4,7 @@ import { migrate, refuseForeign } from './migrate.ts';
 export type Connection = Database.Database;
 
 /**
- * The connections of the one process that writes.
+ * The connections of a process: of the one that works on the searches, or of one that joined it.
  *
  * - `main`: searches, chunks, candidates. Not synchronised at each commit: a power cut may take
  *   the last ones, and their chunks run again; the file stays whole.
@@ -16,6 +16,10 @@ export interface Connections {
   main: Connection;
   durable: Connection;
   openReader(): Connection;
+  /** From now on a lock of another process is told at once, not waited for: whenFree waits instead. */
+  tellLocks(): void;
+  /** for how long, ms */
+  patienceMs: number;
   close(): void;
 }
 
@@ -26,12 +30,15 @@ export interface ConnectionOptions {
   busyTimeoutMs?: number;
 }
 
+/** A server answers nobody while it waits. */
+const usualPatienceMs = 5_000;
+
 /** Cache of a connection, KiB: small, for all connections together share a process of 300 MB. */
 const cacheKibibytes = { main: 16_000, durable: 2_000, reader: 8_000 };
 
 /** Opens a database file, made when it is not there, in its newest form. Throws as refuseForeign and migrate do. */
 export function openConnections(file: string, options: ConnectionOptions = {}): Connections {
-  const timeout = options.busyTimeoutMs ?? 5_000;
+  const timeout = options.busyTimeoutMs ?? usualPatienceMs;
   const open: Connection[] = [];
   const close = () => {
     for (const one of open.toReversed()) one.close();
@@ -47,7 +54,13 @@ export function openConnections(file: string, options: ConnectionOptions = {}): 
     open.push(durable);
     prepare(durable, 'FULL', cacheKibibytes.durable);
     for (const one of open) limit(one, options.maximumBytes);
-    return { main, durable, openReader: () => reader(file, timeout), close };
+    const tellLocks = () => {
+      for (const one of open) one.pragma('busy_timeout = 0');
+    };
+    return {
+      ...{ main, durable, tellLocks, close, patienceMs: timeout },
+      openReader: () => reader(file, timeout),
+    };
   } catch (error) {
     close();
     throw error;

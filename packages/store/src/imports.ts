@@ -27,6 +27,8 @@ export interface ImportTable {
    * same key, sent again because the answer was lost, gives what it kept the first time.
    */
   enter(one: NewImport, at: string, key?: string | null): { stored: StoredImport; created: boolean };
+  /** Tells states of this table apart: another text exactly where another connection, of any process, has changed it. */
+  state(): string;
   find(number: number): StoredImport | null;
   /** The newest first. */
   list(): StoredImport[];
@@ -55,6 +57,15 @@ export function importTable(durable: Connection): ImportTable {
   const withdrawSubject = durable.prepare(
     'update data_import set withdrawn_at = ? where kind = ? and subject = ? and withdrawn_at is null',
   );
+  // Counts commits of other connections, and costs next to nothing.
+  const commitsElsewhere = durable.prepare('pragma data_version').pluck();
+  // Of a row only this ever changes.
+  const marks = durable
+    .prepare(
+      "select group_concat(number || ' ' || coalesce(withdrawn_at, '') order by number) from data_import",
+    )
+    .pluck();
+  let [counted, state] = [-1, ''];
   const enter = durable.transaction((one: NewImport, at: string, key: string | null) => {
     const before = key === null ? undefined : byKey.get(key);
     if (before !== undefined) return { stored: read(before), created: false };
@@ -64,6 +75,11 @@ export function importTable(durable: Connection): ImportTable {
   });
   return {
     enter: (one, at, key = null) => enter.immediate(one, at, key),
+    state() {
+      const commits = commitsElsewhere.get() as number;
+      if (commits !== counted) [counted, state] = [commits, (marks.get() as string | null) ?? ''];
+      return state;
+    },
     find(number) {
       const row = byNumber.get(number);
       return row === undefined ? null : read(row);

@@ -4,6 +4,7 @@ export type { CandidateColumns } from './candidateValues.ts';
 export type { ChargeSheetTable, StoredChargeSheet } from './chargeSheets.ts';
 export type { ImportTable, StoredImport } from './imports.ts';
 export type { NewCandidates } from './insertCandidates.ts';
+export { type JoinedStore, joinStore } from './joinStore.ts';
 export { type Ledger, MERGED } from './ledger.ts';
 export { type MeltTable, type MeltVersion, meltId, type StoredAttachment, type StoredMelt } from './melts.ts';
 export { openStore, type Store, type StoreOptions } from './openStore.ts';

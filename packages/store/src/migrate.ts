@@ -29,13 +29,24 @@ export function refuseForeign(database: Database.Database): void {
  * counted by SQLite's user_version. Throws store/newer for a database of a later release.
  */
 export function migrate(database: Database.Database, steps: readonly string[] = migrations()): void {
+  const form = checkedForm(database, steps);
+  for (const [place, step] of steps.entries()) {
+    if (place >= form) database.transaction(() => advance(database, step, place + 1)).immediate();
+  }
+}
+
+/** Whether migrate would change a database. Throws store/newer as it does. */
+export function formOf(database: Database.Database): 'older' | 'newest' {
+  const steps = migrations();
+  return checkedForm(database, steps) < steps.length ? 'older' : 'newest';
+}
+
+function checkedForm(database: Database.Database, steps: readonly string[]): number {
   const form = database.pragma('user_version', { simple: true }) as number;
   if (form > steps.length) {
     throw problem('store/newer', { file: database.name, found: form, known: steps.length });
   }
-  for (const [place, step] of steps.entries()) {
-    if (place >= form) database.transaction(() => advance(database, step, place + 1)).immediate();
-  }
+  return form;
 }
 
 function advance(database: Database.Database, step: string, form: number): void {

@@ -24,7 +24,7 @@ export interface StoreOptions extends ConnectionOptions {
   columns: readonly string[];
 }
 
-/** The one writer of a database. Every function may throw a problem store/...; nothing is half stored then. */
+/** A database that is open. Every function may throw a problem store/...; nothing is half stored then. */
 export interface Store {
   searches: SearchTable;
   ledger: Ledger;
@@ -37,9 +37,10 @@ export interface Store {
 }
 
 /**
- * Opens the one writer of a database file.
+ * Opens a database file for the one process that works on its searches; others may join it
+ * meanwhile, for what people write down (joinStore).
  *
- * Throws store/in-use when another process has it open, store/foreign, store/newer,
+ * Throws store/in-use when another process works on it, store/foreign, store/newer,
  * store/unreachable and the other problems of a file that does not answer.
  */
 export function openStore(options: StoreOptions): Store {
@@ -48,7 +49,7 @@ export function openStore(options: StoreOptions): Store {
   makeFolder(file);
   const release = openedFrom(file, () => ownership(file));
   try {
-    return openedFrom(file, () => opened(file, options, [release, remove]));
+    return openedFrom(file, () => tablesOf(file, options, [release, remove]));
   } catch (error) {
     release();
     remove();
@@ -56,17 +57,27 @@ export function openStore(options: StoreOptions): Store {
   }
 }
 
-function opened(file: string, options: StoreOptions, afterwards: (() => void)[]): Store {
+/** The tables of a database over connections of its own; at close what is given follows. */
+export function tablesOf(
+  file: string,
+  options: Omit<StoreOptions, 'file'>,
+  afterwards: readonly (() => void)[],
+): Store {
   const connections = openConnections(file, options);
-  const { main, durable } = connections;
+  const { main, durable, patienceMs } = connections;
+  const guarded = <Part extends object>(part: Part) => withStoreProblems(part, file, patienceMs);
+  const tables = {
+    searches: guarded(searchTable(main)),
+    ledger: guarded(ledger(main)),
+    candidates: guarded(candidateTable(connections, options.columns)),
+    imports: guarded(importTable(durable)),
+    shortlists: guarded(shortlistTable(durable)),
+    chargeSheets: guarded(chargeSheetTable(durable)),
+    melts: guarded(meltTable(durable)),
+  };
+  connections.tellLocks();
   return {
-    searches: withStoreProblems(searchTable(main), file),
-    ledger: withStoreProblems(ledger(main), file),
-    candidates: withStoreProblems(candidateTable(connections, options.columns), file),
-    imports: withStoreProblems(importTable(durable), file),
-    shortlists: withStoreProblems(shortlistTable(durable), file),
-    chargeSheets: withStoreProblems(chargeSheetTable(durable), file),
-    melts: withStoreProblems(meltTable(durable), file),
+    ...tables,
     close() {
       connections.close();
       for (const act of afterwards) act();
@@ -74,7 +85,8 @@ function opened(file: string, options: StoreOptions, afterwards: (() => void)[])
   };
 }
 
-function openedFrom<Value>(file: string, open: () => Value): Value {
+/** What an opening gives; what SQLite says against it as a problem of the table. */
+export function openedFrom<Value>(file: string, open: () => Value): Value {
   try {
     return open();
   } catch (error) {
@@ -90,7 +102,8 @@ function temporaryFile(): { file: string; remove: () => void } {
   };
 }
 
-function makeFolder(file: string): void {
+/** Makes the folder of a file. Throws store/unreachable. */
+export function makeFolder(file: string): void {
   try {
     mkdirSync(dirname(file), { recursive: true });
   } catch (error) {

@@ -1,15 +1,18 @@
 import { problem } from '@tiegel/contract';
 import Database from 'better-sqlite3';
 
+/** How long a start waits for a command that is just making the database, ms. */
+const patienceMs = 2_000;
+
 /**
- * Makes this process the one that works on a database file, until the function returned is called
+ * Makes this process the one that works on the searches of a database file, until the function returned is called
  * or the process ends in any way: SQLite's lock on a file beside it, which the system lets go when
  * its holder dies. Two processes on one ledger would each merge only what they collected.
  *
  * Throws store/in-use.
  */
 export function ownership(file: string): () => void {
-  const lock = new Database(`${file}-owner`, { timeout: 0 });
+  const lock = new Database(`${file}-owner`, { timeout: patienceMs });
   try {
     lock.exec('begin exclusive');
   } catch (error) {

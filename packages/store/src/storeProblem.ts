@@ -1,5 +1,6 @@
 import { type ProblemCode, type ProblemError, problem } from '@tiegel/contract';
 import Database from 'better-sqlite3';
+import { whenFree } from './whenFree.ts';
 
 /** SQLite's primary result codes that have an answer of their own; extended codes begin with them. */
 const codes: readonly (readonly [string, ProblemCode])[] = [
@@ -23,19 +24,26 @@ function told(answer: ProblemError, cause: Error): ProblemError {
   return answer;
 }
 
-/** The same functions, whose SQLite errors are problems of the table. */
-export function withStoreProblems<Part extends object>(part: Part, file: string): Part {
+/**
+ * The same functions, which wait as whenFree does while another process has the lock, and whose
+ * SQLite errors are problems of the table.
+ */
+export function withStoreProblems<Part extends object>(part: Part, file: string, patienceMs: number): Part {
   const guarded = Object.entries(part).map(([name, value]) => [
     name,
-    typeof value === 'function' ? guard(value as (...values: unknown[]) => unknown, file) : value,
+    typeof value === 'function' ? guard(value as (...values: unknown[]) => unknown, file, patienceMs) : value,
   ]);
   return Object.fromEntries(guarded) as Part;
 }
 
-function guard(act: (...values: unknown[]) => unknown, file: string): (...values: unknown[]) => unknown {
+function guard(
+  act: (...values: unknown[]) => unknown,
+  file: string,
+  patienceMs: number,
+): (...values: unknown[]) => unknown {
   return (...values) => {
     try {
-      return act(...values);
+      return whenFree(() => act(...values), patienceMs);
     } catch (error) {
       throw storeProblem(error, file);
     }

@@ -19,7 +19,7 @@ import {
 } from '@tiegel/elements';
 import { phaseClassOf } from '@tiegel/elements/publishedAlloys';
 import type { ObservedAlloy } from '@tiegel/insight';
-import type { Store, StoredImport } from '@tiegel/store';
+import type { JoinedStore, StoredImport } from '@tiegel/store';
 import { dataVersions } from './dataVersions.ts';
 import type { Entry, ImportKindOf } from './importKind.ts';
 import type { Brought, Imports } from './imports.ts';
@@ -33,26 +33,44 @@ interface Given {
   columns?: readonly OwnColumn[] | undefined;
 }
 
-/** The imports of a store, read once and kept until something is brought or withdrawn. */
+/** The imports of a store, read once and kept until something is brought or withdrawn, here or by another process. */
 export function openImports(
-  { imports: table, searches }: Pick<Store, 'imports' | 'searches'>,
+  { imports: table, searches }: Pick<JoinedStore, 'imports' | 'searches'>,
   { prices: givenPrices = demoPrices, columns: givenColumns = [] }: Given = {},
 ): Imports {
   const standing = new Map<ImportKind, StoredImport[]>();
   const held = new Map<ImportKind, Map<string, { number: number; entry: Entry }>>();
+  const forget = () => {
+    standing.clear();
+    held.clear();
+  };
+  let state = table.state();
+  let looked = false;
+  /** Once for each stretch of work without a pause, which so sees one state of the data. */
+  function look(): void {
+    if (looked) return;
+    looked = true;
+    queueMicrotask(() => {
+      looked = false;
+    });
+    const now = table.state();
+    if (now !== state) forget();
+    state = now;
+  }
   const standingOf = (kind: ImportKind): StoredImport[] => {
+    look();
     const found = standing.get(kind) ?? table.standing(kind);
     standing.set(kind, found);
     return found;
   };
   const changing = <Value>(act: () => Value): Value => {
-    standing.clear();
-    held.clear();
+    forget();
     return act();
   };
 
   /** What holds of a kind whose files stand beside each other: the newest row of each key. */
   function holding(kind: ImportKind): Map<string, { number: number; entry: Entry }> {
+    look();
     const { entries } = kinds[kind] as ImportKindOf<unknown>;
     const found =
       held.get(kind) ??

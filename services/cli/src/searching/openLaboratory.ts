@@ -13,12 +13,11 @@ import {
   openShortlists,
   type Shortlists,
 } from '@tiegel/search';
-import { openStore, type Store } from '@tiegel/store';
+import { joinStore } from '@tiegel/store';
 import { placeOf } from '../input/readText.ts';
 
 /** What a laboratory has written down, for as long as a command runs. */
 export interface Laboratory {
-  store: Store;
   shortlists: Shortlists;
   /** its searches and what they kept */
   results: ReturnType<typeof keptCandidates>;
@@ -29,17 +28,16 @@ export interface Laboratory {
 }
 
 /**
- * Opens the database of a laboratory: the file named, else that of the service. No search goes on
- * while a command reads or writes in it.
- * @throws ProblemError store/in-use while the service runs, and the others of openStore
+ * Opens the database of a laboratory: the file named, else that of the service, which may run
+ * meanwhile. No search goes on in this process.
+ * @throws ProblemError those of joinStore
  */
 export function openLaboratory(database: string | undefined): Laboratory {
   const file = database === undefined ? serviceDatabase(process.env) : placeOf(database);
-  const store = openStore({ file, columns: candidateColumns });
+  const store = joinStore({ file, columns: candidateColumns });
   const results = keptCandidates(store);
   const chargeSheets = openChargeSheets(store.chargeSheets);
   return {
-    store,
     results,
     chargeSheets,
     melts: openMelts(store.melts, chargeSheets),
