@@ -21,15 +21,12 @@ export function lineConditions(most: number, mostElements: number): LineConditio
     },
     doubt() {},
     keepNothing() {},
-    add(purpose, bounder, output, isBelow, constant, factor) {
+    add(purpose, bounder, output, side, value) {
       if (purpose === 'passSurely' || this.count === most) return;
-      const into = slopes[this.count]!;
-      const ofOutput = bounder.affine(output, isBelow, into, 0);
-      const whole = constant + factor * ofOutput;
-      if (!Number.isFinite(whole)) return;
-      if (factor === -1) for (let at = 0; at < mostElements; at += 1) into[at] = -into[at]!;
-      constants[this.count] = whole;
-      sizes[this.count] = Math.abs(constant) + Math.abs(ofOutput);
+      const constant = bounder.condition(output, side, value, slopes[this.count]!, 0);
+      if (constant === Number.NEGATIVE_INFINITY) return;
+      constants[this.count] = constant;
+      sizes[this.count] = Math.abs(constant);
       this.count += 1;
     },
   };

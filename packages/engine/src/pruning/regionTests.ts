@@ -121,17 +121,18 @@ export function regionTests(
     fill(sieve, open, worstKey) {
       sieve.clear();
       if (worstKey === -Infinity) sieve.keepNothing();
-      else if (worstKey < Infinity) sieve.add('keep', bounder, score, !isHigh, -worstKey, isHigh ? -1 : 1);
+      else if (worstKey < Infinity)
+        sieve.add('keep', bounder, score, isHigh ? -1 : 1, isHigh ? -worstKey : worstKey);
       for (const place of open) {
         const { output, least, greatest } = limits[place]!;
         if (bounder.missing(output) !== 0) sieve.doubt();
         if (bounder.high(output) > greatest) {
-          sieve.add('pass', bounder, output, true, -greatest, 1);
-          sieve.add('passSurely', bounder, output, false, -greatest, 1);
+          sieve.add('pass', bounder, output, 1, greatest);
+          sieve.add('passSurely', bounder, output, 1, greatest);
         }
         if (bounder.low(output) < least) {
-          sieve.add('pass', bounder, output, false, least, -1);
-          sieve.add('passSurely', bounder, output, true, least, -1);
+          sieve.add('pass', bounder, output, -1, least);
+          sieve.add('passSurely', bounder, output, -1, least);
         }
       }
     },

@@ -21,15 +21,8 @@ export interface Sieve {
   /** No point passes surely. */
   doubt(): void;
   keepNothing(): void;
-  /** constant + factor · (the function below or above an output of the box at hand) is at most 0 for a purpose. */
-  add(
-    purpose: Purpose,
-    bounder: SystemBounder,
-    output: number,
-    isBelow: boolean,
-    constant: number,
-    factor: 1 | -1,
-  ): void;
+  /** An output of the box at hand is at most (side 1) or at least (−1) a value for a purpose. */
+  add(purpose: Purpose, bounder: SystemBounder, output: number, side: 1 | -1, value: number): void;
   /**
    * Goes through the box. Returns how many points pass surely and were not to be looked at, with
    * `counting`; without, only what can be kept is looked at.
@@ -202,12 +195,17 @@ export function sieve(mostElements: number, mostFunctions: number): Sieve {
     keepNothing() {
       keepsNothing = true;
     },
-    add(purpose, bounder, output, isBelow, constant, factor) {
+    add(purpose, bounder, output, side, value) {
       const of = byPurpose[purpose];
       const start = of.count * mostElements;
-      of.constants[of.count] = constant + factor * bounder.affine(output, isBelow, of.slopes, start);
-      if (factor === -1) {
-        for (let at = start; at < start + mostElements; at += 1) of.slopes[at] = -of.slopes[at]!;
+      if (purpose !== 'passSurely') {
+        of.constants[of.count] = bounder.condition(output, side, value, of.slopes, start);
+      } else {
+        // The function on the far side meets it, and so does every value.
+        of.constants[of.count] = side * (bounder.affine(output, side === -1, of.slopes, start) - value);
+        if (side === -1) {
+          for (let at = start; at < start + mostElements; at += 1) of.slopes[at] = -of.slopes[at]!;
+        }
       }
       of.count += 1;
     },

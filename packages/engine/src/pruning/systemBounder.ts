@@ -2,6 +2,7 @@ import { evaluator, type Program, type Step } from '@tiegel/screening';
 import { isOperator, stepsBehind } from '../blocks/steps.ts';
 import { type Affine, always, never, newAffine, setFlat } from './affine.ts';
 import type { Box } from './box.ts';
+import { conditionOn } from './conditionOn.ts';
 import { operatorBound } from './operatorBounds.ts';
 import { pairBound } from './pairBound.ts';
 import { entropyBound, linearBound, type StepBound } from './sumBounds.ts';
@@ -22,6 +23,11 @@ export interface SystemBounder {
    * every value: writes its slopes, in the order of the elements, from a place on, and returns its constant.
    */
   affine(output: number, isBelow: boolean, slopes: Float64Array, start: number): number;
+  /**
+   * What y must meet where an output is at most (side 1) or at least (−1) a value, as a function of y that is at
+   * most 0 there: writes its slopes and returns its constant, −Infinity where nothing follows.
+   */
+  condition(output: number, side: 1 | -1, value: number, slopes: Float64Array, start: number): number;
 }
 
 /**
@@ -96,6 +102,8 @@ export function systemBounder(
       for (let at = 0; at < frame.elements; at += 1) slopes[start + at] = side.slopes[from + at]!;
       return side.constants[place]!;
     },
+    condition: (output, side, value, slopes, start) =>
+      conditionOn(affine, steps, placeOf(output), side, value, slopes, start),
   };
 }
 
