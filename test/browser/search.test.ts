@@ -160,3 +160,34 @@ test('scrolling fetches the following pages of a long table', async () => {
 function isAscending(values: readonly number[]): boolean {
   return values.length > 5 && values.every((value, index) => index === 0 || value >= values[index - 1]!);
 }
+
+test('the end of a search is told on whatever page the tab shows, once, and by the browser where that is allowed', async () => {
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  // Held back until somebody looks at another page.
+  const { id } = await site.api<{ id: string }>('/searches?priority=last', {
+    ...specification,
+    name: 'Overnight',
+    fractions: { step: 1, min: 5, max: 35 },
+  });
+  await site.api(`/searches/${id}/pause`, {});
+  const { page, wrongs } = await site.visit(`/searches/${id}`, { permissions: ['notifications'] });
+  await page.getByRole('button', { name: 'Resume' }).waitFor();
+  await page.getByRole('link', { name: 'Evidence' }).click();
+  await page.getByRole('heading', { name: 'Evidence' }).waitFor();
+  await page.evaluate(`(() => {
+    window.told = [];
+    window.Notification = class { static permission = 'granted'; constructor(title, { body }) { window.told.push(title + ' ' + body); } };
+    Object.defineProperty(document, 'visibilityState', { get: () => 'hidden' });
+  })()`);
+  expect(await page.getByText('has ended').count()).toBe(0);
+  await site.api(`/searches/${id}/cancel`, {});
+  await page.getByText('“Overnight” has ended.').waitFor();
+  expect(await page.evaluate('window.told')).toEqual(['“Overnight” It was cancelled.']);
+  // A reload does not lose it; who went there has read it.
+  await page.reload();
+  await page.getByText('“Overnight” has ended.').waitFor();
+  await page.getByRole('link', { name: 'Look at it' }).click();
+  await page.waitForURL(`**/searches/${id}`);
+  await eventually(() => page.getByText('has ended').count()).toBe(0);
+  expect(wrongs).toEqual([]);
+});

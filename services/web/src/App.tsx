@@ -8,6 +8,7 @@ import { useVisit } from './frame/useVisit.ts';
 import { Waiting } from './frame/Waiting.tsx';
 import { pages, sections } from './pages/pages.ts';
 import { UnknownPage } from './pages/UnknownPage.tsx';
+import { EndMessages } from './watch/EndMessages.tsx';
 
 /** Head, warnings, the page that the address names, and its keys. */
 export function App() {
@@ -65,6 +66,7 @@ export function App() {
         </button>
       </header>
       <Banners />
+      <EndMessages />
       <main id="main" ref={main} tabIndex={-1}>
         <Guard key={visit}>
           <Suspense fallback={<Waiting what="Fetching the page" />}>

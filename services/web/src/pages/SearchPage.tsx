@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { Suspense } from 'react';
+import { Suspense, useEffect } from 'react';
 import { useParams } from 'wouter';
 import { Failed } from '../frame/Failed.tsx';
 import type { Key } from '../frame/KeysDialog.tsx';
@@ -17,7 +17,7 @@ import { SchedulePanel } from '../watch/SchedulePanel.tsx';
 import { SearchHead } from '../watch/SearchHead.tsx';
 import { Stopped } from '../watch/Stopped.tsx';
 import { TellMe } from '../watch/TellMe.tsx';
-import { useEndMessage } from '../watch/useEndMessage.ts';
+import { watchSearch } from '../watch/watchedSearches.ts';
 import '../watch/watch.css';
 
 const BestSoFar = latePart(async () => (await import('../watch/BestSoFar.tsx')).BestSoFar);
@@ -44,7 +44,10 @@ export function SearchPage() {
   const part =
     search && isUnfinished(search) ? `${formatPercent(search.progress.points, search.progress.total)} ` : '';
   useTitle(part + name);
-  useEndMessage(search);
+  const atWork = search !== undefined && isUnfinished(search);
+  useEffect(() => {
+    if (atWork) watchSearch(id);
+  }, [atWork, id]);
 
   const failure = error ?? quantities.error;
   if (failure && !(search && quantities.data)) {

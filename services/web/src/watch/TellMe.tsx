@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { telling } from './useEndMessage.ts';
+import { telling } from './telling.ts';
 
 /** Offers a message of the browser for the end of a search; nothing where there is nothing to offer. */
 export function TellMe() {
