@@ -5,8 +5,13 @@ export function reportsInWords(reports: readonly PhaseReport[]): string {
   const all = reports.reduce((sum, { references }) => sum + references, 0);
   const [first, ...others] = reports;
   if (first === undefined) return 'no phases were reported';
-  if (others.length === 0)
-    return `${first.phases} in ${all === 1 ? 'one publication' : `all ${all} publications`}`;
+  if (others.length === 0) return `${first.phases} in ${allInWords(all)}`;
   const rest = others.map(({ phases, references }) => `${phases} in ${references}`);
   return `publications differ: ${first.phases} in ${first.references} of ${all}, ${rest.join(', ')}`;
+}
+
+/** So many publications, and no other reports anything else. */
+function allInWords(count: number): string {
+  if (count === 1) return 'one publication';
+  return count === 2 ? 'both publications' : `all ${count} publications`;
 }

@@ -76,7 +76,7 @@ test('how sure the estimate is comes with what happened to alloys that it rated 
 test('what is published is told of the alloy itself, else of the nearest with known phases', async () => {
   const { publishedInWords } = await import('../../src/alloy/verdict/publishedInWords.ts');
   expect(publishedInWords([neighbour([['FCC', 2]])])).toBe(
-    'This alloy is published (as CoNi): FCC in all 2 publications.',
+    'This alloy is published (as CoNi): FCC in both publications.',
   );
   expect(publishedInWords([neighbour([], 0.1), neighbour([['BCC', 1]], 0.125)])).toContain(
     'CoNi, 12.5 % of the atoms apart: BCC in one publication',
@@ -93,7 +93,7 @@ test('a melt of one’s own is called so, with how it was observed, beside what 
   const published = neighbour([['FCC+B2', 2]]);
   expect(publishedInWords([melt, published])).toBe(
     'You melted this alloy (as First trial): FCC, by X-ray diffraction. ' +
-      'This alloy is published (as CoNi): FCC+B2 in all 2 publications.',
+      'This alloy is published (as CoNi): FCC+B2 in both publications.',
   );
   expect(publishedInWords([{ ...melt, phases: null, reports: [], methods: [] }])).toBe(
     'You melted this alloy (as First trial): phases not looked at yet.',

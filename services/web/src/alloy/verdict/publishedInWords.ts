@@ -38,8 +38,13 @@ export function reportsInWords({ reports, own, melt, methods }: Neighbour): stri
   const [first, ...others] = reports;
   if (!first) return melt === null ? 'no phases reported' : 'phases not looked at yet';
   if (own) return methods.length === 0 ? first.phases : `${first.phases}, by ${methods.join(' and ')}`;
-  if (others.length === 0)
-    return all === 1 ? `${first.phases} in one publication` : `${first.phases} in all ${all} publications`;
+  if (others.length === 0) return `${first.phases} in ${allInWords(all)}`;
   const rest = others.map(({ phases, references }) => `${phases} in ${references}`);
   return `${first.phases} in ${first.references} of ${all} publications, ${rest.join(', ')}`;
+}
+
+/** So many publications, and no other reports anything else. */
+function allInWords(count: number): string {
+  if (count === 1) return 'one publication';
+  return count === 2 ? 'both publications' : `all ${count} publications`;
 }
