@@ -427,6 +427,17 @@ test('columns are chosen by group, and the usual ones come back', async () => {
   expect(await heads()).not.toContain('Yield strength');
 });
 
+test('sentences and numbers have one decimal sign, that of the reader', async () => {
+  const { page } = await open('?view=distributions', { locale: 'de-DE' });
+  await page.locator('.histogram .bar').first().waitFor();
+  // What is folded away holds the specification: data have a point.
+  const words = (await page.locator('main').allInnerTexts()).join().replaceAll('\u00a0', ' ');
+  expect(words).toContain('size mismatch ≤ 6,6 %');
+  expect(words).toContain('at most 6,6 %');
+  // What is left with a point are counts in groups of three digits.
+  expect(words.match(/\d\.\d{1,2}(?!\d)/g)).toBeNull();
+});
+
 test('the spreadsheet holds what the filters leave', async () => {
   const { page } = await open('?has=Mo');
   await page.locator('.candidates tbody tr[data-index]').first().waitFor();

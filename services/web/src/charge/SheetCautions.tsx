@@ -1,4 +1,5 @@
 import type { Caution, ChargeSheet } from '@tiegel/charge';
+import { inLocale } from '../numbers/inLocale.ts';
 
 /** Kinds of the process, which are told in whole; those of the elements are told by kind, in whole on demand. */
 const ofProcess = new Set<string>(['boils before all is molten', 'evaporates', 'heat of mixing', 'powder']);
@@ -18,7 +19,7 @@ export function SheetCautions({ cautions }: Pick<ChargeSheet, 'cautions'>) {
       <ul className="sheet-caution-list">
         {process.map(({ kind, text }) => (
           <li key={text}>
-            <b>{sentence(kind)}.</b> {text}
+            <b>{sentence(kind)}.</b> {inLocale(text)}
           </li>
         ))}
       </ul>
@@ -35,7 +36,7 @@ export function SheetCautions({ cautions }: Pick<ChargeSheet, 'cautions'>) {
           <summary>What each of these means</summary>
           <ul className="sheet-caution-list">
             {recorded.map(({ kind, text }) => (
-              <li key={kind + text}>{text}</li>
+              <li key={kind + text}>{inLocale(text)}</li>
             ))}
           </ul>
         </details>

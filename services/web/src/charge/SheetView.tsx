@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import './charge.css';
+import { inLocale } from '../numbers/inLocale.ts';
 import { SheetCautions } from './SheetCautions.tsx';
 import { SheetFacts } from './SheetFacts.tsx';
 import { SheetLines } from './SheetLines.tsx';
@@ -38,7 +39,7 @@ export function SheetView({ sheet, title, children }: SheetViewProps) {
         <h3 id="sheet-notes-head">What the numbers mean</h3>
         <ul>
           {sheet.notes.map((note) => (
-            <li key={note}>{note}</li>
+            <li key={note}>{inLocale(note)}</li>
           ))}
         </ul>
       </section>

@@ -25,7 +25,7 @@ export function StrengthRecord({ comparisons }: { comparisons: Evidence['strengt
                 Median error
               </th>
               <th scope="col" className="number">
-                Within a factor of 1.5
+                Within a factor of {formatNumber(1.5, 1)}
               </th>
               <th scope="col" className="number">
                 Computed over measured, middle
@@ -53,7 +53,7 @@ export function StrengthRecord({ comparisons }: { comparisons: Evidence['strengt
                 <td className="number" data-label="Median error">
                   <b>{tied(`${formatNumber(100 * one.medianError, 0)} %`)}</b>
                 </td>
-                <td className="number" data-label="Within a factor of 1.5">
+                <td className="number" data-label={`Within a factor of ${formatNumber(1.5, 1)}`}>
                   {tied(`${formatNumber(100 * one.withinFactor, 0)} %`)}
                 </td>
                 <td className="number" data-label="Computed over measured, middle">

@@ -74,7 +74,7 @@ function rowsOf({ grid, passing, kept }: Of, { exact, meeting }: SearchDistribut
 }
 
 function markAt(value: number, keeps: 'above' | 'below', unit: string): HistogramMark {
-  const text = String(value).replace('-', '−');
+  const text = formatNumber(value, String(value).split('.')[1]?.length ?? 0);
   const words = `${keeps === 'above' ? 'at least' : 'at most'} ${text}`;
   return { value, keeps, label: unit === '' ? words : `${words} ${unit}` };
 }

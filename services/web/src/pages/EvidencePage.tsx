@@ -9,6 +9,7 @@ import { StrengthRecord } from '../evidence/StrengthRecord.tsx';
 import { Failed } from '../frame/Failed.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
+import { formatNumber } from '../numbers/formatNumber.ts';
 import { evidenceQuery } from '../server/alloyQueries.ts';
 
 /** How often rules, the phase estimate and strengths were right. */
@@ -33,9 +34,9 @@ export function EvidencePage() {
         <h2 id="rules">Published rules</h2>
         <p className="read-small">
           <b>Balanced accuracy</b> is the mean of how often a rule is right where the answer is yes and where
-          it is no: a coin has 0.50, the dashed line. The interval of 95 % comes from resampling whole
-          systems. The sample holds alloys that people thought worth melting, most inside the windows already;
-          so passing every rule proves little.
+          it is no: a coin has {formatNumber(0.5, 2)}, the dashed line. The interval of 95 % comes from
+          resampling whole systems. The sample holds alloys that people thought worth melting, most inside the
+          windows already; so passing every rule proves little.
         </p>
         {own ? <p className="read-small">{own.trust}</p> : null}
         <RecordTable criteria={data.criteria} sources={sources} />

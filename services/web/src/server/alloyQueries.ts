@@ -1,5 +1,6 @@
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
 import type { Limit } from '@tiegel/contract';
+import { answerInLocale } from '../numbers/inLocale.ts';
 import type {
   Amounts,
   Evidence,
@@ -16,13 +17,14 @@ const forever = Number.POSITIVE_INFINITY;
 export const explanationQuery = (composition: Amounts, conditions: Record<string, number>) =>
   queryOptions({
     queryKey: ['explanation', composition, conditions],
-    queryFn: ({ signal }) => post<Explanation>('/explain', { composition, conditions }, { signal }),
+    queryFn: async ({ signal }) =>
+      answerInLocale(await post<Explanation>('/explain', { composition, conditions }, { signal })),
     gcTime: 300_000,
   });
 
 export const evidenceQuery = queryOptions({
   queryKey: ['evidence'],
-  queryFn: ({ signal }) => request<Evidence>('/evidence', { signal }),
+  queryFn: async ({ signal }) => answerInLocale(await request<Evidence>('/evidence', { signal })),
 });
 
 export const typicalQuery = queryOptions({
@@ -43,7 +45,7 @@ export interface WeighingRequest {
 export const weighingQuery = (asked: WeighingRequest, enabled: boolean) =>
   queryOptions({
     queryKey: ['weighing', asked],
-    queryFn: ({ signal }) => post<WeighingError>('/weighing', asked, { signal }),
+    queryFn: async ({ signal }) => answerInLocale(await post<WeighingError>('/weighing', asked, { signal })),
     placeholderData: keepPreviousData,
     staleTime: forever,
     gcTime: 60_000,

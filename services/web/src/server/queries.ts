@@ -6,6 +6,7 @@ import {
   queryOptions,
 } from '@tanstack/react-query';
 import type { Candidate, Distributions, SearchView, Size } from '@tiegel/contract';
+import { answerInLocale } from '../numbers/inLocale.ts';
 import { NoAnswer, post, request } from './request.ts';
 import type {
   Demonstration,
@@ -60,13 +61,14 @@ export const elementsQuery = queryOptions({
 
 export const quantitiesQuery = queryOptions({
   queryKey: ['quantities'],
-  queryFn: ({ signal }) => request<QuantityView[]>('/quantities', { signal }),
+  queryFn: async ({ signal }) => answerInLocale(await request<QuantityView[]>('/quantities', { signal })),
   staleTime: Number.POSITIVE_INFINITY,
 });
 
 export const lateQuantitiesQuery = queryOptions({
   queryKey: ['late-quantities'],
-  queryFn: ({ signal }) => request<LateQuantityView[]>('/late-quantities', { signal }),
+  queryFn: async ({ signal }) =>
+    answerInLocale(await request<LateQuantityView[]>('/late-quantities', { signal })),
   staleTime: Number.POSITIVE_INFINITY,
 });
 

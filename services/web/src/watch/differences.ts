@@ -1,5 +1,6 @@
 import { type Limit, limitInWords, type Named, type RankEntry, type SearchView } from '@tiegel/contract';
 import { type ConditionName, conditionNames, conditions } from '@tiegel/screening';
+import { inLocale } from '../numbers/inLocale.ts';
 
 /** Something that two searches have differently; null where one has it not. */
 export interface Difference {
@@ -34,12 +35,12 @@ function asked({ specification }: SearchView, nameOf: NameOf): Map<string, strin
   const { limits = [], keptOnly = [], rank = [], front = [], lets = {}, ...others } = parts;
   const called = (quantity: string) => inSentence(nameOf(quantity).name);
   const limited = (what: string, some: readonly Limit[]) =>
-    some.map((one) => [`${what} ${called(one.quantity)}`, limitInWords(one, nameOf)] as const);
+    some.map((one) => [`${what} ${called(one.quantity)}`, inLocale(limitInWords(one, nameOf))] as const);
   return new Map([
     ...flat(others),
     ...limited('Limit on', limits),
     ...limited('Of the kept ones,', keptOnly),
-    ...rank.map((one) => [`Ranking by ${called(one.quantity)}`, wishInWords(one)] as const),
+    ...rank.map((one) => [`Ranking by ${called(one.quantity)}`, inLocale(wishInWords(one))] as const),
     ...front.map((one) => [`Best compromises in ${called(one.quantity)}`, preferWords[one.prefer]] as const),
     ...Object.entries(lets).map(([merit, formula]) => [`Expression ${merit}`, formula] as const),
   ]);
@@ -74,7 +75,7 @@ function placeInWords(place: string): string {
 /** Values inside each other as places and texts; lists of words in one order, for theirs says nothing. */
 function flat(value: unknown, place = ''): [string, string][] {
   if (Array.isArray(value)) return [[placeInWords(place), value.toSorted().join(' ')]];
-  if (typeof value !== 'object' || value === null) return [[placeInWords(place), String(value)]];
+  if (typeof value !== 'object' || value === null) return [[placeInWords(place), inLocale(String(value))]];
   return Object.entries(value).flatMap(([key, inner]) => flat(inner, place === '' ? key : `${place} ${key}`));
 }
 

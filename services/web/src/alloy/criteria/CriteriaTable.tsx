@@ -24,8 +24,9 @@ export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
       <h2 id="criteria">Published rules, and their record</h2>
       <p className="read-small">
         A rule is as good as its record: <b>balanced accuracy</b> on published alloys, with the interval of 95
-        % from resampling whole systems. A coin has 0.50 (the line in the bars). Passing every rule proves
-        little: published alloys are those that people thought worth melting, most inside the windows already.
+        % from resampling whole systems. A coin has {formatNumber(0.5, 2)} (the line in the bars). Passing
+        every rule proves little: published alloys are those that people thought worth melting, most inside
+        the windows already.
       </p>
       <Dimmed alloy={alloy}>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}

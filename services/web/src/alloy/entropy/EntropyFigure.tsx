@@ -69,7 +69,7 @@ function Drawing({ scale, name, width }: DrawingProps) {
     <PlotSvg width={width} height={height + bottom}>
       <line x1={x.at(usual)} x2={x.at(usual)} y1={top - 10} y2={height} className="entropy-usual" />
       <text x={x.at(usual)} y={top - 16} textAnchor="middle" className="entropy-usual-name">
-        1.5 R: ‘high entropy’
+        {formatNumber(1.5, 1)} R: ‘high entropy’
       </text>
       {scale.map((one, at) => {
         const y = top + (at + 0.5) * rowHeight;

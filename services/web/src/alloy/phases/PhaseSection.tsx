@@ -60,7 +60,7 @@ export function PhaseSection({ alloy }: { alloy: AlloyState }) {
               </p>
               <dl className="record-list">
                 <div>
-                  <dt>Tells one phase from more (AUC; a coin: 0.50)</dt>
+                  <dt>Tells one phase from more (AUC; a coin: {formatNumber(0.5, 2)})</dt>
                   <dd>
                     {formatNumber(record.auc, 2)} ({formatNumber(record.intervals.auc[0], 2)} to{' '}
                     {formatNumber(record.intervals.auc[1], 2)})

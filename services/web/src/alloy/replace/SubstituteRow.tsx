@@ -2,6 +2,7 @@ import { limitInWords } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { ShareBar } from '../../composition/ShareBar.tsx';
 import { formatNumber } from '../../numbers/formatNumber.ts';
+import { inLocale } from '../../numbers/inLocale.ts';
 import type { Amounts, Substitute } from '../../server/alloyTypes.ts';
 import { lookupIn, unitText } from '../../server/lookup.ts';
 import type { QuantityView } from '../../server/types.ts';
@@ -35,7 +36,8 @@ export function SubstituteRow({ alloy, item, columns }: SubstituteRowProps) {
             <span className="met">✓ all</span>
           ) : (
             <span>
-              <b className="unmet">×</b> {broken.map((limit) => limitInWords(limit, lookup)).join('; ')}
+              <b className="unmet">×</b>{' '}
+              {broken.map((limit) => inLocale(limitInWords(limit, lookup))).join('; ')}
             </span>
           )}
         </td>

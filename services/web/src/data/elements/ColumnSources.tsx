@@ -1,5 +1,6 @@
 import { columns, dataSets, sources } from '@tiegel/elements';
 import { Link } from 'wouter';
+import { inLocale } from '../../numbers/inLocale.ts';
 import type { OwnColumnView } from '../dataTypes.ts';
 
 const ways = { mole: 'by atoms', mass: 'by mass', volume: 'by volume' } as const;
@@ -40,7 +41,7 @@ export function SourceText({ code }: { code: keyof typeof sources }) {
   const { text, dataSet } = sources[code];
   return (
     <span className="quiet">
-      {text}
+      {inLocale(text)}
       {dataSet === null ? '' : ` Read from ${dataSets[dataSet].name}, ${dataSets[dataSet].version}.`}
     </span>
   );

@@ -6,6 +6,7 @@ import { Failed } from '../../frame/Failed.tsx';
 import { useNarrow } from '../../frame/useNarrow.ts';
 import { useTitle } from '../../frame/useTitle.ts';
 import { Waiting } from '../../frame/Waiting.tsx';
+import { inLocale } from '../../numbers/inLocale.ts';
 import { elementBySymbol } from '../../periodic/allElements.ts';
 import { pairsQuery } from '../../server/queries.ts';
 import { SearchField } from '../SearchField.tsx';
@@ -68,7 +69,7 @@ export function PairsView() {
         />
       )}
       <p className="small quiet read-small">
-        Source: {sources[source].text}
+        Source: {inLocale(sources[source].text)}
         {own > 0 ? ` ${own} of the values are your own, marked *.` : ''}{' '}
         <Link href="/data/imports/new?kind=pairs">Bring in values of your own</Link>
       </p>
