@@ -79,6 +79,13 @@ function spent(pid: number): { seconds: number; megabytes: number } | null {
   }
 }
 
+function millisecondsBetween(
+  before: ReturnType<typeof spent>,
+  after: ReturnType<typeof spent>,
+): number | null {
+  return before && after && Math.round(1000 * (after.seconds - before.seconds));
+}
+
 /** What is read of any answer. */
 interface Answer {
   id: string;
@@ -92,6 +99,9 @@ interface Measured {
   what: string;
   median: number;
   worst: number;
+  /** which page the worst was, from 1, and the processor time that went by meanwhile (ms) */
+  worstPage: number;
+  worstProcessor: number | null;
   processor: number | null;
 }
 
@@ -115,18 +125,27 @@ async function measure({
 
   async function timed(what: string, queries: readonly string[]): Promise<void> {
     const before = spent(pid!);
-    const times: number[] = [];
-    for (const query of queries) {
+    const times: { page: number; waited: number; processor: number | null }[] = [];
+    for (const [place, query] of queries.entries()) {
+      const begun = spent(pid!);
       const since = performance.now();
       // Whole, but not read: that is the page's own work.
       await (await fetch(`${address}/api/v1/searches/${id}/candidates?${query}`)).arrayBuffer();
-      times.push(performance.now() - since);
+      const waited = performance.now() - since;
+      times.push({ page: place + 1, waited, processor: millisecondsBetween(begun, spent(pid!)) });
     }
-    const after = spent(pid!);
-    times.sort((a, b) => a - b);
-    const processor = before && after && (1000 * (after.seconds - before.seconds)) / queries.length;
-    measured.push({ what, median: times[times.length >> 1]!, worst: times.at(-1)!, processor });
-    log(`${what}: ${queries.length} pages`);
+    const whole = millisecondsBetween(before, spent(pid!));
+    times.sort((a, b) => a.waited - b.waited);
+    const worst = times.at(-1)!;
+    measured.push({
+      ...{ what, median: times[times.length >> 1]!.waited, worst: worst.waited },
+      ...{ worstPage: worst.page, worstProcessor: worst.processor },
+      processor: whole && whole / queries.length,
+    });
+    const slow = times
+      .slice(-5)
+      .map(({ page, waited, processor }) => `${page}: ${waited.toFixed(1)} (${processor})`);
+    log(`${what}: ${queries.length} pages; slowest, ms (processor): ${slow.toReversed().join(', ')}`);
   }
   const of = <Value>(all: readonly Value[], place: number) => all[place % all.length]!;
   const turns = Array.from({ length: pages }, (_, turn) => turn);
@@ -204,11 +223,11 @@ try {
   const table = [
     `${kept} candidates of ${counts.points} points; stored in ${storingSeconds.toFixed(1)} s; most memory ${shown(report.peakMegabytes)} MB; load ${report.load!.toFixed(1)}.`,
     '',
-    '| a page of 100, ms | median | worst | processor time |',
-    '| --- | --- | --- | --- |',
+    '| a page of 100, ms | median | worst | which page that was, its processor time | processor time |',
+    '| --- | --- | --- | --- | --- |',
     ...measured.map(
-      ({ what, median, worst, processor }) =>
-        `| ${what} | ${shown(median)} | ${shown(worst)} | ${shown(processor)} |`,
+      ({ what, median, worst, worstPage, worstProcessor, processor }) =>
+        `| ${what} | ${shown(median)} | ${shown(worst)} | ${worstPage}, ${shown(worstProcessor)} | ${shown(processor)} |`,
     ),
   ];
   console.log(values.json ? JSON.stringify(report, null, 2) : table.join('\n'));

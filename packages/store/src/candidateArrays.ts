@@ -5,6 +5,7 @@ import { columnBlocks, type Numbers } from './columnBlocks.ts';
 import { columnCache } from './columnCache.ts';
 import { compositionHash } from './compositionHash.ts';
 import type { Connections } from './connections.ts';
+import { reversedPlaces } from './reversedPlaces.ts';
 import { sortedPlaces } from './sortedPlaces.ts';
 import { whenFree } from './whenFree.ts';
 
@@ -12,6 +13,8 @@ type Direction = CandidateQuery['direction'];
 
 /** So many places of an order are one block: a page is read from one or two. */
 const placesInBlock = 16_384;
+/** So many blocks, half a megabyte, are stored at a time. */
+const blocksAtOnce = 8;
 
 /** Names of the columns that are no quantity; ids of quantities have no brackets. */
 export const hashColumn = '(composition)';
@@ -43,6 +46,8 @@ export interface CandidateArrays {
   held(set: CandidateSet, name: string): Numbers | undefined;
   hold(set: CandidateSet, name: string, found: Numbers): void;
   forget(search: number): void;
+  /** The same where its candidates are other ones from now on: what was on its way into the database is not stored. */
+  drop(search: number): void;
 }
 
 /** @param mostBytes up to which columns are held */
@@ -90,16 +95,51 @@ export function candidateArrays(
     );
   }
 
-  const writeOrder = connection.transaction((search: number, name: string, order: Uint32Array) => {
-    for (let first = 0; first < order.length; first += placesInBlock) {
-      blocks.write(search, name, first, order.subarray(first, first + placesInBlock));
-    }
-  });
-  /** Stores an order. One that cannot be stored, on a full disk, serves as long as it is held. */
-  function keepOrder(search: number, name: string, order: Uint32Array): void {
-    try {
-      whenFree(() => writeOrder.immediate(search, name, order), patienceMs);
-    } catch {}
+  /** Of each search the token of its candidates, with which orders are stored. */
+  const keeping = new Map<number, object>();
+
+  /** null: it was not made, or not stored whole */
+  function storedOrder({ search, kept }: CandidateSet, name: string): Uint32Array | null {
+    if (!blocks.has(search, name)) return null;
+    const order = new Uint32Array(kept);
+    return blocks.read(search, name, order) ? order : null;
+  }
+
+  /**
+   * Stores an order behind the answer that needed it, some blocks at a time: others are answered in
+   * between. The first block comes last, so that what is not whole is not there. One that cannot be
+   * stored, on a full disk or when all ends, serves as long as it is held.
+   */
+  function keepLater(search: number, name: string, order: Uint32Array): void {
+    const mine = keeping.get(search) ?? {};
+    keeping.set(search, mine);
+    let block = Math.ceil(order.length / placesInBlock);
+    const writeSome = () => {
+      for (const end = Math.max(0, block - blocksAtOnce); block > end; ) {
+        block -= 1;
+        const first = block * placesInBlock;
+        blocks.write(search, name, first, order.subarray(first, first + placesInBlock));
+      }
+    };
+    const goOn = () => {
+      if (!connection.open || keeping.get(search) !== mine) return;
+      const before = block;
+      try {
+        whenFree(() => {
+          block = before;
+          connection.transaction(writeSome).immediate();
+        }, patienceMs);
+      } catch {
+        return;
+      }
+      if (block > 0) setImmediate(goOn);
+    };
+    setImmediate(goOn);
+  }
+
+  function forget(search: number): void {
+    cache.forget(search);
+    filtered.forget(search);
   }
 
   return {
@@ -135,12 +175,15 @@ export function candidateArrays(
       const name = orderColumn(quantity, direction);
       const known = cache.get(set.search, name);
       if (known) return known as Uint32Array;
-      const stored = new Uint32Array(set.kept);
-      if (blocks.read(set.search, name, stored)) return cache.put(set.search, name, stored);
+      const stored = storedOrder(set, name);
+      if (stored) return cache.put(set.search, name, stored);
       const column = values(set, quantity);
       yield 0;
-      const order = yield* sortedPlaces(column, direction);
-      keepOrder(set.search, name, order);
+      const otherName = orderColumn(quantity, direction === 'asc' ? 'desc' : 'asc');
+      const other =
+        (cache.get(set.search, otherName) as Uint32Array | undefined) ?? storedOrder(set, otherName);
+      const order = yield* other ? reversedPlaces(other, column) : sortedPlaces(column, direction);
+      keepLater(set.search, name, order);
       return cache.put(set.search, name, order);
     },
     isMade({ search }, quantity, direction) {
@@ -152,13 +195,14 @@ export function candidateArrays(
       const known = cache.get(search, name) as Uint32Array | undefined;
       if (known) return known.subarray(low, high);
       const part = new Uint32Array(Math.max(0, high - low));
-      return blocks.read(search, name, part, low) ? part : null;
+      return blocks.has(search, name) && blocks.read(search, name, part, low) ? part : null;
     },
     held: ({ search }, name) => filtered.get(search, name),
     hold: ({ search }, name, found) => void filtered.put(search, name, found),
-    forget(search) {
-      cache.forget(search);
-      filtered.forget(search);
+    forget,
+    drop(search) {
+      keeping.delete(search);
+      forget(search);
     },
   };
 }

@@ -75,11 +75,11 @@ export function candidateTable(
 
   return {
     insert(search, batch) {
-      arrays.forget(search);
+      arrays.drop(search);
       insert(search, batch);
     },
     clear(search, limit) {
-      arrays.forget(search);
+      arrays.drop(search);
       return clearSome.immediate(search, limit);
     },
     *prepare(set, query) {

@@ -8,6 +8,7 @@ export interface ColumnBlocks {
   write(search: number, name: string, first: number, numbers: Numbers): void;
   /** Copies a column, from a place on, into an array as far as both reach; false where there is none. */
   read(search: number, name: string, into: Numbers, from?: number): boolean;
+  /** Whether its first block is there, which is the last that is written. */
   has(search: number, name: string): boolean;
   remove(search: number): void;
 }
@@ -25,7 +26,7 @@ export function columnBlocks(connection: Connection): ColumnBlocks {
        order by first`,
     )
     .raw();
-  const any = connection.prepare('select 1 from candidate_block where search = ? and name = ? limit 1');
+  const any = connection.prepare('select 1 from candidate_block where search = ? and name = ? and first = 0');
   const remove = connection.prepare('delete from candidate_block where search = ?');
   return {
     write(search, name, first, { buffer, byteOffset, byteLength }) {

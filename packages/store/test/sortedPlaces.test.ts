@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { reversedPlaces } from '../src/reversedPlaces.ts';
 import { sortedPlaces } from '../src/sortedPlaces.ts';
 
 const value = fc.oneof(
@@ -37,4 +38,29 @@ test('places stand in the order of their values, equal ones by place, missing on
     ),
     { numRuns: 2000 },
   );
+});
+
+test('an order turned round is that of sorting the other way, both ways', () => {
+  const finished = (steps: Generator<number, Uint32Array>) => {
+    for (;;) {
+      const { done, value: order } = steps.next();
+      if (done) return [...order];
+    }
+  };
+  fc.assert(
+    fc.property(
+      fc.array(value, { maxLength: 60 }),
+      fc.constantFrom(['asc', 'desc'] as const, ['desc', 'asc'] as const),
+      (values, [from, to]) => {
+        const column = Float64Array.from(values);
+        const turned = finished(reversedPlaces(Uint32Array.from(sorted(values, from)), column));
+        expect(turned).toEqual(sorted(values, to));
+      },
+    ),
+    { numRuns: 2000 },
+  );
+  // More than one step, with long runs of equal values.
+  const column = Float64Array.from({ length: 600_000 }, (_, at) => (at % 7 === 0 ? Number.NaN : at % 5));
+  const rising = Uint32Array.from(sorted([...column], 'asc'));
+  expect(finished(reversedPlaces(rising, column))).toEqual(sorted([...column], 'desc'));
 });
