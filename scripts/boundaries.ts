@@ -28,8 +28,9 @@ const mayImport: Record<string, readonly string[]> = {
     'store',
     'queue',
     'queue/handOver',
+    'queue/redis',
   ],
-  'services/worker': ['contract', 'queue', 'engine', 'search/scoringThread'],
+  'services/worker': ['contract', 'queue/redis', 'engine', 'search/scoringThread'],
   'services/api': [
     'contract',
     'elements',
@@ -42,6 +43,7 @@ const mayImport: Record<string, readonly string[]> = {
     'search/keepHeapSmall',
     'store',
     'queue',
+    'queue/redis',
   ],
   'services/cli': [
     'contract',
@@ -55,6 +57,7 @@ const mayImport: Record<string, readonly string[]> = {
     'search/keepHeapSmall',
     'store',
     'queue',
+    'queue/redis',
   ],
   'services/web': ['contract', 'elements', 'elements/publishedAlloys', 'screening', 'charge'],
 };
@@ -67,11 +70,12 @@ const runsInBrowser = new Set([
   'packages/charge',
   'services/web',
 ]);
-/** What may be imported beside a package's index: a thread's file and what it needs of a queue, what a program begins with, and a table too large for whoever does not want it. */
+/** What may be imported beside a package's index: a thread's file and what it needs of a queue, what a program begins with, and what is too large for whoever does not want it. */
 const ownEntries = new Set([
   'search/scoringThread',
   'search/keepHeapSmall',
   'queue/handOver',
+  'queue/redis',
   'elements/publishedAlloys',
 ]);
 const declaredForOthers = new Set(['vite', '@vitejs/plugin-react']);

@@ -1,5 +1,6 @@
 import type { Outcome, Tally } from '@tiegel/contract';
-import { embeddedQueue, redisQueue } from '@tiegel/queue';
+import { embeddedQueue } from '@tiegel/queue';
+import { redisQueue } from '@tiegel/queue/redis';
 import { quantities } from '@tiegel/screening';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startWorker } from '../fixtures/processes.ts';

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { scoreChunk, scoreReference } from '@tiegel/engine';
-import { embeddedQueue, redisQueue } from '@tiegel/queue';
+import { embeddedQueue } from '@tiegel/queue';
+import { redisQueue } from '@tiegel/queue/redis';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startWorker } from '../fixtures/processes.ts';
 import { type RedisServer, redisIsHere, redisServer } from '../fixtures/redisServer.ts';

@@ -5,7 +5,8 @@ import { Redis } from 'ioredis';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { childProcess, type Running } from '../../../test/fixtures/childProcess.ts';
 import { type RedisServer, redisIsHere, redisServer } from '../../../test/fixtures/redisServer.ts';
-import { type ChunkQueue, redisQueue, redisWorker } from '../src/index.ts';
+import type { ChunkQueue } from '../src/index.ts';
+import { redisQueue, redisWorker } from '../src/redis.ts';
 import { conformance } from './conformance.ts';
 import { collector, planOf, taskOf } from './fixtures/tasks.ts';
 

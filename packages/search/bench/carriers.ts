@@ -1,4 +1,5 @@
-import { type ChunkQueue, embeddedQueue, redisQueue } from '@tiegel/queue';
+import { type ChunkQueue, embeddedQueue } from '@tiegel/queue';
+import { redisQueue } from '@tiegel/queue/redis';
 import { startWorker } from '../../../test/fixtures/processes.ts';
 import { redisIsHere, redisServer } from '../../../test/fixtures/redisServer.ts';
 import { until } from '../../../test/fixtures/until.ts';

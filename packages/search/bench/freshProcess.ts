@@ -24,7 +24,7 @@ export interface FreshRun {
   plain: number | null;
 }
 
-const main = join(import.meta.dirname, '../../../services/cli/src/main.ts');
+const main = join(import.meta.dirname, '../../../services/cli/src/main.mjs');
 const lookEveryMs = 20;
 
 /** Runs commands one after the other, the plain loop between them. */

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
-import { embeddedQueue, redisQueue, redisWorker } from '@tiegel/queue';
+import { type ChunkQueue, embeddedQueue } from '@tiegel/queue';
+import type { RedisWorker } from '@tiegel/queue/redis';
 import { candidateColumns, openChargeSheets, openMelts, openSearches, openShortlists } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import type { Logger } from 'pino';
@@ -22,12 +23,15 @@ export async function openParts(
     columns: candidateColumns,
   });
   const log = (level: 'info' | 'warn' | 'error', text: string) => logger[level](text);
-  const queue =
-    redisUrl === null ? embeddedQueue({ threadFile, threads: workers }) : redisQueue({ url: redisUrl, log });
-  const worker =
-    redisUrl === null || workers === 0
-      ? null
-      : redisWorker({ url: redisUrl, threadFile, threads: workers, log });
+  let queue: ChunkQueue;
+  let worker: RedisWorker | null = null;
+  if (redisUrl === null) {
+    queue = embeddedQueue({ threadFile, threads: workers });
+  } else {
+    const { redisQueue, redisWorker } = await import('@tiegel/queue/redis');
+    queue = redisQueue({ url: redisUrl, log });
+    if (workers > 0) worker = redisWorker({ url: redisUrl, threadFile, threads: workers, log });
+  }
   const searches = await openSearches({ store, queue, maxPoints });
   const chargeSheets = openChargeSheets(store.chargeSheets);
   return {

@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { ProblemError, problem } from '@tiegel/contract';
-import { type Log, type RedisWorker, redisWorker } from '@tiegel/queue';
+import { type Log, type RedisWorker, redisWorker } from '@tiegel/queue/redis';
 import { readConfiguration } from './configuration.ts';
 
 /** How long a worker that is asked to end may take to finish its chunks (ms), which last about a second each. */

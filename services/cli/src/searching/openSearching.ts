@@ -1,5 +1,5 @@
 import { type PriceList, readPairValues } from '@tiegel/elements';
-import { type ChunkQueue, embeddedQueue, redisQueue } from '@tiegel/queue';
+import { type ChunkQueue, embeddedQueue } from '@tiegel/queue';
 import { candidateColumns, openSearches, type Searches } from '@tiegel/search';
 import { openStore } from '@tiegel/store';
 import { readColumns } from '../input/columnOption.ts';
@@ -49,7 +49,7 @@ export async function openSearching({
     columns: candidateColumns,
   });
   const release = closeAtExit(() => store.close());
-  const queue = queueOf(settings, workers);
+  const queue = await queueOf(settings, workers);
   const searches = await openSearches({ store, queue, prices: list, maxPoints: settings.maxPoints });
   if (prices !== undefined) searches.imports.replacePrices(list);
   if (pairText !== null) searches.imports.enter('pairs', pairText);
@@ -65,10 +65,11 @@ export async function openSearching({
   };
 }
 
-function queueOf({ redisUrl, workers }: Settings, asked: number | undefined): ChunkQueue {
+async function queueOf({ redisUrl, workers }: Settings, asked: number | undefined): Promise<ChunkQueue> {
   if (redisUrl === null) return embeddedQueue({ threadFile, threads: asked ?? workers });
   if (asked !== undefined)
     console.error('--workers is not used: REDIS_URL leaves the work to worker processes.');
+  const { redisQueue } = await import('@tiegel/queue/redis');
   return redisQueue({ url: redisUrl, log: (_level, text) => console.error(text) });
 }
 
