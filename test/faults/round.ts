@@ -14,8 +14,8 @@ export interface Fault {
 /** A kill counts only while this share of the points is done. */
 const window = { from: 0.05, to: 0.95 };
 
-/** How long a search has to last undisturbed (s): parts of it must be under way at any moment. */
-const lasting = 2;
+/** How long a search has to last undisturbed, if nothing else is asked (s): parts of it must be under way at any moment. */
+const usualSeconds = 2;
 
 /** A search, and what it finds when nothing is killed. */
 export interface Undisturbed {
@@ -24,7 +24,7 @@ export interface Undisturbed {
 }
 
 /** Runs ever larger searches with nothing killed, until one lasts some seconds on this machine. */
-export async function undisturbed(url: string): Promise<Undisturbed> {
+export async function undisturbed(url: string, lasting = usualSeconds): Promise<Undisturbed> {
   for (let points = 200_000; ; ) {
     const specification = await specificationWith(points, url);
     const id = await startSearch(url, specification);
