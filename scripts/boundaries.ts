@@ -40,6 +40,7 @@ const mayImport: Record<string, readonly string[]> = {
     'insight',
     'charge',
     'search',
+    'search/exportFile',
     'search/keepHeapSmall',
     'store',
     'queue',
@@ -54,6 +55,7 @@ const mayImport: Record<string, readonly string[]> = {
     'insight',
     'charge',
     'search',
+    'search/exportFile',
     'search/keepHeapSmall',
     'store',
     'queue',
@@ -72,6 +74,7 @@ const runsInBrowser = new Set([
 ]);
 /** What may be imported beside a package's index: a thread's file and what it needs of a queue, what a program begins with, and what is too large for whoever does not want it. */
 const ownEntries = new Set([
+  'search/exportFile',
   'search/scoringThread',
   'search/keepHeapSmall',
   'queue/handOver',

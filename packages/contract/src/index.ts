@@ -1,5 +1,6 @@
 export * from './candidateViews.ts';
 export * from './distributions.ts';
+export { type ExportFormat, exportFormats } from './exportFormats.ts';
 export * from './facts.ts';
 export { faultsOf } from './faultsOf.ts';
 export * from './imports.ts';

@@ -849,6 +849,18 @@ export const problems = {
     text: ({ file, why }: { file: string; why: string }) => `The file ${file} cannot be read: ${why}.`,
     remedy: 'Name a file that is there and may be read, or - for standard input.',
   },
+  'file/exists': {
+    status: 400,
+    exit: 1,
+    text: ({ file }: { file: string }) => `The file ${file} is there already.`,
+    remedy: 'Name another file, or say --overwrite to lose what is in it.',
+  },
+  'file/unwritable': {
+    status: 400,
+    exit: 1,
+    text: ({ file, why }: { file: string; why: string }) => `The file ${file} cannot be written: ${why}.`,
+    remedy: 'Name a file in a folder that is there and may be written in.',
+  },
   'file/too-large': {
     status: 400,
     exit: 1,

@@ -7,7 +7,20 @@ import type { Searches } from './searches.ts';
 /** The searches of a store and their candidates, for who only reads them: no search goes on. Throws as those of Searches do. */
 export function keptCandidates(
   store: JoinedStore,
-): Pick<Searches, 'list' | 'view' | 'ready' | 'candidates' | 'candidateAt' | 'keptSystems'> {
+): Pick<
+  Searches,
+  | 'list'
+  | 'view'
+  | 'ready'
+  | 'candidates'
+  | 'candidateAt'
+  | 'export'
+  | 'values'
+  | 'elementUse'
+  | 'tradeOff'
+  | 'searchDistributions'
+  | 'keptSystems'
+> {
   const standing = records(store, { trouble: () => undefined, underway: () => undefined });
   const { list, view } = standing;
   return { list, view, ...candidateAnswers(store, standing), ...candidateSweeps(store, standing) };

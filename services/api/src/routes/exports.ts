@@ -1,30 +1,17 @@
-import { Readable } from 'node:stream';
-import { type CandidateQuery, problem } from '@tiegel/contract';
+import { type ExportFormat, exportFormats } from '@tiegel/contract';
+import { exportFile } from '@tiegel/search/exportFile';
 import { z } from 'zod';
-import { csvText } from '../exports/csvText.ts';
-import type { Export } from '../exports/export.ts';
-import { ndjsonText } from '../exports/ndjsonText.ts';
-import { parquetFile } from '../exports/parquetFile.ts';
-import { provenance } from '../exports/provenance.ts';
-import { mostSpreadsheetRows, spreadsheet } from '../exports/spreadsheet.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { candidateQuery, selectionSchema } from './candidateQuery.ts';
 import { moreOf, takeMore } from './moreSelection.ts';
 import { searchParameters } from './searchParameters.ts';
 
-const bytesAhead = 64 * 1024;
-const textStream = (text: Iterable<string>) =>
-  Readable.from(text, { objectMode: false, highWaterMark: bytesAhead });
-
-const formats = {
-  csv: { type: 'text/csv; charset=utf-8', write: (one: Export) => textStream(csvText(one)) },
-  ndjson: { type: 'application/x-ndjson', write: (one: Export) => textStream(ndjsonText(one)) },
-  parquet: { type: 'application/vnd.apache.parquet', write: parquetFile },
-  xlsx: {
-    type: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
-    write: spreadsheet,
-  },
+const types: Record<ExportFormat, string> = {
+  csv: 'text/csv; charset=utf-8',
+  ndjson: 'application/x-ndjson',
+  parquet: 'application/vnd.apache.parquet',
+  xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 };
 
 /** GET /searches/:id/export: kept candidates as a file, streamed as fast as the reader takes it. */
@@ -39,12 +26,10 @@ export function exportRoute(app: Server, { searches }: Parts): void {
         description:
           'The same filters and order as for the pages of candidates; the file says all that its rows depend on.',
         tags: ['candidates'],
-        produces: Object.values(formats).map(({ type }) => type),
+        produces: Object.values(types),
         params: searchParameters,
         querystring: selectionSchema.extend({
-          format: z
-            .enum(['csv', 'ndjson', 'parquet', 'xlsx'])
-            .describe('Write csv, ndjson, parquet or xlsx.'),
+          format: z.enum(exportFormats).describe('Write csv, ndjson, parquet or xlsx.'),
         }),
         response: { 200: z.any().describe('The file'), ...problemAnswers(400, 404, 409) },
       },
@@ -52,23 +37,13 @@ export function exportRoute(app: Server, { searches }: Parts): void {
     async (request, reply) => {
       const { format, ...selection } = request.query;
       const query = candidateQuery(selection, moreOf(request));
-      if (format === 'xlsx') await refuseManyRows(searches, request.params.id, query);
-      await searches.ready(request.params.id, query);
-      const { head, rows } = searches.export(request.params.id, query);
-      const { type, write } = formats[format];
+      const { search, file } = await exportFile(searches, { id: request.params.id, query, format });
       return reply
-        .type(type)
-        .header('content-disposition', `attachment; filename="${fileName(head.search, format)}"`)
-        .send(write({ head, about: provenance(head, query), rows }));
+        .type(types[format])
+        .header('content-disposition', `attachment; filename="${fileName(search, format)}"`)
+        .send(file);
     },
   );
-}
-
-/** Throws export/too-many-rows for more than a spreadsheet is made of. */
-async function refuseManyRows(searches: Parts['searches'], id: string, query: CandidateQuery): Promise<void> {
-  const { meeting } = await searches.values(id, query, [], 1);
-  if (meeting > mostSpreadsheetRows)
-    throw problem('export/too-many-rows', { rows: meeting, most: mostSpreadsheetRows }, '/format');
 }
 
 const mostWords = 8;

@@ -1,10 +1,11 @@
-import { type CandidateQuery, ProblemError } from '@tiegel/contract';
-import { symbolFault } from '@tiegel/elements';
-import { type Command, InvalidArgumentError } from 'commander';
-import { boundsIn, type LimitOptions, limitOptions } from '../input/limitOptions.ts';
+import { type CandidateQuery, type ExportFormat, exportFormats, problem } from '@tiegel/contract';
+import { type Command, Option } from 'commander';
+import { queryOf, rowsOption, type SelectionOptions, selectionOptions } from '../input/selectionOptions.ts';
+import { grouped } from '../output/inWords.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { candidatesText, searchesText, systemsText } from '../output/resultsText.ts';
-import { standardOutput } from '../output/standardOutput.ts';
+import { refuseExisting, writeInto } from '../output/writeInto.ts';
+import { inLaboratory } from '../searching/inLaboratory.ts';
 import type { Laboratory } from '../searching/openLaboratory.ts';
 
 interface Options {
@@ -12,11 +13,14 @@ interface Options {
   json?: true;
 }
 
-interface Selecting extends Options, LimitOptions {
-  with?: string[];
-  without?: string[];
-  front?: true;
-  rows: number;
+interface Selecting extends Options, SelectionOptions {}
+
+interface Showing extends Selecting {
+  order: string;
+  descending?: true;
+  format?: ExportFormat;
+  into?: string;
+  overwrite?: true;
 }
 
 /** `results`: the searches of a database and what they kept: candidates filtered and ordered, systems, the unexplored. */
@@ -30,18 +34,10 @@ export function resultsCommand(program: Command): void {
       .description(description)
       .option('--database <file>', 'the database; else that of the service (DATA_DIR, or the folder data)')
       .option('--json', 'JSON on standard output');
-  const selecting = (command: Command) => {
-    command.argument('<id>', 'of a finished search');
-    limitOptions(command);
-    return command
-      .option('--with <symbols>', 'elements that must be there, with commas between', symbolsIn)
-      .option('--without <symbols>', 'elements that must not', symbolsIn)
-      .option('--front', 'only members of the Pareto front that the search asked for')
-      .option('--rows <number>', 'at most so many', rowsIn, 20);
-  };
+  const selecting = (command: Command) => rowsOption(selectionOptions(command));
 
   named('list', 'every search, the newest first').action((options: Options) =>
-    run(options, ({ results }) => {
+    inLaboratory(options, ({ results }) => {
       const all = results.list();
       return options.json ? jsonText(all) : searchesText(all);
     }),
@@ -49,10 +45,15 @@ export function resultsCommand(program: Command): void {
   selecting(named('show', 'the kept candidates, filtered and in any order'))
     .option('--order <quantity>', 'rank, or the id of a quantity', 'rank')
     .option('--descending', 'the greatest first')
-    .action((id: string, options: Selecting & { order: string; descending?: true }) =>
-      run(options, async ({ results }) => {
+    .addOption(new Option('--format <format>', 'all of them as a file, with --into').choices(exportFormats))
+    .option('--into <file>', 'where the file goes, with --format; - is standard output')
+    .option('--overwrite', 'the file may be there already')
+    .action((id: string, options: Showing) =>
+      inLaboratory(options, async ({ results }) => {
         const direction = options.descending ? 'desc' : 'asc';
         const query = { ...queryOf(options), order: options.order, direction } as const;
+        const { format, into } = options;
+        if (format !== undefined || into !== undefined) return asFile(results, { id, query, options });
         await results.ready(id, query);
         const page = results.candidates(id, query);
         return options.json ? jsonText(page) : candidatesText(results.view(id), page);
@@ -61,7 +62,7 @@ export function resultsCommand(program: Command): void {
   selecting(named('systems', 'the best candidate of each set of elements, and what is known of it'))
     .option('--unexplored', 'only those of which nothing is published and nothing was melted here')
     .action((id: string, options: Selecting & { unexplored?: true }) =>
-      run(options, async ({ results, melts, imports }) => {
+      inLaboratory(options, async ({ results, melts, imports }) => {
         const { isExplored, systemsExplored } = await import('@tiegel/search');
         const view = results.view(id);
         const { systems } = await results.keptSystems(id, queryOf(options));
@@ -76,38 +77,23 @@ export function resultsCommand(program: Command): void {
     );
 }
 
-function queryOf(options: Selecting): CandidateQuery {
-  const { with: has = [], without = [], front, rows } = options;
-  const faults = [...has, ...without].map((symbol) => symbolFault(symbol, '')).filter((one) => one !== null);
-  if (faults.length > 0) throw new ProblemError(faults);
-  return {
-    ...{ ranges: boundsIn(options), has, without, order: 'rank', direction: 'asc', limit: rows },
-    ...(front ? { front } : {}),
-  };
+/** The candidates as the file of the route of exports, byte for byte: every one that is meant, however many. */
+async function asFile(
+  results: Laboratory['results'],
+  { id, query, options }: { id: string; query: CandidateQuery; options: Showing },
+): Promise<Iterable<string> | AsyncIterable<Uint8Array>> {
+  const { format, into, rows, overwrite = false, json } = options;
+  if (format === undefined) throw usage(`--into needs --format, one of ${exportFormats.join(', ')}.`);
+  if (into === undefined) throw usage('--format needs --into FILE, or --into - for standard output.');
+  if (rows !== undefined) throw usage('a file holds all candidates that are meant: leave --rows out.');
+  const toOutput = into === '-';
+  if (toOutput && json) throw usage('standard output holds the file or JSON, not both.');
+  if (!toOutput) refuseExisting(into, { overwrite });
+  const { exportFile } = await import('@tiegel/search/exportFile');
+  const { file } = await exportFile(results, { id, query, format });
+  if (toOutput) return file;
+  const bytes = await writeInto(into, file, { overwrite });
+  return json ? jsonText({ file: into, format, bytes }) : [`${into}: ${grouped(bytes)} bytes.\n`];
 }
 
-function symbolsIn(text: string, before: string[] = []): string[] {
-  return [...before, ...text.split(/[\s,]+/).filter((part) => part !== '')];
-}
-
-/** As many as a page of the service has. */
-const mostRows = 1000;
-
-function rowsIn(text: string): number {
-  const rows = Number(text);
-  if (Number.isInteger(rows) && rows >= 1 && rows <= mostRows) return rows;
-  throw new InvalidArgumentError(`Write a whole number from 1 to ${mostRows}.`);
-}
-
-async function run(
-  { database }: Options,
-  told: (laboratory: Laboratory) => Iterable<string> | Promise<Iterable<string>>,
-): Promise<void> {
-  const { openLaboratory, openToRead } = await import('../searching/openLaboratory.ts');
-  const laboratory = database === undefined ? openLaboratory(undefined) : openToRead(database);
-  try {
-    await standardOutput(await told(laboratory));
-  } finally {
-    laboratory.close();
-  }
-}
+const usage = (what: string) => problem('command/usage', { what });

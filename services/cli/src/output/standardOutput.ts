@@ -4,7 +4,9 @@ import { once } from 'node:events';
  * Writes to standard output piece by piece, waiting where the reader is slower, so that a million
  * rows are never held at once.
  */
-export async function standardOutput(pieces: Iterable<string> | AsyncIterable<string>): Promise<void> {
+export async function standardOutput(
+  pieces: Iterable<string> | AsyncIterable<string | Uint8Array>,
+): Promise<void> {
   for await (const piece of pieces) {
     if (!process.stdout.write(piece)) await once(process.stdout, 'drain');
   }

@@ -1,5 +1,5 @@
 import type { Candidate } from '@tiegel/contract';
-import type { ExportHead } from '@tiegel/search';
+import type { ExportHead } from '../searches.ts';
 import type { Provenance } from './provenance.ts';
 
 /** What every format is written from. `rows` is read once and no further ahead than the reader takes. */

@@ -1,5 +1,6 @@
 import type { CandidateQuery } from '@tiegel/contract';
-import type { ExportHead } from '@tiegel/search';
+import { quantities } from '@tiegel/screening';
+import type { ExportHead } from '../searches.ts';
 
 /**
  * All that the rows of an export depend on, by key, as plain JSON: the same specification on the
@@ -18,8 +19,24 @@ export function provenance({ search }: ExportHead, query: CandidateQuery) {
     prices: search.prices,
     counts: search.counts,
     kept: search.kept,
-    selection: { ranges, ...(front ? { front } : {}), has, without, order, direction },
+    selection: {
+      ranges: inOrder(ranges, search),
+      ...(front ? { front } : {}),
+      has,
+      without,
+      order,
+      direction,
+    },
   };
+}
+
+/** Ranges in the order of the quantities: whoever writes them in another asks for the same file. */
+function inOrder(
+  ranges: CandidateQuery['ranges'],
+  { moreQuantities }: ExportHead['search'],
+): CandidateQuery['ranges'] {
+  const ids = [...quantities, ...moreQuantities].map(({ id }) => id);
+  return ranges.toSorted((one, other) => ids.indexOf(one.quantity) - ids.indexOf(other.quantity));
 }
 
 export type Provenance = ReturnType<typeof provenance>;

@@ -2,7 +2,7 @@ import type { Candidate } from '@tiegel/contract';
 import { effectivePool } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
-import type { ExportHead } from '@tiegel/search';
+import type { ExportHead } from '../searches.ts';
 
 /** One column of a table of candidates. `unit` is '' for what has none. */
 export interface ExportColumn {

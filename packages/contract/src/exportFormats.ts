@@ -1,0 +1,3 @@
+/** The forms of a file of candidates, each called as its name ends. */
+export const exportFormats = ['csv', 'ndjson', 'parquet', 'xlsx'] as const;
+export type ExportFormat = (typeof exportFormats)[number];
