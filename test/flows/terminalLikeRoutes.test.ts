@@ -119,3 +119,25 @@ test.each([
   const ran = await tiegel(['results', 'show', id, ...words], { environment });
   expect(ran).toEqual({ code: 1, out: '', error: expect.stringContaining(`[${code}]`) });
 });
+
+test.each([
+  [['elements'], 'element-use?'],
+  [['elements', ...selected], `element-use?${selection}`],
+  [['distributions'], 'distributions?'],
+  [
+    ['distributions', '--quantities', 'omega,stiffness', ...selected],
+    `distributions?quantities=omega,stiffness&${selection}`,
+  ],
+  [
+    ['front', '--between', 'density=low,omega=high'],
+    'trade-off?first=density&preferFirst=low&second=omega&preferSecond=high',
+  ],
+  [
+    ['front', '--between', 'stiffness=high,cost=low', ...selected],
+    `trade-off?first=stiffness&preferFirst=high&second=cost&preferSecond=low&${selection}`,
+  ],
+])('results %j tells what the route tells', async ([command, ...options], route) => {
+  const told = await jsonOf(['results', command!, id, ...options], { environment });
+  expect(told).toEqual(await jsonAt(`/searches/${id}/${route}`));
+  expect(told.meeting).toBeGreaterThan(0);
+});

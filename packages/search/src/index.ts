@@ -9,7 +9,9 @@ export { type ChargeSheets, openChargeSheets, type SavedChargeSheet } from './me
 export { type Melts, type MeltView, openMelts } from './melts/openMelts.ts';
 export { ownNeighbours } from './melts/ownNeighbours.ts';
 export { DEFAULT_MAX_POINTS, openSearches, type SearchesOptions } from './openSearches.ts';
+export { mostQuantities, quantitiesToShow } from './quantitiesToShow.ts';
 export type { ExportHead, Searches } from './searches.ts';
+export { shareError } from './shareError.ts';
 export { openShortlists, type PickRequest, type Shortlists } from './shortlists/openShortlists.ts';
 export { type ShortlistLine, shortlistLines } from './shortlists/shortlistLines.ts';
 export { isExplored, type SystemKnown, systemsExplored } from './systemsExplored.ts';

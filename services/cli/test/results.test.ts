@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import type { CandidatePage, SearchView } from '@tiegel/contract';
+import type { CandidatePage, ElementUse, SearchView, TradeOff } from '@tiegel/contract';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { temporaryFolder } from '../../../test/fixtures/temporaryFolder.ts';
 import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
@@ -12,6 +12,8 @@ interface Systems {
 let folder: Awaited<ReturnType<typeof temporaryFolder>>;
 let where: string[];
 let id: string;
+/** One with more points than are drawn. */
+let large: string;
 beforeAll(async () => {
   folder = await temporaryFolder('results');
   where = ['--database', join(folder.path, 'lab.sqlite')];
@@ -29,6 +31,9 @@ beforeAll(async () => {
   await tiegel(['search', '-', ...where], { input: JSON.stringify(specification) });
   const all: SearchView[] = await jsonOf(['results', 'list', ...where]);
   id = all[0]!.id;
+  const fine = { ...specification, name: 'Finer', fractions: { step: 2.5, min: 5, max: 35 }, keep: 10 };
+  await tiegel(['search', '-', ...where], { input: JSON.stringify(fine) });
+  large = (await jsonOf(['results', 'list', ...where])).find(({ name }: SearchView) => name === 'Finer').id;
 });
 afterAll(() => folder.remove());
 
@@ -62,7 +67,65 @@ test('systems tell what is known of them; the unexplored are those of which noth
   expect((await tiegel(['results', 'systems', id, ...where])).out).toMatch(/does not prove that nobody/);
 });
 
+test('elements are counted with the amounts that occur', async () => {
+  const use: ElementUse = await jsonOf(['results', 'elements', id, ...where, '--without', 'Co']);
+  const aluminium = use.elements.find(({ symbol }) => symbol === 'Al')!;
+  // Without cobalt five of the five others are left, so that each is in every candidate.
+  expect(aluminium.candidates).toBe(use.meeting);
+  expect(use.elements.find(({ symbol }) => symbol === 'Co')).toMatchObject({ candidates: 0, amounts: [] });
+  const { out } = await tiegel(['results', 'elements', id, ...where, '--without', 'Co']);
+  const [{ atomicPercent, candidates } = { atomicPercent: 0, candidates: 0 }] = aluminium.amounts;
+  expect(out).toMatch(
+    new RegExp(`^Al +${use.meeting} +100\\.0 %  ${atomicPercent} \\(${candidates}\\)`, 'm'),
+  );
+  expect(out).toMatch(/^Co +0 +0\.0 %$/m);
+});
+
+test('distributions say whether they are a sample, of what size and how sure', async () => {
+  const { out: all } = await tiegel(['results', 'distributions', id, ...where]);
+  // C(6, 5) sets of five and their compositions in steps of 5 from 5 to 35: fewer than the sample.
+  expect(all).toMatch(/^All [\d,]+ points of the grid; \d+\.\d\d % of them meet every limit\.$/m);
+  expect(all).toMatch(/^sizeMismatch δ\n +from +to +grid +passing +kept$/m);
+  expect(all).toMatch(/^density ρ$/m);
+  const { out: drawn } = await tiegel([
+    'results',
+    'distributions',
+    large,
+    ...where,
+    '--quantities',
+    'density',
+  ]);
+  const text = drawn.replaceAll('\n', ' ');
+  expect(text).toMatch(/A sample: 20,000 of the [\d,]+ points of the grid, drawn at random\./);
+  expect(text).toMatch(/\d+\.\d\d % ± \d\.\d\d % of the points meet every limit/);
+  // Wilson's interval at a half: 1.96 · 0.5 / √20000 = 0.7 percentage points.
+  expect(text).toContain('known to ± 0.7 percentage points or better (95 %)');
+  expect(Math.max(...drawn.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+});
+
+test('the front goes from the best of one quantity to the best of the other', async () => {
+  const asked = ['results', 'front', id, '--between', 'density=low,omega=high', ...where];
+  const { items }: TradeOff = await jsonOf(asked);
+  const [densities, omegas] = [0, 1].map((at) => items.map(({ values }) => values[at]!)) as [
+    number[],
+    number[],
+  ];
+  expect(items.length).toBeGreaterThan(1);
+  expect(densities).toEqual(densities.toSorted((a, b) => a - b));
+  expect(omegas).toEqual(omegas.toSorted((a, b) => a - b));
+  const { out } = await tiegel(asked);
+  expect(out).toMatch(/^ *rank +composition +ρ +Ω +alike$/m);
+  expect(out.replaceAll('\n', ' ')).toContain('not of all that passed');
+  expect((await tiegel([...asked, '--max', 'density=2'])).out).toContain('leave something out');
+});
+
 test.each([
+  [['front', 'ID'], 'command/usage'],
+  [['front', 'ID', '--between', 'density=low'], 'command/usage'],
+  [['front', 'ID', '--between', 'density=least,omega=high'], 'command/usage'],
+  [['front', 'ID', '--between', 'density=low,omga=high'], 'request/invalid'],
+  [['distributions', 'ID', '--quantities', 'densty'], 'request/invalid'],
+  [['elements', 'none'], 'search/unknown'],
   [['show', 'none'], 'search/unknown'],
   [['show', 'ID', '--max', 'densty=7'], 'request/invalid'],
   [['show', 'ID', '--with', 'Xx'], 'element/unknown'],

@@ -1,17 +1,17 @@
 import {
   candidateValuesSchema,
   elementUseSchema,
-  type SearchView,
   searchDistributionsSchema,
   tradeOffSchema,
 } from '@tiegel/contract';
+import { quantitiesToShow } from '@tiegel/search';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { candidateQuery, selectionSchema } from './candidateQuery.ts';
 import { moreOf, takeMore } from './moreSelection.ts';
 import { numberInAddress } from './numberInAddress.ts';
-import { mostQuantities, quantitiesIn, quantityList } from './quantityList.ts';
+import { quantitiesIn, quantityList } from './quantityList.ts';
 import { searchParameters } from './searchParameters.ts';
 
 const tags = ['candidates'];
@@ -74,7 +74,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
       const { id } = request.params;
       const { quantities, ...selection } = request.query;
       const query = candidateQuery(selection, moreOf(request));
-      const asked = quantities === undefined ? askedIn(searches.view(id)) : quantitiesIn(quantities);
+      const asked = quantities === undefined ? quantitiesToShow(searches.view(id)) : quantitiesIn(quantities);
       return searches.searchDistributions(id, query, asked);
     },
   );
@@ -120,9 +120,4 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
       return searches.tradeOff(request.params.id, query, [first, second], [preferFirst, preferSecond]);
     },
   );
-}
-
-/** What a search ranks and limits, each once. */
-function askedIn({ specification: { rank, limits } }: SearchView): string[] {
-  return [...new Set([...rank, ...limits].map(({ quantity }) => quantity))].slice(0, mostQuantities);
 }

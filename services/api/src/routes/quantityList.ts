@@ -1,7 +1,6 @@
+import { mostQuantities } from '@tiegel/search';
 import { z } from 'zod';
 
-/** So many columns at once. */
-export const mostQuantities = 8;
 const longest = 1000;
 
 /** Ids of quantities with commas between, in the address of a request: see quantitiesIn. */

@@ -7,6 +7,7 @@ import { candidatesText, searchesText, systemsText } from '../output/resultsText
 import { refuseExisting, writeInto } from '../output/writeInto.ts';
 import { inLaboratory } from '../searching/inLaboratory.ts';
 import type { Laboratory } from '../searching/openLaboratory.ts';
+import { resultsViews } from './resultsViews.ts';
 
 interface Options {
   database?: string;
@@ -27,7 +28,9 @@ interface Showing extends Selecting {
 export function resultsCommand(program: Command): void {
   const parent = program
     .command('results')
-    .description('what the searches of a database kept: list, look through, systems');
+    .description(
+      'what the searches of a database kept: list, look through, systems, elements, distributions, front',
+    );
   const named = (name: string, description: string) =>
     parent
       .command(name)
@@ -75,6 +78,7 @@ export function resultsCommand(program: Command): void {
         return options.json ? jsonText({ items, explored }) : systemsText(view, items, explored);
       }),
     );
+  resultsViews(named);
 }
 
 /** The candidates as the file of the route of exports, byte for byte: every one that is meant, however many. */
