@@ -141,3 +141,30 @@ test.each([
   expect(told).toEqual(await jsonAt(`/searches/${id}/${route}`));
   expect(told.meeting).toBeGreaterThan(0);
 });
+
+test('what two searches have differently is told alike, and refused alike', async () => {
+  const { name: _name, ...rest } = specification;
+  const other = { ...rest, limits: [{ quantity: 'stiffness', min: 20 }], keep: 10 };
+  const { id: changed } = await jsonAt<{ id: string }>('/searches', other);
+  const told = await jsonOf(['results', 'changed', changed, id], { environment });
+  expect(told).toEqual(await jsonAt(`/searches/${changed}/changes/${id}`));
+  expect(told).toEqual({
+    search: changed,
+    other: id,
+    changes: [
+      { what: 'Kept of all', before: '300', after: '10' },
+      { what: 'Limit on density', before: 'density ≤ 7.6 g/cm³', after: null },
+      { what: 'Limit on stiffness', before: null, after: expect.stringMatching(/^stiffness ≥ 20 \S/) },
+    ],
+  });
+  const { out } = await tiegel(['results', 'changed', changed, id], { environment });
+  expect(out).toContain('\nKept of all\n  there  300\n  here   10\n');
+  expect((await tiegel(['results', 'changed', id, id], { environment })).out).toBe(
+    'Nothing: both ask the same of the same data.\n',
+  );
+  expect((await fetch(`${api.url}/api/v1/searches/${id}/changes/none`)).status).toBe(404);
+  expect(await tiegel(['results', 'changed', id, 'none'], { environment })).toMatchObject({
+    code: 1,
+    error: expect.stringContaining('[search/unknown]'),
+  });
+});

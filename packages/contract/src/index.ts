@@ -1,4 +1,10 @@
 export * from './candidateViews.ts';
+export {
+  type Difference,
+  differencesOf,
+  type SearchDifferences,
+  searchDifferencesSchema,
+} from './differencesOf.ts';
 export * from './distributions.ts';
 export { type ExportFormat, exportFormats } from './exportFormats.ts';
 export * from './facts.ts';

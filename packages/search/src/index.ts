@@ -1,4 +1,5 @@
 export { candidateColumns } from './candidateColumns.ts';
+export { changesSince } from './changesSince.ts';
 export { demonstration } from './demonstration.ts';
 export type { Brought, Imports, MaterialInForce } from './imports/imports.ts';
 export { type AlloyFilter, type KnownAlloy, knownAlloys } from './imports/knownAlloys.ts';

@@ -1,4 +1,11 @@
-import { faultsOf, ProblemError, scheduleSchema, searchViewSchema } from '@tiegel/contract';
+import {
+  faultsOf,
+  ProblemError,
+  scheduleSchema,
+  searchDifferencesSchema,
+  searchViewSchema,
+} from '@tiegel/contract';
+import { changesSince } from '@tiegel/search';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
@@ -88,6 +95,23 @@ export function searchRoutes(app: Server, { searches }: Parts): void {
       },
     },
     (request) => searches.view(request.params.id),
+  );
+
+  app.get(
+    '/searches/:id/changes/:other',
+    {
+      schema: {
+        summary: 'What a search asks, or was computed from, otherwise than another one',
+        description:
+          'Specification, data version, engine version and prices, in the words of the page; an empty list: both ask the same of the same data.',
+        tags,
+        params: searchParameters.extend({
+          other: z.string().max(64).describe('The id of the search that it is compared with.'),
+        }),
+        response: { 200: searchDifferencesSchema, ...problemAnswers(400, 404) },
+      },
+    },
+    ({ params: { id, other } }) => changesSince(searches.view(other), searches.view(id)),
   );
 
   app.put(

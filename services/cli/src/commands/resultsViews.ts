@@ -1,5 +1,6 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import { queryOf, type SelectionOptions, selectionOptions } from '../input/selectionOptions.ts';
+import { changesText } from '../output/changesText.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { inLaboratory } from '../searching/inLaboratory.ts';
 
@@ -10,7 +11,7 @@ interface Selecting extends SelectionOptions {
 
 type Wish = [quantity: string, prefer: 'low' | 'high'];
 
-/** Of all kept candidates at once, as the routes of the same tell it: elements, distributions, the front of two quantities. */
+/** Of all kept candidates at once, as the routes of the same tell it: elements, distributions, the front of two quantities; and what two searches have differently. */
 export function resultsViews(named: (name: string, description: string) => Command): void {
   selectionOptions(named('elements', 'in how many kept candidates each element is, and in which amounts'))
     .summary('how often each element is there, and how much')
@@ -44,6 +45,20 @@ export function resultsViews(named: (name: string, description: string) => Comma
         const found = await results.tradeOff(id, queryOf(options), [first, second], prefer);
         if (options.json) return jsonText(found);
         return (await texts()).frontText(results.view(id), found, (rank) => results.candidateAt(id, rank));
+      }),
+    );
+  named(
+    'changed',
+    'what a search asks, or was computed from, otherwise than another: specification, data, prices',
+  )
+    .summary('what two searches ask or were computed from differently')
+    .argument('<id>', 'of a search, finished or not')
+    .argument('<other>', 'of the one that it is compared with')
+    .action((id: string, other: string, options: Pick<Selecting, 'database' | 'json'>) =>
+      inLaboratory(options, async ({ results }) => {
+        const { changesSince } = await import('@tiegel/search');
+        const found = changesSince(results.view(other), results.view(id));
+        return options.json ? jsonText(found) : changesText(found);
       }),
     );
 }

@@ -1,12 +1,12 @@
 import { useQuery } from '@tanstack/react-query';
-import type { SearchView } from '@tiegel/contract';
+import { differencesOf, type SearchView } from '@tiegel/contract';
+import { conditions } from '@tiegel/screening';
 import { useId, useState } from 'react';
 import { Link } from 'wouter';
 import { Failed } from '../frame/Failed.tsx';
 import { formatInstant } from '../numbers/formatInstant.ts';
-import { lookupIn } from '../server/lookup.ts';
+import { inLocale } from '../numbers/inLocale.ts';
 import { quantitiesQuery, searchesQuery } from '../server/queries.ts';
-import { differences } from './differences.ts';
 
 /** What changed from another search to this one, by default from the one before it. */
 export function DifferencePanel({ search }: { search: SearchView }) {
@@ -31,7 +31,7 @@ function Comparison({ search }: { search: SearchView }) {
     return <Failed error={error} what="The other searches" onRetry={() => void refetch()} />;
   if (!data) return <p role="status">Fetching the searches …</p>;
   if (other === undefined) return <p>There is no other search.</p>;
-  const found = differences(other, search, lookupIn(quantities ?? [], search.prices?.currency));
+  const found = differencesOf(other, search, { quantities: quantities ?? [], conditions, inLocale });
   const otherData = other.dataVersion !== search.dataVersion;
   return (
     <>

@@ -1,19 +1,45 @@
-import { type Limit, limitInWords, type Named, type RankEntry, type SearchView } from '@tiegel/contract';
-import { type ConditionName, conditionNames, conditions } from '@tiegel/screening';
-import { inLocale } from '../numbers/inLocale.ts';
+import { z } from 'zod';
+import { type Lookup, limitInWords } from './questionOf.ts';
+import type { SearchView } from './search.ts';
+import type { Limit, RankEntry } from './specification.ts';
 
-/** Something that two searches have differently; null where one has it not. */
-export interface Difference {
-  what: string;
-  before: string | null;
-  after: string | null;
+const text = z.string().nullable();
+
+/** What two searches asked, or were computed from, differently. */
+export const searchDifferencesSchema = z
+  .object({
+    search: z.string().describe('The id of the search that is looked at'),
+    other: z.string().describe('The id of the one that it is compared with'),
+    changes: z
+      .array(
+        z.object({
+          what: z.string(),
+          before: text.describe('What the other search has there; null: nothing'),
+          after: text.describe('What this search has there; null: nothing'),
+        }),
+      )
+      .describe('First of the specification, then data version, engine version and prices'),
+  })
+  .meta({ id: 'SearchDifferences' });
+export type SearchDifferences = z.infer<typeof searchDifferencesSchema>;
+export type Difference = SearchDifferences['changes'][number];
+
+/** What the words are made of: every quantity that is known to all searches, the conditions by name, and how numbers of a sentence are written. */
+export interface DifferenceWords {
+  quantities: readonly { id: string; name: string; unit: string }[];
+  conditions: Readonly<Record<string, { label: string; unit: string }>>;
+  /** left out: with a decimal point */
+  inLocale?: (sentence: string) => string;
 }
 
-type NameOf = (quantity: string) => Named;
+type Asking = Pick<
+  SearchView,
+  'specification' | 'moreQuantities' | 'dataVersion' | 'engineVersion' | 'prices'
+>;
 
-/** What another search asked, or was computed from, differently: specification, data, engine, prices. */
-export function differences(before: SearchView, after: SearchView, nameOf: NameOf): Difference[] {
-  const [first, second] = [asked(before, nameOf), asked(after, nameOf)];
+/** What another search asked, or was computed from, differently: specification, data, engine, prices. The name of a search asks nothing. */
+export function differencesOf(before: Asking, after: Asking, words: DifferenceWords): Difference[] {
+  const [first, second] = [asked(before, words), asked(after, words)];
   const places = [...new Set([...first.keys(), ...second.keys()])];
   const rest = [
     ['Data version', before.dataVersion, after.dataVersion],
@@ -28,22 +54,33 @@ export function differences(before: SearchView, after: SearchView, nameOf: NameO
 
 /**
  * What a search asks, as places and what stands there in words. Limits and wishes are named by their quantity,
- * so that one more does not seem to change all behind it. The name of a search asks nothing.
+ * so that one more does not seem to change all behind it.
  */
-function asked({ specification }: SearchView, nameOf: NameOf): Map<string, string> {
-  const { version: _version, name: _name, ...parts } = specification;
+function asked(search: Asking, words: DifferenceWords): Map<string, string> {
+  const { version: _version, name: _name, ...parts } = search.specification;
   const { limits = [], keptOnly = [], rank = [], front = [], lets = {}, ...others } = parts;
+  const { conditions, inLocale = (sentence: string) => sentence } = words;
+  const nameOf = lookupIn(search, words);
   const called = (quantity: string) => inSentence(nameOf(quantity).name);
   const limited = (what: string, some: readonly Limit[]) =>
     some.map((one) => [`${what} ${called(one.quantity)}`, inLocale(limitInWords(one, nameOf))] as const);
   return new Map([
-    ...flat(others),
+    ...flat(others).map(([place, value]) => [placeInWords(place, conditions), inLocale(value)] as const),
     ...limited('Limit on', limits),
     ...limited('Of the kept ones,', keptOnly),
     ...rank.map((one) => [`Ranking by ${called(one.quantity)}`, inLocale(wishInWords(one))] as const),
     ...front.map((one) => [`Best compromises in ${called(one.quantity)}`, preferWords[one.prefer]] as const),
     ...Object.entries(lets).map(([merit, formula]) => [`Expression ${merit}`, formula] as const),
   ]);
+}
+
+/** Names and units as a search has them, with the currency of its prices; the id itself for a quantity that it does not know. */
+function lookupIn({ moreQuantities, prices }: Asking, { quantities }: DifferenceWords): Lookup {
+  const byId = new Map([...quantities, ...moreQuantities].map((quantity) => [quantity.id, quantity]));
+  return (id) => {
+    const { name = id, unit = '' } = byId.get(id) ?? {};
+    return { name, unit: unit.replace('currency', prices?.currency ?? 'currency') };
+  };
 }
 
 /** The places of a specification as people call them; `each` and conditions are made of their parts. */
@@ -64,18 +101,19 @@ const placeWords: Readonly<Record<string, string>> = {
 
 const preferWords = { high: 'as high as possible', low: 'as low as possible' };
 
-function placeInWords(place: string): string {
+function placeInWords(place: string, conditions: DifferenceWords['conditions']): string {
   const [, symbol, edge] = /^fractions each (\S+) (min|max)$/.exec(place) ?? [];
   if (symbol) return `${symbol}, ${edge === 'min' ? 'at least' : 'at most'}, at.%`;
-  const condition = conditionNames.find((one: ConditionName) => place === `conditions ${one}`);
-  if (condition) return `${conditions[condition].label}, ${conditions[condition].unit}`;
+  const [, named = ''] = /^conditions (\S+)$/.exec(place) ?? [];
+  const condition = conditions[named];
+  if (condition) return `${condition.label}, ${condition.unit}`;
   return placeWords[place] ?? place;
 }
 
 /** Values inside each other as places and texts; lists of words in one order, for theirs says nothing. */
 function flat(value: unknown, place = ''): [string, string][] {
-  if (Array.isArray(value)) return [[placeInWords(place), value.toSorted().join(' ')]];
-  if (typeof value !== 'object' || value === null) return [[placeInWords(place), inLocale(String(value))]];
+  if (Array.isArray(value)) return [[place, value.toSorted().join(' ')]];
+  if (typeof value !== 'object' || value === null) return [[place, String(value)]];
   return Object.entries(value).flatMap(([key, inner]) => flat(inner, place === '' ? key : `${place} ${key}`));
 }
 
@@ -97,7 +135,7 @@ function inSentence(name: string): string {
   return /[a-z][A-Z]/.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
 }
 
-function pricesInWords({ prices }: SearchView): string {
+function pricesInWords({ prices }: Asking): string {
   return prices === null
     ? 'none'
     : `${prices.date}, ${prices.currency}${prices.invented ? ', invented' : ''}`;

@@ -1,15 +1,20 @@
-import type { SearchView } from '@tiegel/contract';
 import { expect, test } from 'vitest';
-import { differences } from '../../src/watch/differences.ts';
+import { differencesOf, type SearchView } from '../src/index.ts';
 
 const view = (specification: object, rest: object = {}) =>
-  ({ specification, dataVersion: 'a', engineVersion: '2', prices: null, ...rest }) as unknown as SearchView;
-const named: Record<string, [string, string]> = {
-  density: ['Density', 'g/cm³'],
-  omega: ['Entropy–enthalpy ratio', ''],
-  cost: ['Cost', 'EUR/kg'],
+  ({
+    ...{ specification, moreQuantities: [], dataVersion: 'a', engineVersion: '2', prices: null },
+    ...rest,
+  }) as unknown as SearchView;
+const words = {
+  quantities: [
+    { id: 'density', name: 'Density', unit: 'g/cm3' },
+    { id: 'omega', name: 'Entropy–enthalpy ratio', unit: '' },
+    { id: 'cost', name: 'Cost', unit: 'currency/kg' },
+  ],
+  conditions: { annealTemperature: { label: 'Anneal temperature', unit: 'K' } },
 };
-const nameOf = (id: string) => ({ name: named[id]?.[0] ?? id, unit: named[id]?.[1] ?? '' });
+const differences = (before: SearchView, after: SearchView) => differencesOf(before, after, words);
 const asked = {
   name: 'One',
   elements: { pool: ['Al', 'Ni'], require: [] },
@@ -30,7 +35,7 @@ test('what two searches ask and were computed from differently is named, limits 
     ],
   };
   const prices = { date: '2027-01-14', currency: 'EUR', invented: true };
-  expect(differences(view(asked), view(other, { dataVersion: 'b', prices }), nameOf)).toEqual([
+  expect(differences(view(asked), view(other, { dataVersion: 'b', prices }))).toEqual([
     { what: 'Elements that may be in it', before: 'Al Ni', after: 'Al Ni Ti' },
     { what: 'Limit on density', before: 'density ≤ 8 g/cm³', after: null },
     {
@@ -51,7 +56,7 @@ test('the same asked again has no difference, whatever it is called and in whate
     limits: asked.limits.toReversed(),
     elements: { pool: ['Ni', 'Al'], require: [] },
   };
-  expect(differences(view(asked), view(again), nameOf)).toEqual([]);
+  expect(differences(view(asked), view(again))).toEqual([]);
 });
 
 test('every part of a specification is named as the form calls it, none as JSON', () => {
@@ -68,11 +73,23 @@ test('every part of a specification is named as the form calls it, none as JSON'
     conditions: { annealTemperature: 1473 },
     lets: { merit: 'cost / density' },
   };
-  expect(differences(view(one), view(other), nameOf)).toEqual([
+  expect(differences(view(one), view(other))).toEqual([
     { what: 'Cr, at least, at.%', before: '15', after: '10' },
     { what: 'Number of elements, to', before: '6', after: '7' },
     { what: 'Ranking by density', before: 'as low as possible', after: 'near 7, within 1, weight 2' },
     { what: 'Anneal temperature, K', before: null, after: '1473' },
     { what: 'Expression merit', before: null, after: 'cost / density' },
+  ]);
+});
+
+test('a quantity of one search alone has the name and unit that it has there, and numbers are written as asked', () => {
+  const merit = { id: 'stiffness', name: 'stiffness', unit: 'GPa cm3/g' };
+  const limits = [{ quantity: 'stiffness', min: 27.5 }];
+  const other = view({ limits, lets: { stiffness: 'density * 2.5' } }, { moreQuantities: [merit] });
+  const inLocale = (sentence: string) => sentence.replaceAll('.', ',');
+  expect(differencesOf(view({ keep: 2.5 }), other, { ...words, inLocale })).toEqual([
+    { what: 'Kept of all', before: '2,5', after: null },
+    { what: 'Limit on stiffness', before: null, after: 'stiffness ≥ 27,5 GPa cm³/g' },
+    { what: 'Expression stiffness', before: null, after: 'density * 2.5' },
   ]);
 });
