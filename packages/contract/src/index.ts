@@ -24,6 +24,7 @@ export * from './questionOf.ts';
 export { type Hours, hoursInWords, isWithin, isZone, nextStart } from './schedule/hours.ts';
 export { type Priority, priorities } from './schedule/priorities.ts';
 export { type Schedule, scheduleSchema } from './schedule/schedule.ts';
+export { priorityInWords, scheduleInWords } from './schedule/scheduleInWords.ts';
 export { usualSchedule } from './schedule/usualSchedule.ts';
 export * from './search.ts';
 export * from './searchSpecificationFor.ts';

@@ -516,6 +516,26 @@ export const problems = {
     remedy:
       'Set HOST and PORT to an address of this computer that you may use; a port from 1024 up needs no rights.',
   },
+  'server/address': {
+    status: 400,
+    exit: 1,
+    text: ({ address }: { address: string }) => `"${address}" is no address of a service.`,
+    remedy: 'Write an address such as http://127.0.0.1:4270 behind --server or in TIEGEL_SERVER.',
+  },
+  'server/out-of-reach': {
+    status: 503,
+    exit: 2,
+    text: ({ address, why }: { address: string; why: string }) =>
+      `The service at ${address} is out of reach: ${why}.`,
+    remedy: 'Start it with "npm start", or say with --server or TIEGEL_SERVER where it is.',
+  },
+  'server/other-answer': {
+    status: 502,
+    exit: 2,
+    text: ({ address, status }: { address: string; status: number }) =>
+      `What answers at ${address} (status ${status}) is not this service, or another release of it.`,
+    remedy: 'Say with --server or TIEGEL_SERVER where the service is, and use the terminal of its release.',
+  },
   'server/fault': {
     status: 500,
     exit: 2,

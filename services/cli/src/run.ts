@@ -9,6 +9,7 @@ import { meltCommand } from './commands/melt.ts';
 import { resultsCommand } from './commands/results.ts';
 import { screenCommand } from './commands/screen.ts';
 import { searchCommand } from './commands/search.ts';
+import { searchesCommand } from './commands/searches.ts';
 import { shortlistCommand } from './commands/shortlist.ts';
 import { substituteCommand } from './commands/substitute.ts';
 import { weighingCommand } from './commands/weighing.ts';
@@ -25,6 +26,7 @@ const commands = [
   weighingCommand,
   countCommand,
   searchCommand,
+  searchesCommand,
   resultsCommand,
   shortlistCommand,
   meltCommand,

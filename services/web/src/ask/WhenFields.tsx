@@ -1,7 +1,8 @@
+import { scheduleInWords } from '@tiegel/contract';
 import { useState } from 'react';
 import { ScheduleFields } from '../schedule/ScheduleFields.tsx';
 import { type ScheduleDraft, scheduleOf } from '../schedule/scheduleDraft.ts';
-import { beginInWords, scheduleInWords } from '../schedule/scheduleInWords.ts';
+import { beginInWords } from '../schedule/scheduleInWords.ts';
 
 interface WhenFieldsProps {
   draft: ScheduleDraft;

@@ -1,7 +1,6 @@
-import { priorities } from '@tiegel/contract';
+import { priorities, priorityInWords } from '@tiegel/contract';
 import { useId } from 'react';
 import { type ScheduleDraft, scheduleFault } from './scheduleDraft.ts';
-import { priorityInWords } from './scheduleInWords.ts';
 import './schedule.css';
 
 interface ScheduleFieldsProps {

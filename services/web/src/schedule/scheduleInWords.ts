@@ -1,17 +1,5 @@
-import { hoursInWords, isWithin, nextStart, type Priority, type Schedule } from '@tiegel/contract';
+import { isWithin, nextStart, priorityInWords, type Schedule } from '@tiegel/contract';
 import { formatInstant } from '../numbers/formatInstant.ts';
-
-/** Where a search goes among several. */
-export const priorityInWords: Record<Priority, string> = {
-  first: 'before all others',
-  usual: 'in turn with the others',
-  last: 'when nothing else waits',
-};
-
-/** 'at any time, in turn with the others' */
-export function scheduleInWords({ hours, priority }: Schedule): string {
-  return `${hours === null ? 'at any time' : `from ${hoursInWords(hours)}`}, ${priorityInWords[priority]}`;
-}
 
 /** What the button that starts a search adds: nothing where it is usual. */
 export function startInWords({ hours, priority }: Schedule): string {

@@ -1,11 +1,10 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import type { Schedule, SearchView } from '@tiegel/contract';
+import { type Schedule, type SearchView, scheduleInWords } from '@tiegel/contract';
 import { useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
 import { useKept } from '../frame/useKept.ts';
 import { ScheduleFields } from '../schedule/ScheduleFields.tsx';
 import { type ScheduleDraft, scheduleDraftOf, scheduleFault, scheduleOf } from '../schedule/scheduleDraft.ts';
-import { scheduleInWords } from '../schedule/scheduleInWords.ts';
 import { searchKey } from '../server/queries.ts';
 import { request } from '../server/request.ts';
 

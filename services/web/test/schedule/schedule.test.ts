@@ -1,7 +1,7 @@
-import { usualSchedule } from '@tiegel/contract';
+import { scheduleInWords, usualSchedule } from '@tiegel/contract';
 import { expect, test } from 'vitest';
 import { scheduleDraftOf, scheduleFault, scheduleOf } from '../../src/schedule/scheduleDraft.ts';
-import { beginInWords, scheduleInWords, startInWords } from '../../src/schedule/scheduleInWords.ts';
+import { beginInWords, startInWords } from '../../src/schedule/scheduleInWords.ts';
 
 const night = {
   hours: { zone: 'Europe/Berlin', from: '20:00', to: '06:00' },

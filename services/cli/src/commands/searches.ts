@@ -1,0 +1,109 @@
+import { type Priority, priorities, type SearchView, searchViewSchema } from '@tiegel/contract';
+import { Argument, type Command, InvalidArgumentError, Option } from 'commander';
+import { z } from 'zod';
+import { readJson } from '../input/readJson.ts';
+import { jsonText } from '../output/jsonText.ts';
+import { standardOutput } from '../output/standardOutput.ts';
+import { scheduledText, standingText, standingTexts } from '../output/standingText.ts';
+import { type Asked, askServer } from '../server/askServer.ts';
+import { serverAddress } from '../server/serverAddress.ts';
+
+interface Options {
+  server?: string;
+  json?: true;
+}
+
+interface Hours {
+  from: string;
+  to: string;
+}
+
+const verbs = [
+  ['pause', 'stops handing out its work until it is resumed'],
+  ['resume', 'takes up a paused or failed search where it stopped'],
+  ['cancel', 'ends it for good; what it found so far is not kept'],
+] as const;
+
+/** `searches`: those of a running service, over HTTP: started, looked at, paused, resumed, cancelled, worked on at other hours. */
+export function searchesCommand(program: Command): void {
+  const parent = program
+    .command('searches')
+    .description('the searches of a running service: start, list, pause, resume, cancel, hours, priority');
+  const named = (name: string, description: string) =>
+    parent
+      .command(name)
+      .description(description)
+      .option('--server <address>', 'of the service; else TIEGEL_SERVER, else http://127.0.0.1:4270')
+      .option('--json', 'JSON on standard output');
+  const ofOne = (name: string, description: string) =>
+    named(name, description).argument('<id>', 'of the search');
+
+  named('list', 'every search, the newest first, and how far it is').action(async (options: Options) => {
+    const all = await ask(options, { method: 'GET', path: '/searches' }, z.array(searchViewSchema));
+    await standardOutput(options.json ? jsonText(all) : standingTexts(all));
+  });
+  whenOptions(
+    named('start', 'starts a search there').argument('<specification>', 'a JSON file; - for standard input'),
+  ).action(async (file: string, options: Options & { hours?: Hours; zone: string; priority: Priority }) => {
+    const { hours, zone, priority } = options;
+    const when = new URLSearchParams({
+      ...(hours ? { hours: `${hours.from}-${hours.to}`, zone } : {}),
+      priority,
+    });
+    const asked = { method: 'POST', path: `/searches?${when}`, body: readJson(file) } as const;
+    const { id } = await ask(options, asked, z.object({ id: z.string() }));
+    const view = await ask(options, { method: 'GET', path: pathOf(id) }, searchViewSchema);
+    await standardOutput(options.json ? jsonText(view) : standingText(view));
+  });
+  for (const [verb, description] of verbs)
+    ofOne(verb, description).action(async (id: string, options: Options) => {
+      const view = await ask(options, { method: 'POST', path: `${pathOf(id)}/${verb}` }, searchViewSchema);
+      await standardOutput(options.json ? jsonText(view) : standingText(view));
+    });
+  ofOne('hours', 'between which times of day it is worked on')
+    .argument('<hours>', 'such as 20:00-06:00, or any', (text) => (text === 'any' ? null : hoursIn(text)))
+    .addOption(zoneOption())
+    .action((id: string, hours: Hours | null, options: Options & { zone: string }) =>
+      reschedule(id, options, { hours: hours === null ? null : { zone: options.zone, ...hours } }),
+    );
+  ofOne('priority', 'whether it goes before or behind others')
+    .addArgument(new Argument('<priority>', 'among those that may be worked on').choices(priorities))
+    .action((id: string, priority: Priority, options: Options) => reschedule(id, options, { priority }));
+}
+
+/** Changes a part of when a search is worked on; the rest of it stays. */
+async function reschedule(
+  id: string,
+  options: Options,
+  change: Partial<SearchView['schedule']>,
+): Promise<void> {
+  const { schedule } = await ask(options, { method: 'GET', path: pathOf(id) }, searchViewSchema);
+  const asked = { method: 'PUT', path: `${pathOf(id)}/schedule`, body: { ...schedule, ...change } } as const;
+  const view = await ask(options, asked, searchViewSchema);
+  await standardOutput(options.json ? jsonText(view) : scheduledText(view));
+}
+
+function whenOptions(command: Command): Command {
+  return command
+    .option('--hours <hours>', 'only between two times of day, such as 20:00-06:00', hoursIn)
+    .addOption(zoneOption())
+    .addOption(new Option('--priority <priority>', 'among the others').choices(priorities).default('usual'));
+}
+
+function zoneOption(): Option {
+  const { timeZone } = new Intl.DateTimeFormat().resolvedOptions();
+  return new Option('--zone <zone>', 'of the hours; that of this computer if left out').default(timeZone);
+}
+
+function hoursIn(text: string): Hours {
+  const [, from, to] = /^(\d\d:\d\d)-(\d\d:\d\d)$/.exec(text) ?? [];
+  if (from === undefined || to === undefined)
+    throw new InvalidArgumentError('Write two times of day with a dash between, as in 20:00-06:00.');
+  return { from, to };
+}
+
+const pathOf = (id: string): string => `/searches/${encodeURIComponent(id)}`;
+
+function ask<Answer>(options: Options, asked: Asked, form: z.ZodType<Answer>): Promise<Answer> {
+  return askServer(serverAddress(options.server), asked, form);
+}

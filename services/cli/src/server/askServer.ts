@@ -1,0 +1,82 @@
+import { type Fault, ProblemError, problem, problems } from '@tiegel/contract';
+import { z } from 'zod';
+
+/** What is asked: a path below /api/v1, and what is sent as JSON. */
+export interface Asked {
+  method: 'GET' | 'POST' | 'PUT';
+  path: string;
+  body?: unknown;
+}
+
+const longestWait = 60_000;
+
+const refusal = z.object({
+  faults: z
+    .array(
+      z.object({
+        code: z.string().refine((code) => Object.hasOwn(problems, code)),
+        ...{ pointer: z.string(), detail: z.string(), remedy: z.string() },
+      }),
+    )
+    .min(1),
+});
+
+/**
+ * Asks a running service and reads its answer in the form that is expected.
+ * @throws ProblemError what the service says is wrong, in its words; server/out-of-reach; server/other-answer
+ */
+export async function askServer<Answer>(
+  address: string,
+  { method, path, body }: Asked,
+  form: z.ZodType<Answer>,
+): Promise<Answer> {
+  const answer = await sent(address, `${address}/api/v1${path}`, {
+    method,
+    signal: AbortSignal.timeout(longestWait),
+    ...(body === undefined
+      ? {}
+      : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
+  });
+  const text = await answer.text().catch((error: Error) => {
+    throw problem('server/out-of-reach', { address, why: whyOf(error) });
+  });
+  const told = jsonIn(text);
+  if (!answer.ok) {
+    const { success, data } = refusal.safeParse(told);
+    if (success) throw new ProblemError(data.faults as Fault[]);
+  } else {
+    const { success, data } = form.safeParse(told);
+    if (success) return data;
+  }
+  throw problem('server/other-answer', { address, status: answer.status });
+}
+
+async function sent(address: string, url: string, request: RequestInit): Promise<Response> {
+  try {
+    return await fetch(url, request);
+  } catch (error) {
+    throw problem('server/out-of-reach', { address, why: whyOf(error as Error) });
+  }
+}
+
+function jsonIn(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Why nothing answers, in words; fetch tells it as the cause of its error. */
+function whyOf({ name, message, cause }: Error): string {
+  if (name === 'TimeoutError') return `no answer within ${longestWait / 1000} s`;
+  const { code, message: reason } = (cause ?? {}) as NodeJS.ErrnoException;
+  const words: Record<string, string> = {
+    ECONNREFUSED: 'nothing listens there',
+    ENOTFOUND: 'no computer has this name',
+    EAI_AGAIN: 'no computer has this name',
+    ECONNRESET: 'the connection was broken off',
+    EHOSTUNREACH: 'the computer is out of reach',
+  };
+  return words[code ?? ''] ?? (reason || message);
+}
