@@ -124,6 +124,19 @@ export function kernel(
     }
   }
 
+  /** What the compared number must reach for a score to reach a cut-off, less what either may be off. */
+  function comparedWith(score: number, margin: number): number {
+    const sign = task.prefer === 'high' ? -1 : 1;
+    if (task.raised === null) return score + sign * margin;
+    const { node, of, slack } = task.raised;
+    // No power is below 0: −1 is reached by all of them, and from above by none.
+    const eased = score + 2 * sign * margin;
+    const power = eased < 0 ? -1 : of(eased);
+    const { absolute, relative } = node.slack;
+    const size = Math.abs(power);
+    return power + sign * (1.01 * (absolute + relative * size) + slack * size + Number.MIN_VALUE);
+  }
+
   return {
     enter(systems) {
       latest = undefined;
@@ -153,7 +166,7 @@ export function kernel(
       const margin = 1.01 * (absolute + relative * size) + 2 ** -50 * size + Number.MIN_VALUE;
       const reached = task.prefer === 'high' ? (score ?? 0) - margin : (score ?? 0) + margin;
       writeDifferences(score === null ? null : reached);
-      doubles.fill(reached, layout.cutOff / 8, layout.cutOff / 8 + 2);
+      doubles.fill(comparedWith(score ?? 0, margin), layout.cutOff / 8, layout.cutOff / 8 + 2);
       words.fill(score === null ? 0xffff_ffff : 0, layout.open / 4, layout.open / 4 + 4);
     },
     setCondition(at, constant, slopes, low, high) {

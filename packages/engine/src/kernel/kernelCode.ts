@@ -16,6 +16,8 @@ export interface KernelTask {
   counted: readonly Test[];
   /** What the points that meet all limits are ranked by; null where none is kept. */
   score: Node | null;
+  /** What of the score is compared with the cut-off: the score itself, or a power of it. */
+  compared: Node | null;
   prefer: 'high' | 'low';
   /** What a point must meet for its score to reach the cut-off. */
   reaches: readonly Reach[];
@@ -75,7 +77,7 @@ export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): Ke
   const counted = task.countsNothing ? [] : [...task.limits, ...task.counted];
   const everywhere = task.countsNothing ? task.limits.map(loosened) : counted;
   const eager = needsOf(everywhere, [], task.tests).forms.length;
-  const needs = needsOf([...everywhere, ...task.limits], task.score ? [task.score] : [], task.tests);
+  const needs = needsOf([...everywhere, ...task.limits], task.compared ? [task.compared] : [], task.tests);
   const differences = task.score ? task.reaches.map(differenceOf) : [];
   const layout = layoutOf(
     [...needs.forms, ...differences, ...conditionsOf(task, lanes)],
@@ -513,8 +515,8 @@ class Walk {
       this.uncount(unknown);
       code.end();
     }
-    if (task.score) {
-      this.pushReachesCutOff(values.inner(), task.score);
+    if (task.compared) {
+      this.pushReachesCutOff(values.inner(), task.compared);
       code.get(this.passes).op('v128.and').get(valid).op('v128.and');
       if (unsure) code.get(unknown).op('v128.andnot');
       code.set(candidates);

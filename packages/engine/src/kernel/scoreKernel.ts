@@ -50,6 +50,8 @@ const mostUncertain = 0.03;
 
 /** Where more than one point in so many is kept, the order of the systems saves more than it costs. */
 const muchIsKept = 1000;
+/** And where a system has more points than this, for then the order costs next to nothing. */
+const manyPoints = 30_000;
 
 type Evaluate = (system: readonly number[], amounts: Int32Array, whole?: number) => Float64Array;
 
@@ -211,7 +213,9 @@ class KernelSearch {
 
   /** The systems of a chunk, the promising ones first, where much is kept; null: by their numbers. */
   private orderOf({ firstSystem, endSystem, points }: Chunk): Int32Array | null {
-    const isWorthWhile = this.prepared.ranking.keep * muchIsKept > points && endSystem - firstSystem > 1;
+    const many = endSystem - firstSystem;
+    const isWorthWhile =
+      many > 1 && (this.prepared.ranking.keep * muchIsKept > points || points / many > manyPoints);
     return isWorthWhile ? this.promisingFirst(firstSystem, endSystem) : null;
   }
 
