@@ -142,6 +142,24 @@ test.each([
   expect(told.meeting).toBeGreaterThan(0);
 });
 
+test('a shortlist is the same file, but for the minute in which its page was made', async () => {
+  const { id: list } = await jsonOf(['shortlist', 'begin', 'Both', '--by', 'A'], { environment });
+  await jsonOf(['shortlist', 'add', list, 'CoCrFeNi', 'Al10Co30Cr30Fe30', '--by', 'A'], { environment });
+  for (const format of ['html', 'csv']) {
+    const asked = ['shortlist', 'export', list, '--format', format, '--into', '-'];
+    const { code, out } = await tiegel(asked, { environment });
+    expect(code).toBe(0);
+    const route = await (await http(`/shortlists/${list}/export?format=${format}`)).text();
+    const undated = (text: string) => text.replace(/as of [\d-]+ [\d:]+ UTC/, 'as of then');
+    expect(undated(out)).toBe(undated(route));
+    expect(out).toContain(format === 'csv' ? 'Co25Cr25Fe25Ni25' : 'Co25 Cr25 Fe25 Ni25');
+  }
+  const refused = await tiegel(['shortlist', 'export', 'none', '--format', 'csv', '--into', '-'], {
+    environment,
+  });
+  expect(refused).toMatchObject({ code: 1, error: expect.stringContaining('[shortlist/unknown]') });
+});
+
 test('what two searches have differently is told alike, and refused alike', async () => {
   const { name: _name, ...rest } = specification;
   const other = { ...rest, limits: [{ quantity: 'stiffness', min: 20 }], keep: 10 };

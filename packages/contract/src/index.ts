@@ -6,7 +6,7 @@ export {
   searchDifferencesSchema,
 } from './differencesOf.ts';
 export * from './distributions.ts';
-export { type ExportFormat, exportFormats } from './exportFormats.ts';
+export * from './exportFormats.ts';
 export * from './facts.ts';
 export { faultsOf } from './faultsOf.ts';
 export * from './imports.ts';

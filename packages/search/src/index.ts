@@ -14,5 +14,4 @@ export { mostQuantities, quantitiesToShow } from './quantitiesToShow.ts';
 export type { ExportHead, Searches } from './searches.ts';
 export { shareError } from './shareError.ts';
 export { openShortlists, type PickRequest, type Shortlists } from './shortlists/openShortlists.ts';
-export { type ShortlistLine, shortlistLines } from './shortlists/shortlistLines.ts';
 export { isExplored, type SystemKnown, systemsExplored } from './systemsExplored.ts';

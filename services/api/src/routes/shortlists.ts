@@ -1,9 +1,13 @@
-import { shortlistChangeSchema, shortlistSchema } from '@tiegel/contract';
+import {
+  type ShortlistFormat,
+  shortlistChangeSchema,
+  shortlistFormats,
+  shortlistSchema,
+} from '@tiegel/contract';
+import { shortlistFile } from '@tiegel/search/shortlistFile';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
-import { shortlistCsv } from '../shortlists/shortlistCsv.ts';
-import { shortlistPage } from '../shortlists/shortlistPage.ts';
 
 const tags = ['shortlists'];
 const params = z.object({ id: z.string().describe('Id of the shortlist.') });
@@ -13,9 +17,9 @@ const mostPicked = 100;
 
 const historySchema = z.array(shortlistChangeSchema.extend({ sequence: z.int(), at: z.string() }));
 
-const formats = {
-  html: { type: 'text/html; charset=utf-8', write: shortlistPage },
-  csv: { type: 'text/csv; charset=utf-8', write: shortlistCsv },
+const types: Record<ShortlistFormat, string> = {
+  html: 'text/html; charset=utf-8',
+  csv: 'text/csv; charset=utf-8',
 };
 
 /** /shortlists: lists of alloys that people agree on with each other; see shortlistOf of packages/contract. */
@@ -119,20 +123,20 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
       schema: {
         summary: 'A shortlist as one file: a page that opens without the program, or a table',
         tags,
-        produces: Object.values(formats).map(({ type }) => type),
+        produces: Object.values(types),
         params,
-        querystring: z.object({ format: z.enum(['html', 'csv']).describe('Write html or csv.') }),
+        querystring: z.object({ format: z.enum(shortlistFormats).describe('Write html or csv.') }),
         response: { 200: z.any().describe('The file'), ...problemAnswers(400, 404) },
       },
     },
     async (request, reply) => {
       const list = shortlists.view(request.params.id);
-      const { type, write } = formats[request.query.format];
-      const name = `shortlist-${list.id}.${request.query.format}`;
+      const { format } = request.query;
+      const name = `shortlist-${list.id}.${format}`;
       return reply
-        .type(type)
+        .type(types[format])
         .header('content-disposition', `attachment; filename="${name}"`)
-        .send(write(list, searches.prices(), searches.pairs()));
+        .send(shortlistFile(list, format, { prices: searches.prices(), pairs: searches.pairs() }));
     },
   );
 }

@@ -1,10 +1,9 @@
 import { type CandidateQuery, type ExportFormat, exportFormats, problem } from '@tiegel/contract';
 import { type Command, Option } from 'commander';
 import { queryOf, rowsOption, type SelectionOptions, selectionOptions } from '../input/selectionOptions.ts';
-import { grouped } from '../output/inWords.ts';
+import { asFile } from '../output/asFile.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { candidatesText, searchesText, systemsText } from '../output/resultsText.ts';
-import { refuseExisting, writeInto } from '../output/writeInto.ts';
 import { inLaboratory } from '../searching/inLaboratory.ts';
 import type { Laboratory } from '../searching/openLaboratory.ts';
 import { resultsViews } from './resultsViews.ts';
@@ -56,7 +55,7 @@ export function resultsCommand(program: Command): void {
         const direction = options.descending ? 'desc' : 'asc';
         const query = { ...queryOf(options), order: options.order, direction } as const;
         const { format, into } = options;
-        if (format !== undefined || into !== undefined) return asFile(results, { id, query, options });
+        if (format !== undefined || into !== undefined) return candidateFile(results, { id, query, options });
         await results.ready(id, query);
         const page = results.candidates(id, query);
         return options.json ? jsonText(page) : candidatesText(results.view(id), page);
@@ -82,22 +81,18 @@ export function resultsCommand(program: Command): void {
 }
 
 /** The candidates as the file of the route of exports, byte for byte: every one that is meant, however many. */
-async function asFile(
+async function candidateFile(
   results: Laboratory['results'],
   { id, query, options }: { id: string; query: CandidateQuery; options: Showing },
 ): Promise<Iterable<string> | AsyncIterable<Uint8Array>> {
-  const { format, into, rows, overwrite = false, json } = options;
+  const { format, into, rows, overwrite, json } = options;
   if (format === undefined) throw usage(`--into needs --format, one of ${exportFormats.join(', ')}.`);
   if (into === undefined) throw usage('--format needs --into FILE, or --into - for standard output.');
   if (rows !== undefined) throw usage('a file holds all candidates that are meant: leave --rows out.');
-  const toOutput = into === '-';
-  if (toOutput && json) throw usage('standard output holds the file or JSON, not both.');
-  if (!toOutput) refuseExisting(into, { overwrite });
-  const { exportFile } = await import('@tiegel/search/exportFile');
-  const { file } = await exportFile(results, { id, query, format });
-  if (toOutput) return file;
-  const bytes = await writeInto(into, file, { overwrite });
-  return json ? jsonText({ file: into, format, bytes }) : [`${into}: ${grouped(bytes)} bytes.\n`];
+  return asFile({ format, into, overwrite, json }, async () => {
+    const { exportFile } = await import('@tiegel/search/exportFile');
+    return (await exportFile(results, { id, query, format })).file;
+  });
 }
 
 const usage = (what: string) => problem('command/usage', { what });

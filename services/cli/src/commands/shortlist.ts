@@ -1,14 +1,31 @@
-import { type Shortlist, type ShortlistAct, type ShortlistStatus, shortlistStatuses } from '@tiegel/contract';
-import { Argument, type Command } from 'commander';
+import { Readable } from 'node:stream';
+import {
+  type Shortlist,
+  type ShortlistAct,
+  type ShortlistFormat,
+  type ShortlistStatus,
+  shortlistFormats,
+  shortlistStatuses,
+} from '@tiegel/contract';
+import { demoPrices } from '@tiegel/elements';
+import { Argument, type Command, Option } from 'commander';
 import { userName } from '../input/userName.ts';
+import { asFile } from '../output/asFile.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { shortlistText } from '../output/shortlistText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
+import { inLaboratory } from '../searching/inLaboratory.ts';
 
 interface Options {
   database?: string;
   by?: string;
   json?: true;
+}
+
+interface Exporting extends Options {
+  format: ShortlistFormat;
+  into: string;
+  overwrite?: true;
 }
 
 type Act<Given extends unknown[]> = (
@@ -21,7 +38,7 @@ type Act<Given extends unknown[]> = (
 export function shortlistCommand(program: Command): void {
   const parent = program
     .command('shortlist')
-    .description('alloys to agree on: begin a list, add, note, judge, pick from a search');
+    .description('alloys to agree on: begin a list, add, note, judge, pick from a search, export');
   const named = (name: string, description: string) =>
     parent
       .command(name)
@@ -79,6 +96,26 @@ export function shortlistCommand(program: Command): void {
         const { search, count, onePerSystem = false } = options;
         return lists.pick(id, { search, count, onePerSystem, by });
       }),
+    );
+  parent
+    .command('export')
+    .description('a shortlist as one file: a page that opens without the program, or a table')
+    .argument('<id>')
+    .addOption(new Option('--format <format>', 'of the file').choices(shortlistFormats).makeOptionMandatory())
+    .requiredOption('--into <file>', 'where it goes; - is standard output')
+    .option('--overwrite', 'the file may be there already')
+    .option('--database <file>', 'the database; else that of the service (DATA_DIR, or the folder data)')
+    .option('--json', 'on standard output, what was written')
+    .action((id: string, options: Exporting) =>
+      inLaboratory(options, ({ shortlists, imports }) =>
+        asFile(options, async () => {
+          const { shortlistFile } = await import('@tiegel/search/shortlistFile');
+          const data = { prices: imports.prices() ?? demoPrices, pairs: imports.pairs() };
+          return Readable.from(Buffer.from(shortlistFile(shortlists.view(id), options.format, data)), {
+            objectMode: false,
+          });
+        }),
+      ),
     );
 }
 

@@ -1,8 +1,8 @@
 import type { Shortlist } from '@tiegel/contract';
 import type { PairValue, PriceList } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
-import { shortlistLines } from '@tiegel/search';
 import { stringify } from 'csv-stringify/sync';
+import { shortlistLines } from './shortlistLines.ts';
 
 /** A shortlist as CSV: composition, how far it is, who added it and when, notes, every quantity with its unit. */
 export function shortlistCsv(

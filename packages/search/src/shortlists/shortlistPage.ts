@@ -1,7 +1,7 @@
 import { printedUnit, type Shortlist } from '@tiegel/contract';
 import { atomicToWeightPercent, type PairValue, type PriceList, spacedComposition } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
-import { type ShortlistLine, shortlistLines } from '@tiegel/search';
+import { type ShortlistLine, shortlistLines } from './shortlistLines.ts';
 
 /** What a reader sees of each alloy; everything else is in the program and in the table. */
 const shown = [
