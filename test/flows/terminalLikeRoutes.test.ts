@@ -160,6 +160,29 @@ test('a shortlist is the same file, but for the minute in which its page was mad
   expect(refused).toMatchObject({ code: 1, error: expect.stringContaining('[shortlist/unknown]') });
 });
 
+test('saved charge sheets are listed and shown as their routes tell them', async () => {
+  expect((await tiegel(['charge-sheets', 'list'], { environment })).out).toContain(
+    'No charge sheet was saved',
+  );
+  const charge = ['charge', 'CoCrFeNi', '--mass', '50', '--resolution', '0.001', '--save', 'Trial'];
+  const { number } = await jsonOf(charge, { environment });
+  expect(await jsonOf(['charge-sheets', 'show', number], { environment })).toEqual(
+    await jsonAt(`/charge-sheets/${number}`),
+  );
+  const [summary] = await jsonAt<object[]>('/charge-sheets');
+  expect(await jsonOf(['charge-sheets', 'list'], { environment })).toEqual([
+    expect.objectContaining(summary!),
+  ]);
+  const { out } = await tiegel(['charge-sheets', 'show', number], { environment });
+  expect(out).toMatch(/^Charge sheet C-0001\n[-\d]+ [:\d]+ UTC Trial\nCo25 Cr25 Fe25 Ni25 at\.%, 50 g/);
+  expect(out).toMatch(/Price list in force then: [-\d]+, EUR, invented for demonstration\.\n\nCAUTIONS/);
+  expect((await tiegel(['charge-sheets', 'list'], { environment })).out).toMatch(
+    /^C-0001 +[-\d]+ [:\d]+ +50 +Co25 Cr25 Fe25 Ni25 +Trial$/m,
+  );
+  const unknown = await tiegel(['charge-sheets', 'show', 'C-0099'], { environment });
+  expect(unknown).toMatchObject({ code: 1, error: expect.stringContaining('[charge/not-found]') });
+});
+
 test('what two searches have differently is told alike, and refused alike', async () => {
   const { name: _name, ...rest } = specification;
   const other = { ...rest, limits: [{ quantity: 'stiffness', min: 20 }], keep: 10 };

@@ -1,6 +1,7 @@
 import { problem } from '@tiegel/contract';
 import { Command, CommanderError } from 'commander';
 import { chargeCommand } from './commands/charge.ts';
+import { chargeSheetsCommand } from './commands/chargeSheets.ts';
 import { countCommand } from './commands/count.ts';
 import { dataCommand } from './commands/data.ts';
 import { evidenceCommand } from './commands/evidence.ts';
@@ -23,6 +24,7 @@ const commands = [
   substituteCommand,
   evidenceCommand,
   chargeCommand,
+  chargeSheetsCommand,
   weighingCommand,
   countCommand,
   searchCommand,

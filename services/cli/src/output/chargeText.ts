@@ -1,5 +1,6 @@
 import { type ChargeSheet, decimalsOf } from '@tiegel/charge';
 import { spacedComposition } from '@tiegel/elements';
+import type { SavedChargeSheet } from '@tiegel/search';
 import { wrapped } from './inWords.ts';
 import { table } from './table.ts';
 
@@ -8,13 +9,23 @@ import { table } from './table.ts';
  * they mean, and the cautions.
  * @param invented day of the invented price list that the costs come from, null where they do not
  * @param number under which it was kept, null where it was not
+ * @param saved where it was kept before: when, what for, and which price list was in force then
  */
 export function* chargeText(
   sheet: ChargeSheet,
-  { invented, number }: { invented: string | null; number: string | null },
+  {
+    invented,
+    number,
+    saved,
+  }: {
+    invented: string | null;
+    number: string | null;
+    saved?: Pick<SavedChargeSheet, 'name' | 'savedAt' | 'prices'>;
+  },
 ): Generator<string> {
   const { composition, mass, resolution, window, notes, cautions } = sheet;
   if (number !== null) yield `Charge sheet ${number}\n`;
+  if (saved) yield `${wrapped(`${saved.savedAt.slice(0, 16).replace('T', ' ')} UTC ${saved.name}`.trim())}\n`;
   yield `${wrapped(`${spacedComposition(composition)} at.%, ${mass} g on a balance of ${resolution} g`)}\n\n`;
   yield `${masses(sheet).join('\n')}\n\n`;
   yield `${shares(sheet).join('\n')}\n\n`;
@@ -24,6 +35,10 @@ export function* chargeText(
   }
   for (const note of notes) yield `${wrapped(note)}\n`;
   if (invented !== null) yield `Prices of ${invented}, invented for demonstration.\n`;
+  if (saved?.prices) {
+    const { date, currency, invented: made } = saved.prices;
+    yield `Price list in force then: ${date}, ${currency}${made ? ', invented for demonstration' : ''}.\n`;
+  }
   yield `\n${wrapped(`CAUTIONS. Reminders, not a safety assessment. ${cautions[0]?.follow ?? ''}`.trim())}\n`;
   for (const { kind, text } of cautions) yield `${wrapped(`- ${kind}: ${text}`)}\n`;
 }
