@@ -7,7 +7,7 @@ import type { Prepared } from './prepare.ts';
 import { scoreChunk } from './scoreChunk.ts';
 
 /** Points at each place to begin with: few, for formulas that take microseconds. They grow until a round is long enough: what a chunk costs however short it is must not show. */
-const fewestPoints = 1024;
+const fewestPoints = 256;
 const growth = 4;
 const shortestRoundMs = 60;
 /** How long all rounds last together, by whether the rate has settled: until the compiler has done its work it rises. */
@@ -22,12 +22,14 @@ const roughRoundMs = 8;
 const roughMs = 60;
 /** How long a worker takes for a chunk, as packages/search cuts them, s. */
 const chunkSeconds = 1;
+/** Earlier ones still pay for the compiler. */
+const lastRounds = 3;
 /** A round that is not this much faster than the best before it says that the rate has settled. */
 const settled = 1.05;
 
 /**
  * How many points a second scoring takes on this very search, on one core of this machine, from a
- * sample spread over the grid: the best of some rounds, since other work only ever slows. Takes 0.3
+ * sample spread over the grid: the median of the last rounds, since a core is slower and quicker by turns. Takes 0.3
  * to 0.5 s. Null for a grid without points, or so nearly that the sample meets none.
  *
  * @param now milliseconds; best those of this thread's processor time, which other work on the
@@ -44,6 +46,9 @@ export function calibrate(prepared: Prepared, now: () => number = () => performa
 export function roughRate(prepared: Prepared, now: () => number = () => performance.now()): number | null {
   return rateOf(prepared, now, true);
 }
+
+const medianOf = (rates: readonly number[]): number =>
+  rates.toSorted((one, other) => one - other)[rates.length >> 1]!;
 
 function rateOf(prepared: Prepared, now: () => number, isRough: boolean): number | null {
   const start = now();
@@ -65,12 +70,15 @@ function rateOf(prepared: Prepared, now: () => number, isRough: boolean): number
     sample = larger;
     best = twice(sample.chunks);
   }
+  const rates = [best];
   while (!isRough) {
     const before = best;
-    best = Math.max(best, round(sample.chunks));
+    const rate = round(sample.chunks);
+    rates.push(rate);
+    best = Math.max(best, rate);
     if (isOver(best > before * settled ? longestMs : enoughMs)) break;
   }
-  return best;
+  return medianOf(rates.slice(-lastRounds));
 }
 
 /** Scores chunks as a worker does, with a cut-off known from earlier rounds; returns points a second of scoring, merging apart. */

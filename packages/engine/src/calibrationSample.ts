@@ -2,8 +2,8 @@ import type { Chunk } from '@tiegel/contract';
 import { pointNumbering } from './pointNumbering.ts';
 import type { Prepared } from './prepare.ts';
 
-/** Places of the grid that are sampled, at equal distances, and systems gone through at each. */
-const places = 16;
+/** Places of the grid that are sampled, at equal distances, and systems gone through at each. Neighbours are much alike: few of them at many places. */
+const places = 64;
 const mostSystemsAtPlace = 4096;
 
 /** Short chunks from all over a grid. */
