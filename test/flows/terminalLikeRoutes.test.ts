@@ -160,6 +160,14 @@ test('a shortlist is the same file, but for the minute in which its page was mad
   expect(refused).toMatchObject({ code: 1, error: expect.stringContaining('[shortlist/unknown]') });
 });
 
+test('quantities are told alike', async () => {
+  const told = await jsonOf(['data', 'quantities'], { environment });
+  expect(told).toEqual(await jsonAt('/quantities'));
+  const { out } = await tiegel(['data', 'quantities'], { environment });
+  expect(out).toMatch(/^density \(g\/cm3\)\n {2}Density: .*\n(?: {2}.*\n)*? {2}ρ = /m);
+  expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+});
+
 test('saved charge sheets are listed and shown as their routes tell them', async () => {
   expect((await tiegel(['charge-sheets', 'list'], { environment })).out).toContain(
     'No charge sheet was saved',

@@ -28,6 +28,7 @@ export { predicateHolds, quantitiesOf } from './predicate.ts';
 export { type Named, predicateText } from './predicateText.ts';
 export * from './program.ts';
 export * from './quantities/index.ts';
+export { quantitiesTold } from './quantitiesTold.ts';
 export * from './quantity.ts';
 export * from './quantityById.ts';
 export { quantityGroups } from './quantityGroups.ts';

@@ -1,5 +1,5 @@
 import { typicalRange } from '@tiegel/insight';
-import { columnsOf, conditionsOf, quantities } from '@tiegel/screening';
+import { quantities, quantitiesTold } from '@tiegel/screening';
 import { z } from 'zod';
 import type { Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -29,15 +29,7 @@ const quantitySchema = z
   })
   .meta({ id: 'Quantity' });
 
-const told: z.infer<typeof quantitySchema>[] = quantities.map((quantity) => {
-  const { formula: _, caution = null, ...rest } = quantity;
-  const { elements, pairs } = columnsOf(quantity);
-  return {
-    ...rest,
-    caution,
-    needs: { elements: [...elements], pairs: [...pairs], conditions: conditionsOf(quantity) },
-  };
-});
+const told: z.infer<typeof quantitySchema>[] = quantitiesTold;
 
 const number = z.number();
 const typicalSchema = z

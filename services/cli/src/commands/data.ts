@@ -1,9 +1,11 @@
 import { type ElementRecord, elementRecords, type PriceList, pairRecords } from '@tiegel/elements';
+import { quantitiesTold } from '@tiegel/screening';
 import type { Command } from 'commander';
 import { readPrices } from '../input/readPrices.ts';
+import { wrapped } from '../output/inWords.ts';
 import { jsonList } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
-import { type Column, table } from '../output/table.ts';
+import { type Column, lineWidth, table } from '../output/table.ts';
 import { importCommands } from './dataImports.ts';
 
 interface Options {
@@ -33,12 +35,30 @@ export function dataCommand(program: Command): void {
     .action(async ({ json }: Options) => {
       await standardOutput(json ? lines(jsonList(pairRecords())) : pairTable());
     });
+  data
+    .command('quantities')
+    .description('every quantity that can be limited and ranked: unit, formula, meaning, source')
+    .option('--json', 'a JSON array on standard output')
+    .action(async ({ json }: Options) => {
+      await standardOutput(json ? lines(jsonList(quantitiesTold)) : quantityLines());
+    });
   importCommands(data);
 }
 
 function* lines(pieces: Iterable<string>): Generator<string> {
   yield* pieces;
   yield '\n';
+}
+
+/** Each with its id, by which limits and files name it, then what it is. */
+function* quantityLines(): Generator<string> {
+  for (const { id, name, unit, notation, meaning, source, caution } of quantitiesTold) {
+    yield `${id}${unit === '' ? '' : ` (${unit})`}\n`;
+    const { authors, year, where } = source;
+    const from = [authors, year, where].filter((part) => part !== null && part !== '').join(', ');
+    const told = [`${name}: ${meaning}`, notation, `Source: ${from}`, ...(caution ? [caution] : [])];
+    for (const text of told) yield `  ${wrapped(text, lineWidth - 2).replaceAll('\n', '\n  ')}\n`;
+  }
 }
 
 /** Which values are shown, under which head and unit, with how many decimals; the rest is in --json. */
