@@ -29,7 +29,7 @@ const quantitySchema = z
   })
   .meta({ id: 'Quantity' });
 
-const told: z.infer<typeof quantitySchema>[] = quantitiesTold;
+const told: z.infer<typeof quantitySchema>[] = quantitiesTold();
 
 const number = z.number();
 const typicalSchema = z

@@ -40,7 +40,7 @@ export function dataCommand(program: Command): void {
     .description('every quantity that can be limited and ranked: unit, formula, meaning, source')
     .option('--json', 'a JSON array on standard output')
     .action(async ({ json }: Options) => {
-      await standardOutput(json ? lines(jsonList(quantitiesTold)) : quantityLines());
+      await standardOutput(json ? lines(jsonList(quantitiesTold())) : quantityLines());
     });
   importCommands(data);
 }
@@ -52,7 +52,7 @@ function* lines(pieces: Iterable<string>): Generator<string> {
 
 /** Each with its id, by which limits and files name it, then what it is. */
 function* quantityLines(): Generator<string> {
-  for (const { id, name, unit, notation, meaning, source, caution } of quantitiesTold) {
+  for (const { id, name, unit, notation, meaning, source, caution } of quantitiesTold()) {
     yield `${id}${unit === '' ? '' : ` (${unit})`}\n`;
     const { authors, year, where } = source;
     const from = [authors, year, where].filter((part) => part !== null && part !== '').join(', ');
