@@ -1,28 +1,7 @@
-import { z } from 'zod';
 import { type Lookup, limitInWords } from './questionOf.ts';
 import type { SearchView } from './search.ts';
+import type { Difference } from './searchDifferences.ts';
 import type { Limit, RankEntry } from './specification.ts';
-
-const text = z.string().nullable();
-
-/** What two searches asked, or were computed from, differently. */
-export const searchDifferencesSchema = z
-  .object({
-    search: z.string().describe('The id of the search that is looked at'),
-    other: z.string().describe('The id of the one that it is compared with'),
-    changes: z
-      .array(
-        z.object({
-          what: z.string(),
-          before: text.describe('What the other search has there; null: nothing'),
-          after: text.describe('What this search has there; null: nothing'),
-        }),
-      )
-      .describe('First of the specification, then data version, engine version and prices'),
-  })
-  .meta({ id: 'SearchDifferences' });
-export type SearchDifferences = z.infer<typeof searchDifferencesSchema>;
-export type Difference = SearchDifferences['changes'][number];
 
 /** What the words are made of: every quantity that is known to all searches, the conditions by name, and how numbers of a sentence are written. */
 export interface DifferenceWords {

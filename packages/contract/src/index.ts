@@ -1,10 +1,6 @@
 export * from './candidateViews.ts';
-export {
-  type Difference,
-  differencesOf,
-  type SearchDifferences,
-  searchDifferencesSchema,
-} from './differencesOf.ts';
+// Apart from its schema: a page that takes the words alone must not make a schema, which tries to generate code.
+export { differencesOf } from './differencesOf.ts';
 export * from './distributions.ts';
 export * from './exportFormats.ts';
 export * from './facts.ts';
@@ -27,6 +23,7 @@ export { type Schedule, scheduleSchema } from './schedule/schedule.ts';
 export { priorityInWords, scheduleInWords } from './schedule/scheduleInWords.ts';
 export { usualSchedule } from './schedule/usualSchedule.ts';
 export * from './search.ts';
+export * from './searchDifferences.ts';
 export * from './searchSpecificationFor.ts';
 export * from './shortlist/shortlist.ts';
 export * from './shortlist/shortlistChange.ts';
