@@ -28,6 +28,14 @@ test('the page holds no script and no style of its own, which the content securi
   expect(page).not.toMatch(/<style|\sstyle=|\son\w+=/);
 });
 
+test('no script of the first page makes a schema: to make one tries to generate code, which the policy refuses and reports', () => {
+  const page = readFileSync(join(dist, 'index.html'), 'utf8');
+  const named = [...page.matchAll(/\/(assets\/[^"]+\.js)"/g)].map(([, path]) => path!);
+  const scripts = named.map((path) => readFileSync(join(dist, path), 'utf8'));
+  expect(scripts.length).toBeGreaterThan(0);
+  expect(scripts.filter((text) => /\bjitless\b/.test(text))).toEqual([]);
+});
+
 test('style sheets name no file of another host', () => {
   const sheets = read('.css');
   expect(sheets.length).toBeGreaterThan(0);

@@ -92,11 +92,11 @@ test('a number that could be two is asked back; a reader of German types and rea
   const density = page.getByLabel('at most', { exact: true }).nth(1);
   expect(await density.inputValue()).toBe('8');
   await density.fill('7,5');
-  await eventually(() => textOf(panel(page))).toContain('density ≤ 7.5 g/cm³');
+  await eventually(() => textOf(panel(page))).toContain('density ≤ 7,5 g/cm³');
   await density.fill('7.125');
   await eventually(() => textOf(panel(page))).toContain('“7.125” could mean 7125 or 7,125');
   await density.fill('7.5');
-  await eventually(() => textOf(panel(page))).toContain('density ≤ 7.5 g/cm³');
+  await eventually(() => textOf(panel(page))).toContain('density ≤ 7,5 g/cm³');
 });
 
 test('ranking by Ω says why that is a bad idea', async () => {

@@ -6,6 +6,7 @@ import { type Layout, layoutOf, vectorsOfCounters } from './layout.ts';
 import { type Needs, needsOf } from './needs.ts';
 import type { Node } from './node.ts';
 import type { Reach } from './reach.ts';
+import type { Unrooted } from './unrooted.ts';
 import { formKey, type ValueCode, valueCode } from './valueCode.ts';
 
 /** What a kernel decides at each point. */
@@ -16,8 +17,8 @@ export interface KernelTask {
   counted: readonly Test[];
   /** What the points that meet all limits are ranked by; null where none is kept. */
   score: Node | null;
-  /** What of the score is compared with the cut-off: the score itself, or a power of it. */
-  compared: Node | null;
+  /** A power of the score that is compared with the cut-off in its place; null: the score itself is. */
+  raised: Unrooted | null;
   prefer: 'high' | 'low';
   /** What a point must meet for its score to reach the cut-off. */
   reaches: readonly Reach[];
@@ -76,8 +77,9 @@ export interface KernelCode {
 export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): KernelCode {
   const counted = task.countsNothing ? [] : [...task.limits, ...task.counted];
   const everywhere = task.countsNothing ? task.limits.map(loosened) : counted;
+  const compared = comparedIn(task);
   const eager = needsOf(everywhere, [], task.tests).forms.length;
-  const needs = needsOf([...everywhere, ...task.limits], task.compared ? [task.compared] : [], task.tests);
+  const needs = needsOf([...everywhere, ...task.limits], compared ? [compared] : [], task.tests);
   const differences = task.score ? task.reaches.map(differenceOf) : [];
   const layout = layoutOf(
     [...needs.forms, ...differences, ...conditionsOf(task, lanes)],
@@ -96,6 +98,9 @@ export function kernelCode(task: KernelTask, elements: number, lanes: Lanes): Ke
 export function countersOf({ limits, counted, countsNothing }: KernelTask): number {
   return countsNothing ? 0 : limits.length + counted.length + 1;
 }
+
+/** What is compared with the cut-off. */
+const comparedIn = ({ score, raised }: KernelTask): Node | null => raised?.node ?? score;
 
 /** A form of the degree of both. */
 function differenceOf({ above, below }: Reach): Form {
@@ -515,8 +520,9 @@ class Walk {
       this.uncount(unknown);
       code.end();
     }
-    if (task.compared) {
-      this.pushReachesCutOff(values.inner(), task.compared);
+    const compared = comparedIn(task);
+    if (compared) {
+      this.pushReachesCutOff(values.inner(), compared);
       code.get(this.passes).op('v128.and').get(valid).op('v128.and');
       if (unsure) code.get(unknown).op('v128.andnot');
       code.set(candidates);

@@ -6,15 +6,13 @@ import type { Node } from './node.ts';
 import { reachesOf } from './reach.ts';
 import { type Roughen, roughener } from './roughened.ts';
 import { type Slack, sizeOf } from './slack.ts';
-import { type Unrooted, unrooted } from './unrooted.ts';
+import { unrooted } from './unrooted.ts';
 
 /** What the kernels of a search do, and what the driver must know of it. */
 export interface SearchTask extends KernelTask {
   /** The limited outputs whose values are counted, in the order of `counted`. */
   countedOutputs: readonly number[];
   scoreSlack: Slack;
-  /** What is compared with the cut-off in place of the score, where that is quicker. */
-  raised: Unrooted | null;
 }
 
 /**
@@ -44,7 +42,7 @@ export function kernelTask(prepared: Prepared): SearchTask | null {
     ...{ countedOutputs, score, prefer: ranking.prefer, tests, total: grid.total! },
     reaches: score ? reachesOf(score, ranking.prefer, grid.total!, grid.components.max) : [],
     scoreSlack: score?.slack ?? { absolute: 0, relative: 0 },
-    ...{ raised, compared: raised?.node ?? score },
+    raised,
   };
 }
 

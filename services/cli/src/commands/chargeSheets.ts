@@ -1,26 +1,17 @@
 import type { Command } from 'commander';
+import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { chargeText } from '../output/chargeText.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { sheetsText } from '../output/sheetsText.ts';
 import { inLaboratory } from '../searching/inLaboratory.ts';
-
-interface Options {
-  database?: string;
-  json?: true;
-}
 
 /** `charge-sheets`: those that were saved under a number, as their routes tell them. */
 export function chargeSheetsCommand(program: Command): void {
   const parent = program
     .command('charge-sheets')
     .description('charge sheets that were saved under a number: list, show');
-  const named = (name: string, description: string) =>
-    parent
-      .command(name)
-      .description(description)
-      .option('--database <file>', 'the database; else that of the service (DATA_DIR, or the folder data)')
-      .option('--json', 'JSON on standard output');
-  named('list', 'every one, the newest first').action((options: Options) =>
+  const named = commandsOf(parent);
+  named('list', 'every one, the newest first').action((options: LaboratoryOptions) =>
     inLaboratory(options, ({ chargeSheets }) => {
       const all = chargeSheets.list();
       return options.json ? jsonText(all) : sheetsText(all);
@@ -28,7 +19,7 @@ export function chargeSheetsCommand(program: Command): void {
   );
   named('show', 'one as it was saved')
     .argument('<number>', 'such as C-0007')
-    .action((number: string, options: Options) =>
+    .action((number: string, options: LaboratoryOptions) =>
       inLaboratory(options, ({ chargeSheets }) => {
         const sheet = chargeSheets.view(number);
         if (options.json) return jsonText(sheet);

@@ -2,17 +2,13 @@ import { type Fault, type ImportKind, importKinds, ProblemError } from '@tiegel/
 import { symbolFault } from '@tiegel/elements';
 import type { Imports } from '@tiegel/search';
 import { type Command, InvalidArgumentError } from 'commander';
+import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { readText } from '../input/readText.ts';
 import { alloyLines, previewLines, versionLines, versionsLines } from '../output/importText.ts';
 import { jsonText } from '../output/jsonText.ts';
-import { standardOutput } from '../output/standardOutput.ts';
+import { changeLaboratory } from '../searching/inLaboratory.ts';
 
-interface Options {
-  database?: string;
-  json?: true;
-}
-
-interface AlloyOptions extends Options {
+interface AlloyOptions extends LaboratoryOptions {
   text?: string;
   has: string[];
   without: string[];
@@ -23,34 +19,31 @@ interface AlloyOptions extends Options {
 
 /** `data import`, `imports`, `withdraw`, `restore`, `versions` and `alloys`: data of one's own, kept in the database of the service. */
 export function importCommands(data: Command): void {
-  const named = (name: string, description: string) =>
-    data
-      .command(name)
-      .description(description)
-      .option('--database <file>', 'the database; else that of the service (DATA_DIR, or the folder data)')
-      .option('--json', 'JSON on standard output');
+  const named = commandsOf(data);
 
   named('import', 'store a file (CSV) of your own under a number, whole or not at all')
     .argument('<kind>', importKinds.join(', '), kindOf)
     .argument('<file>', 'a CSV file; - for standard input')
     .option('--preview', 'only tell what would become of each row')
     .option('--name <name>', 'what it is')
-    .action((kind: ImportKind, file: string, options: Options & { preview?: true; name?: string }) => {
-      const text = readText(file);
-      return options.preview
-        ? run(options, (imports) => imports.preview(kind, text), previewLines)
-        : run(
-            options,
-            (imports) => imports.enter(kind, text, { name: options.name ?? '' }),
-            (one) => versionLines([one]),
-          );
-    });
-  named('imports', 'every import, the newest first').action((options: Options) =>
+    .action(
+      (kind: ImportKind, file: string, options: LaboratoryOptions & { preview?: true; name?: string }) => {
+        const text = readText(file);
+        return options.preview
+          ? run(options, (imports) => imports.preview(kind, text), previewLines)
+          : run(
+              options,
+              (imports) => imports.enter(kind, text, { name: options.name ?? '' }),
+              (one) => versionLines([one]),
+            );
+      },
+    );
+  named('imports', 'every import, the newest first').action((options: LaboratoryOptions) =>
     run(options, (imports) => imports.list(), versionLines),
   );
   named('withdraw', 'take an import out of force; it can be brought back')
     .argument('<number>', 'number of the import', Number)
-    .action((number: number, options: Options) =>
+    .action((number: number, options: LaboratoryOptions) =>
       run(
         options,
         (imports) => imports.withdraw(number),
@@ -59,14 +52,14 @@ export function importCommands(data: Command): void {
     );
   named('restore', 'bring back an import that was taken out of force')
     .argument('<number>', 'number of the import', Number)
-    .action((number: number, options: Options) =>
+    .action((number: number, options: LaboratoryOptions) =>
       run(
         options,
         (imports) => imports.restore(number),
         (one) => versionLines([one]),
       ),
     );
-  named('versions', 'which searches used which data').action((options: Options) =>
+  named('versions', 'which searches used which data').action((options: LaboratoryOptions) =>
     run(options, (imports) => imports.dataVersions(), versionsLines),
   );
   named('alloys', 'published alloys and those that were brought in')
@@ -104,17 +97,13 @@ function refuseUnknown(found: readonly (Fault | null)[]): void {
   if (faults.length > 0) throw new ProblemError(faults);
 }
 
-async function run<Found>(
-  { database, json }: Options,
+function run<Found>(
+  options: LaboratoryOptions,
   ask: (imports: Imports) => Found,
   told: (found: Found) => Iterable<string>,
 ): Promise<void> {
-  const { openLaboratory } = await import('../searching/openLaboratory.ts');
-  const { imports, close } = openLaboratory(database);
-  try {
+  return changeLaboratory(options, ({ imports }) => {
     const found = ask(imports);
-    await standardOutput(json ? jsonText(found) : told(found));
-  } finally {
-    close();
-  }
+    return options.json ? jsonText(found) : told(found);
+  });
 }

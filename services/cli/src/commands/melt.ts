@@ -1,53 +1,44 @@
 import { faultsOf, type MeltEntry, meltEntrySchema, ProblemError } from '@tiegel/contract';
 import type { Melts, MeltView } from '@tiegel/search';
 import type { Command } from 'commander';
+import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { readJson } from '../input/readJson.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { meltList, meltText } from '../output/meltText.ts';
-import { standardOutput } from '../output/standardOutput.ts';
-
-interface Options {
-  database?: string;
-  json?: true;
-}
+import { changeLaboratory } from '../searching/inLaboratory.ts';
 
 /** `melt`: what was melted and seen, kept in the database of the service. */
 export function meltCommand(program: Command): void {
   const parent = program
     .command('melt')
     .description('what was weighed, melted and seen: record, list, show, change, delete');
-  const named = (name: string, description: string) =>
-    parent
-      .command(name)
-      .description(description)
-      .option('--database <file>', 'the database; else that of the service (DATA_DIR, or the folder data)')
-      .option('--json', 'JSON on standard output');
+  const named = commandsOf(parent);
 
-  named('list', 'every melt that is not deleted').action((options: Options) =>
+  named('list', 'every melt that is not deleted').action((options: LaboratoryOptions) =>
     run<MeltView[]>(options, (melts) => melts.list(), meltList),
   );
   named('show', 'one melt, with its history')
     .argument('<id>')
-    .action((id: string, options: Options) =>
+    .action((id: string, options: LaboratoryOptions) =>
       run(options, (melts) => ({ ...melts.view(id), history: melts.history(id) }), meltText),
     );
   named('record', 'record a melt')
     .argument('<file>', 'a JSON file as POST /melts takes it; - for standard input')
-    .action((file: string, options: Options) =>
+    .action((file: string, options: LaboratoryOptions) =>
       run(options, (melts) => melts.record(readEntry(file)), meltText),
     );
   named('change', 'change a melt; what stood before is kept')
     .argument('<id>')
     .argument('<file>', 'the whole melt as a JSON file; - for standard input')
-    .action((id: string, file: string, options: Options) =>
+    .action((id: string, file: string, options: LaboratoryOptions) =>
       run(options, (melts) => melts.change(id, melts.view(id).version, readEntry(file)), meltText),
     );
   named('delete', 'delete a melt; it can be brought back')
     .argument('<id>')
-    .action((id: string, options: Options) => run(options, (melts) => melts.remove(id), meltText));
+    .action((id: string, options: LaboratoryOptions) => run(options, (melts) => melts.remove(id), meltText));
   named('restore', 'bring back a melt that was deleted')
     .argument('<id>')
-    .action((id: string, options: Options) => run(options, (melts) => melts.restore(id), meltText));
+    .action((id: string, options: LaboratoryOptions) => run(options, (melts) => melts.restore(id), meltText));
 }
 
 function readEntry(file: string): MeltEntry {
@@ -57,17 +48,13 @@ function readEntry(file: string): MeltEntry {
   return sent as MeltEntry;
 }
 
-async function run<Found extends MeltView | MeltView[]>(
-  { database, json }: Options,
+function run<Found extends MeltView | MeltView[]>(
+  options: LaboratoryOptions,
   act: (melts: Melts) => Found,
   inWords: (found: Found) => Iterable<string>,
 ): Promise<void> {
-  const { openLaboratory } = await import('../searching/openLaboratory.ts');
-  const { melts, close } = openLaboratory(database);
-  try {
+  return changeLaboratory(options, ({ melts }) => {
     const found = act(melts);
-    await standardOutput(json ? jsonText(found) : inWords(found));
-  } finally {
-    close();
-  }
+    return options.json ? jsonText(found) : inWords(found);
+  });
 }

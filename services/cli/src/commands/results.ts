@@ -1,5 +1,6 @@
 import { type CandidateQuery, type ExportFormat, exportFormats, problem } from '@tiegel/contract';
 import { type Command, Option } from 'commander';
+import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { queryOf, rowsOption, type SelectionOptions, selectionOptions } from '../input/selectionOptions.ts';
 import { asFile } from '../output/asFile.ts';
 import { jsonText } from '../output/jsonText.ts';
@@ -8,12 +9,7 @@ import { inLaboratory } from '../searching/inLaboratory.ts';
 import type { Laboratory } from '../searching/openLaboratory.ts';
 import { resultsViews } from './resultsViews.ts';
 
-interface Options {
-  database?: string;
-  json?: true;
-}
-
-interface Selecting extends Options, SelectionOptions {}
+interface Selecting extends LaboratoryOptions, SelectionOptions {}
 
 interface Showing extends Selecting {
   order: string;
@@ -30,15 +26,10 @@ export function resultsCommand(program: Command): void {
     .description(
       'what the searches of a database kept: list, look through, systems, elements, distributions, front',
     );
-  const named = (name: string, description: string) =>
-    parent
-      .command(name)
-      .description(description)
-      .option('--database <file>', 'the database; else that of the service (DATA_DIR, or the folder data)')
-      .option('--json', 'JSON on standard output');
+  const named = commandsOf(parent);
   const selecting = (command: Command) => rowsOption(selectionOptions(command));
 
-  named('list', 'every search, the newest first').action((options: Options) =>
+  named('list', 'every search, the newest first').action((options: LaboratoryOptions) =>
     inLaboratory(options, ({ results }) => {
       const all = results.list();
       return options.json ? jsonText(all) : searchesText(all);

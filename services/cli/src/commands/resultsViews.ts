@@ -1,13 +1,11 @@
 import { type Command, InvalidArgumentError } from 'commander';
+import type { LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { queryOf, type SelectionOptions, selectionOptions } from '../input/selectionOptions.ts';
 import { changesText } from '../output/changesText.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { inLaboratory } from '../searching/inLaboratory.ts';
 
-interface Selecting extends SelectionOptions {
-  database?: string;
-  json?: true;
-}
+interface Selecting extends LaboratoryOptions, SelectionOptions {}
 
 type Wish = [quantity: string, prefer: 'low' | 'high'];
 
@@ -54,7 +52,7 @@ export function resultsViews(named: (name: string, description: string) => Comma
     .summary('what two searches ask or were computed from differently')
     .argument('<id>', 'of a search, finished or not')
     .argument('<other>', 'of the one that it is compared with')
-    .action((id: string, other: string, options: Pick<Selecting, 'database' | 'json'>) =>
+    .action((id: string, other: string, options: LaboratoryOptions) =>
       inLaboratory(options, async ({ results }) => {
         const { changesSince } = await import('@tiegel/search');
         const found = changesSince(results.view(other), results.view(id));

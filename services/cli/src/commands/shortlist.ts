@@ -9,17 +9,15 @@ import {
 } from '@tiegel/contract';
 import { demoPrices } from '@tiegel/elements';
 import { Argument, type Command, Option } from 'commander';
+import { commandsOf, databaseOption, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { userName } from '../input/userName.ts';
 import { asFile } from '../output/asFile.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { shortlistText } from '../output/shortlistText.ts';
-import { standardOutput } from '../output/standardOutput.ts';
-import { inLaboratory } from '../searching/inLaboratory.ts';
+import { changeLaboratory, inLaboratory } from '../searching/inLaboratory.ts';
 
-interface Options {
-  database?: string;
+interface Options extends LaboratoryOptions {
   by?: string;
-  json?: true;
 }
 
 interface Exporting extends Options {
@@ -39,13 +37,9 @@ export function shortlistCommand(program: Command): void {
   const parent = program
     .command('shortlist')
     .description('alloys to agree on: begin a list, add, note, judge, pick from a search, export');
+  const inDatabase = commandsOf(parent);
   const named = (name: string, description: string) =>
-    parent
-      .command(name)
-      .description(description)
-      .option('--database <file>', 'the database; else that of the service (DATA_DIR, or the folder data)')
-      .option('--by <name>', 'who does it; else the name of the user')
-      .option('--json', 'JSON on standard output');
+    inDatabase(name, description).option('--by <name>', 'who does it; else the name of the user');
 
   named('list', 'every shortlist').action((options: Options) => run(options, (lists) => lists.list()));
   named('show', 'one shortlist')
@@ -97,14 +91,15 @@ export function shortlistCommand(program: Command): void {
         return lists.pick(id, { search, count, onePerSystem, by });
       }),
     );
-  parent
-    .command('export')
-    .description('a shortlist as one file: a page that opens without the program, or a table')
+  databaseOption(
+    parent
+      .command('export')
+      .description('a shortlist as one file: a page that opens without the program, or a table'),
+  )
     .argument('<id>')
     .addOption(new Option('--format <format>', 'of the file').choices(shortlistFormats).makeOptionMandatory())
     .requiredOption('--into <file>', 'where it goes; - is standard output')
     .option('--overwrite', 'the file may be there already')
-    .option('--database <file>', 'the database; else that of the service (DATA_DIR, or the folder data)')
     .option('--json', 'on standard output, what was written')
     .action((id: string, options: Exporting) =>
       inLaboratory(options, ({ shortlists, imports }) =>
@@ -130,13 +125,9 @@ function change(id: string, acts: readonly ShortlistAct[]): Act<[]> {
   };
 }
 
-async function run({ database, by, json }: Options, act: Act<[]>): Promise<void> {
-  const { openLaboratory } = await import('../searching/openLaboratory.ts');
-  const { shortlists, close } = openLaboratory(database);
-  try {
-    const found = act(shortlists, by ?? userName());
-    await standardOutput(json ? jsonText(found) : shortlistText(found));
-  } finally {
-    close();
-  }
+function run(options: Options, act: Act<[]>): Promise<void> {
+  return changeLaboratory(options, ({ shortlists }) => {
+    const found = act(shortlists, options.by ?? userName());
+    return options.json ? jsonText(found) : shortlistText(found);
+  });
 }

@@ -3,17 +3,27 @@ import type { Laboratory } from './openLaboratory.ts';
 
 /** Text piece by piece, or a file. */
 type Told = Iterable<string> | AsyncIterable<Uint8Array>;
+type Telling = (laboratory: Laboratory) => Told | Promise<Told>;
 
 /**
  * Opens the database named, which must be there, else that of the service; writes what is told from it; closes it.
  * @throws ProblemError those of openLaboratory and openToRead
  */
-export async function inLaboratory(
-  { database }: { database?: string },
-  told: (laboratory: Laboratory) => Told | Promise<Told>,
-): Promise<void> {
+export async function inLaboratory({ database }: { database?: string }, told: Telling): Promise<void> {
   const { openLaboratory, openToRead } = await import('./openLaboratory.ts');
-  const laboratory = database === undefined ? openLaboratory(undefined) : openToRead(database);
+  await tell(database === undefined ? openLaboratory(undefined) : openToRead(database), told);
+}
+
+/**
+ * The same for what may write: a database that is not there is made.
+ * @throws ProblemError those of openLaboratory
+ */
+export async function changeLaboratory({ database }: { database?: string }, told: Telling): Promise<void> {
+  const { openLaboratory } = await import('./openLaboratory.ts');
+  await tell(openLaboratory(database), told);
+}
+
+async function tell(laboratory: Laboratory, told: Telling): Promise<void> {
   try {
     await standardOutput(await told(laboratory));
   } finally {
