@@ -27,7 +27,7 @@ export function SystemsExport({ search, view, quantities, count }: SystemsExport
         items.push(...page.items);
         at = page.next;
       }
-      const csv = `${systemsAsCsv(items, quantities)}\r\n`;
+      const csv = systemsAsCsv(items, quantities);
       saveFile(new Blob([csv], { type: 'text/csv' }), `${fileNameOf(search, view.show)}.csv`);
     },
   });

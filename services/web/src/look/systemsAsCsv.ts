@@ -1,4 +1,4 @@
-import { formatComposition } from '@tiegel/elements';
+import { csvText, formatComposition } from '@tiegel/elements';
 import type { ShownQuantity } from '../server/types.ts';
 import type { SystemsView } from './lookQueries.ts';
 
@@ -24,10 +24,5 @@ export function systemsAsCsv(
     (published?.phases ?? []).map(({ phases, alloys }) => `${phases ?? 'not reported'} ${alloys}`).join('; '),
     String(melts),
   ]);
-  return [head, ...lines].map((line) => line.map(quoted).join(',')).join('\r\n');
-}
-
-/** A field in quotes where it holds something that would end or open one. */
-function quoted(field: string): string {
-  return /[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field;
+  return csvText(head, lines);
 }

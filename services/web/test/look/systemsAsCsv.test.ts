@@ -24,9 +24,10 @@ const items = [
 ] as SystemsView['items'];
 
 test('systems are written with units, numbers in full, and fields that hold a comma in quotes', () => {
-  expect(systemsAsCsv(items, [{ id: 'density', unit: 'g/cm3' }]).split('\r\n')).toEqual([
+  expect(systemsAsCsv(items, [{ id: 'density', unit: 'g/cm3' }]).split('\n')).toEqual([
     'place,system,kept,best rank,best composition (at.%),density (g/cm3),published alloys,published phases,melts recorded here',
     '1,Al Fe,12,1,Al5Fe95,7.123456789012345,3,"BCC+B2, aged 2; not reported 1",1',
     '2,Al Ti,1,40,Al5Fe95,,0,,0',
+    '',
   ]);
 });
