@@ -304,7 +304,9 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
     );
 
     function product(side: Operator): Test {
-      const factor = 1 / factorOf(above);
+      const inverse = 1 / factorOf(above);
+      // An infinite threshold times a divisor of 0 is no number.
+      const factor = Number.isFinite(threshold * inverse) ? inverse : 1;
       const moved = nodes.binary(
         'subtract',
         factor === 1 ? above : nodes.binary('multiply', nodes.constant(factor), above),

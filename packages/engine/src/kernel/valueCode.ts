@@ -188,7 +188,7 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
   function pushLogarithm(of: Node): void {
     push(of);
     emitLogarithm(code);
-    if (of.low >= 0 && of.least > 0) return;
+    if (of.low >= 0 && of.least > 0 && !of.mayLack) return;
     code.splat(Number.NaN);
     push(of);
     code.splat(0).op('f64x2.ge', 'v128.bitselect');
@@ -212,7 +212,7 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
     code.splat(exponent).op('f64x2.mul');
     code.splat(-LARGEST_EXPONENT).op('f64x2.pmax').splat(LARGEST_EXPONENT).op('f64x2.pmin');
     emitExponential(code);
-    if (of.least > 0 && of.low > 0) return;
+    if (of.least > 0 && of.low > 0 && !of.mayLack) return;
     // What is 0 stays 0, or becomes infinite; what is negative or NaN becomes NaN.
     const power = code.local('v128');
     code.set(power);

@@ -12,6 +12,8 @@ export interface Narrowing {
 
 /** Far more, of the size of its terms, than a sum of conditions is rounded. */
 const ROUNDING = 2 ** -44;
+/** And far more than next to nothing is rounded, which goes with no size. */
+const LEAST = 2 ** -1000;
 /** What is rounded on the way to an amount must not cut off a whole one. */
 const CROSSING = 1e-9;
 /** A box is cut by all conditions so many times at most. */
@@ -103,7 +105,7 @@ export function narrowing(mostElements: number): Narrowing {
     // The least value is concave in λ, and its slope there is the value of D at the least point.
     let [from, atFrom, slopeFrom] = [0, least, valueAtLeastPoint(one)];
     let [until, atUntil, slopeUntil] = [Number.POSITIVE_INFINITY, 0, 0];
-    let share = Math.max(-least, ROUNDING * size) / slopeFrom;
+    let share = Math.max(-least, roundingOf(size)) / slopeFrom;
     let [best, greatest] = [0, least];
     for (let turn = 0; turn < mostShares && share > from && share < until; turn += 1) {
       for (let at = 0; at < elements; at += 1) trial[at] = slopes[at]! + share * of[at]!;
@@ -129,7 +131,7 @@ export function narrowing(mostElements: number): Narrowing {
     let [worst, most] = [-1, 0];
     for (let one = 0; one < conditions.count; one += 1) {
       const value = valueAtLeastPoint(one);
-      if (value > most && value > ROUNDING * sizeOf(one)) [worst, most] = [one, value];
+      if (value > most && value > roundingOf(sizeOf(one))) [worst, most] = [one, value];
     }
     return worst;
   }
@@ -137,7 +139,7 @@ export function narrowing(mostElements: number): Narrowing {
   /** Cuts bounds by the condition at hand; whether any changed. */
   function cut(): boolean {
     const { low, high } = box;
-    const room = ROUNDING * size - least;
+    const room = roundingOf(size) - least;
     const m = slopes[order[marginal]!]!;
     let changed = false;
     for (let place = 0; place < elements; place += 1) {
@@ -189,7 +191,7 @@ export function narrowing(mostElements: number): Narrowing {
   function cutBy(one: number): boolean | null {
     startWith(one);
     for (let joined = 1; ; joined += 1) {
-      if (least > ROUNDING * size) return null;
+      if (least > roundingOf(size)) return null;
       if (cut()) return enter() ? true : null;
       const worst = joined < mostJoined ? worstAtLeastPoint() : -1;
       if (worst < 0) return false;
@@ -220,3 +222,6 @@ export function narrowing(mostElements: number): Narrowing {
     },
   };
 }
+
+/** Far more than a sum of terms of this size altogether is rounded. */
+const roundingOf = (size: number) => ROUNDING * size + LEAST;

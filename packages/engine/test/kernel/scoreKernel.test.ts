@@ -114,6 +114,8 @@ const expressions = [
   'ln(valenceElectronConcentration - 5.5) / (density - 7)',
   '(omega - 2)^2 + (omega - 2)^3 - abs(pughRatio - 0.5)^0.3',
   'valenceElectronConcentration * omega - (valenceElectronConcentration - 6)^2 / omega',
+  'ln(max(1.5, mixingEnthalpy / mixingEnthalpy)) * density',
+  'max(1.5, mixingEnthalpy / mixingEnthalpy)^0.3 - 1 / density',
 ];
 
 test.each(expressions)(
@@ -155,6 +157,32 @@ test.each(rewritten)(
     );
   },
 );
+
+test('where no pair mixes with heat and Ω is infinite everywhere, a desirable Ω is desirable', () => {
+  const { symbols, columns, pairs } = factsWithTwins();
+  const without = Object.keys(pairs).map((id) => [id, symbols.map(() => symbols.map(() => 0))]);
+  // Low melting points make the sum above the quotient small, and what it is compared with large.
+  const meltingTemperature = symbols.map(() => 1);
+  const ideal = {
+    symbols,
+    columns: { ...columns, meltingTemperature },
+    pairs: Object.fromEntries(without),
+  };
+  for (const to of [2, 1e9]) {
+    const rank: RankEntry[] = [
+      { quantity: 'configurationalEntropy', prefer: { target: 0 }, within: 8 },
+      { quantity: 'omega', prefer: 'high', from: 0, to, weight: 2 },
+    ];
+    const fractions = { step: 5, min: 5, max: 100, each: {} };
+    const { plan } = search([], rank, { components: { min: 1, max: 2 }, fractions });
+    const prepared = prepare({ ...plan, facts: ideal });
+    const chunk = wholeChunk(prepared);
+    const expected = scoreReference(prepared, chunk, { cutOff: null })!;
+    const cutOff = expected.best.at(-3)!;
+    expect(cutOff).toBeGreaterThan(0);
+    expect(scoreKernel(prepared, chunk, { cutOff })).toStrictEqual(expected);
+  }
+});
 
 test('many limits on the values of points at once have the outcome of the reference', () => {
   const ids = quantities.map(({ id }) => id);

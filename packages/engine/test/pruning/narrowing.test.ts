@@ -159,3 +159,14 @@ test('conditions that each can be met, but not together, leave nothing', () => {
   expect(narrowed(box, layer(100, 99))).toBeNull();
   expect(narrowed(box, layer(100, 101))).not.toBeNull();
 });
+
+test('a condition that is next to nothing beside another one cuts off nothing', () => {
+  const { narrowed } = narrowing(mostElements);
+  const box = tightBox([0, 0, 0, 0, 0], [0, 0, 12, 12, 12], 17)!;
+  // Met by all points. At its least point the other one is not: joined with a share as small, that is but roundings.
+  const hardly = { constant: -Number.MIN_VALUE, slopes: [0, 0, 0, 0, 0] };
+  const other = { constant: -2.2, slopes: [0.15, 0.2, 0.15, 0.1, 0.15] };
+  const part = narrowed(box, counted([hardly, other], box));
+  expect(part).toEqual(narrowed(box, counted([other], box)));
+  expect(isWithin([0, 0, 0, 8, 9], part!)).toBe(true);
+});
