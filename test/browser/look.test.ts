@@ -303,7 +303,7 @@ test('systems stand in the order of their best; the unexplored are those that no
   expect(words).toMatch(/does not prove that nobody has melted one/);
   const saved = page.waitForEvent('download');
   await page.getByRole('button', { name: 'CSV', exact: true }).click();
-  const lines = (await readFile(await (await saved).path(), 'utf8')).trimEnd().split('\r\n');
+  const lines = (await readFile(await (await saved).path(), 'utf8')).trimEnd().split('\n');
   expect(lines[0]).toMatch(/^place,system,kept,best rank,best composition \(at\.%\),.*density \(g\/cm3\)/);
   expect(lines.slice(1).map((line) => line.split(',')[1])).toEqual(
     unexplored.items.map(({ system }) => system),
