@@ -17,7 +17,7 @@
 #define MOST_ENTRIES 16
 #define GAS_CONSTANT 8.314462618 /* J/(mol K) */
 
-enum { DELTA, OMEGA, VEC, ENTHALPY, DENSITY, COST, CHI_SPREAD, LOGISTIC, QUANTITIES };
+enum { DELTA, OMEGA, VEC, ENTHALPY, DENSITY, COST, CHI_SPREAD, LOGISTIC, QUANTITIES, TREE = COST + 1 };
 
 /* What is known of each element: u, g/cm3, pm, K, -, currency/kg, Pauling. */
 static double mass[MOST_ELEMENTS], density[MOST_ELEMENTS], radius[MOST_ELEMENTS], melting[MOST_ELEMENTS];
@@ -124,6 +124,8 @@ static inline void visit(void) {
   value[CHI_SPREAD] = sqrt(variance);
   value[LOGISTIC] = 1 / (1 + exp(-(logistic[0] + logistic[1] * value[ENTHALPY] + logistic[2] * value[DELTA] +
                                    logistic[3] * fmin(value[OMEGA], 8) + logistic[4] * value[CHI_SPREAD])));
+#elif LIMITS == 7
+  value[TREE] = exp(mixing / 20) * value[DELTA] + log(1 + value[OMEGA]) * meanValence;
 #endif
 
   points++;

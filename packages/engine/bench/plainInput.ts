@@ -2,17 +2,10 @@ import type { Facts, Limit, RankEntry } from '@tiegel/contract';
 import type { Prepared } from '../src/index.ts';
 import { logistic, type Sample } from './workloads.ts';
 
-/** What plain.c can compute, in its order: six limits are the first six, eight all of them. */
-const quantities = [
-  'sizeMismatch',
-  'omega',
-  'valenceElectronConcentration',
-  'mixingEnthalpy',
-  'density',
-  'cost',
-  'electronegativitySpread',
-  'solution',
-];
+/** What plain.c can compute, in its order: six limits are the first of them, seven these and the tree, eight these and the others. */
+const six = ['sizeMismatch', 'omega', 'valenceElectronConcentration', 'mixingEnthalpy', 'density', 'cost'];
+const seven = [...six, 'tree'];
+const eight = [...six, 'electronegativitySpread', 'solution'];
 const columns = [
   'atomicMass',
   'density',
@@ -34,7 +27,9 @@ export function plainInput({ grid, plan, ranking }: Prepared, { oneIn, group }: 
       ...columns.map((column) => valueAt(facts, column, element)),
     ]),
     ...facts.pairs.mixingEnthalpy!.map((row) => row.map((value) => value ?? Number.NaN)),
-    ...specification.limits.map(limitLine),
+    ...specification.limits.map((limit, at, all) =>
+      limitLine(limit, (all.length === 7 ? seven : eight)[at]!),
+    ),
     [...logistic],
     [specification.rank.length],
     ...specification.rank.map(rankLine),
@@ -47,13 +42,13 @@ function valueAt({ columns: of }: Facts, column: string, element: number): numbe
   return of[column]![element]!;
 }
 
-function limitLine({ quantity, min = -Number.MAX_VALUE, max = Number.MAX_VALUE }: Limit, at: number) {
-  if (quantities[at] !== quantity) throw new RangeError(`The plain loop limits ${quantities[at]} here.`);
+function limitLine({ quantity, min = -Number.MAX_VALUE, max = Number.MAX_VALUE }: Limit, here: string) {
+  if (quantity !== here) throw new RangeError(`The plain loop limits ${here} here.`);
   return [min, max];
 }
 
 function rankLine({ quantity, prefer, from = 0, to = 1, weight = 1, shape = 1 }: RankEntry) {
-  return [quantities.indexOf(quantity), prefer === 'high' ? 1 : 0, from, to, weight, shape];
+  return [six.indexOf(quantity), prefer === 'high' ? 1 : 0, from, to, weight, shape];
 }
 
 function written(value: number): string {

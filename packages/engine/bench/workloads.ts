@@ -69,6 +69,13 @@ eight.rank = [
   { quantity: 'cost', prefer: 'low', from: 0, to: 500, weight: 0.5, shape: 2 },
 ];
 
+/** One limit more, on an expression that no rule rewrites: exponential, logarithm, root and quotient at every point. */
+const anyTree = specification('any-tree', 5, 5);
+anyTree.lets = {
+  tree: 'exp(mixingEnthalpy / 20) * sizeMismatch + ln(1 + omega) * valenceElectronConcentration',
+};
+anyTree.limits.push({ quantity: 'tree', max: 12 });
+
 /** Bounds that differ from element to element, so that hardly two systems have the same points. */
 const ownBounds = Object.fromEntries(
   pool.map((symbol, place) => [symbol, { min: place < 10 ? 5 : 10, max: 25 + 5 * (place % 10) }]),
@@ -103,6 +110,12 @@ export const workloads: readonly Workload[] = [
     specification: eight,
     sample: whole,
     reference: { oneIn: 50, points: 2000 },
+  },
+  {
+    name: 'any-tree',
+    specification: anyTree,
+    sample: whole,
+    reference: { oneIn: 100, points: 2000 },
   },
   {
     name: 'own-bounds',
