@@ -125,7 +125,7 @@ static inline void visit(void) {
   value[LOGISTIC] = 1 / (1 + exp(-(logistic[0] + logistic[1] * value[ENTHALPY] + logistic[2] * value[DELTA] +
                                    logistic[3] * fmin(value[OMEGA], 8) + logistic[4] * value[CHI_SPREAD])));
 #elif LIMITS == 7
-  value[TREE] = exp(mixing / 20) * value[DELTA] + log(1 + value[OMEGA]) * meanValence;
+  value[TREE] = exp(mixing / 20) * value[OMEGA] + log(1 + value[OMEGA]) * meanValence;
 #endif
 
   points++;

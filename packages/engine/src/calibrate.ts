@@ -18,8 +18,11 @@ const smallGridMs = 30;
 /** On a machine that does much else the clock on the wall ends it, ms. */
 const mostWallMs = 1000;
 /** For a rough rate the shortest round, and how long all of them last at most. */
-const roughRoundMs = 8;
+const roughRoundMs = 15;
 const roughMs = 60;
+/** Processor time comes in steps of up to 4 ms: where it is few of them, one may be missing, but never beyond the clock on the wall. */
+const stepMs = 4;
+const someStepsMs = 5 * stepMs;
 /** How long a worker takes for a chunk, as packages/search cuts them, s. */
 const chunkSeconds = 1;
 /** Earlier ones still pay for the compiler. */
@@ -40,7 +43,7 @@ export function calibrate(prepared: Prepared, now: () => number = () => performa
 }
 
 /**
- * As calibrate, in less than 0.1 s: some times too low perhaps, since what the compiler has not done
+ * As calibrate, in some 0.1 s: some times too low perhaps, since what the compiler has not done
  * yet is in it. Enough to cut a short search into chunks, and no estimate.
  */
 export function roughRate(prepared: Prepared, now: () => number = () => performance.now()): number | null {
@@ -51,7 +54,7 @@ const medianOf = (rates: readonly number[]): number =>
   rates.toSorted((one, other) => one - other)[rates.length >> 1]!;
 
 function rateOf(prepared: Prepared, now: () => number, isRough: boolean): number | null {
-  const start = now();
+  let start = now();
   const wallStart = performance.now();
   const isOver = (ms: number) => now() - start > ms || performance.now() - wallStart > mostWallMs;
   const round = scorer(prepared, now);
@@ -61,6 +64,8 @@ function rateOf(prepared: Prepared, now: () => number, isRough: boolean): number
   let enoughMs = shortestMs;
   if (sample.chunks.length === 0) return null;
   let best = twice(sample.chunks);
+  // Most of a rough measurement would be what the first round makes once.
+  if (isRough) start = now();
   const roundMs = isRough ? roughRoundMs : shortestRoundMs;
   const mostMs = isRough ? roughMs : longestMs;
   for (let points = fewestPoints; (sample.points / best) * 1000 < roundMs; points *= growth) {
@@ -88,15 +93,17 @@ function scorer(prepared: Prepared, now: () => number): (chunks: readonly Chunk[
   let cutOff: number | null = null;
   return (chunks) => {
     let outcome = emptyOutcome(limits.length, plan.specification.tally);
-    let milliseconds = 0;
+    let [milliseconds, wallMs] = [0, 0];
     for (const chunk of chunks) {
-      const start = now();
+      const [start, wallStart] = [now(), performance.now()];
       const found = scoreChunk(prepared, chunk, { cutOff })!;
       milliseconds += now() - start;
+      wallMs += performance.now() - wallStart;
       outcome = addOutcome(outcome, found, ranking);
     }
-    // A clock that counts in coarse steps may not have moved.
-    const rate = outcome.points / (Math.max(milliseconds, 1e-3) / 1000);
+    const isShort = milliseconds < someStepsMs;
+    const counted = isShort ? Math.min(milliseconds + stepMs, Math.max(wallMs, 1e-3)) : milliseconds;
+    const rate = outcome.points / (counted / 1000);
     cutOff = cutOffAt(outcome, keptShare(ranking.keep, all, all / (rate * chunkSeconds))) ?? cutOff;
     return rate;
   };

@@ -20,3 +20,4 @@ export { scoreReference } from './scoreReference.ts';
 export type { Score, ScoreOptions } from './scoring.ts';
 export { secondsAtMost } from './secondsAtMost.ts';
 export { type UnreachableLimit, unreachableLimits } from './unreachableLimits.ts';
+export { warmUp } from './warmUp.ts';

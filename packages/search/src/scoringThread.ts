@@ -1,6 +1,6 @@
 import { performance } from 'node:perf_hooks';
 import type { Plan } from '@tiegel/contract';
-import { type Prepared, prepare, scoreChunk } from '@tiegel/engine';
+import { type Prepared, prepare, scoreChunk, warmUp } from '@tiegel/engine';
 import type { AnnouncedSearch, ScoringAnswer, ScoringRequest } from '@tiegel/queue';
 import { handOver } from '@tiegel/queue/handOver';
 
@@ -20,11 +20,12 @@ function preparedFor({ searchId, plan }: AnnouncedSearch): Prepared {
   return one;
 }
 
-const nothing = { ordinal: 0, firstSystem: 0, endSystem: 0, firstPoint: 0, endPoint: null, points: 0 };
+/** A chunk may take a second; the first one need not wait for the compiler. */
+const warmUpMs = 30;
 
-/** Binds the plan and lets the scorer make what it makes once for a search: to score nothing needs all of it. */
+/** Binds the plan and warms its scorer up. */
 export function ready(search: AnnouncedSearch): void {
-  scoreChunk(preparedFor(search), nothing, { cutOff: null });
+  warmUp(preparedFor(search), warmUpMs);
 }
 
 /**

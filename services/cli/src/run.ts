@@ -1,38 +1,25 @@
 import { problem } from '@tiegel/contract';
 import { Command, CommanderError } from 'commander';
-import { chargeCommand } from './commands/charge.ts';
-import { chargeSheetsCommand } from './commands/chargeSheets.ts';
-import { countCommand } from './commands/count.ts';
-import { dataCommand } from './commands/data.ts';
-import { evidenceCommand } from './commands/evidence.ts';
-import { explainCommand } from './commands/explain.ts';
-import { meltCommand } from './commands/melt.ts';
-import { resultsCommand } from './commands/results.ts';
-import { screenCommand } from './commands/screen.ts';
-import { searchCommand } from './commands/search.ts';
-import { searchesCommand } from './commands/searches.ts';
-import { shortlistCommand } from './commands/shortlist.ts';
-import { substituteCommand } from './commands/substitute.ts';
-import { weighingCommand } from './commands/weighing.ts';
 import { endWithReader } from './output/standardOutput.ts';
 import { tellFaults } from './output/tellFaults.ts';
 
-const commands = [
-  dataCommand,
-  screenCommand,
-  explainCommand,
-  substituteCommand,
-  evidenceCommand,
-  chargeCommand,
-  chargeSheetsCommand,
-  weighingCommand,
-  countCommand,
-  searchCommand,
-  searchesCommand,
-  resultsCommand,
-  shortlistCommand,
-  meltCommand,
-];
+/** In the order of the help. What is not asked for is not loaded: that would be half of a short command's time. */
+const commands: Record<string, () => Promise<(program: Command) => void>> = {
+  data: async () => (await import('./commands/data.ts')).dataCommand,
+  screen: async () => (await import('./commands/screen.ts')).screenCommand,
+  explain: async () => (await import('./commands/explain.ts')).explainCommand,
+  substitute: async () => (await import('./commands/substitute.ts')).substituteCommand,
+  evidence: async () => (await import('./commands/evidence.ts')).evidenceCommand,
+  charge: async () => (await import('./commands/charge.ts')).chargeCommand,
+  'charge-sheets': async () => (await import('./commands/chargeSheets.ts')).chargeSheetsCommand,
+  weighing: async () => (await import('./commands/weighing.ts')).weighingCommand,
+  count: async () => (await import('./commands/count.ts')).countCommand,
+  search: async () => (await import('./commands/search.ts')).searchCommand,
+  searches: async () => (await import('./commands/searches.ts')).searchesCommand,
+  results: async () => (await import('./commands/results.ts')).resultsCommand,
+  shortlist: async () => (await import('./commands/shortlist.ts')).shortlistCommand,
+  melt: async () => (await import('./commands/melt.ts')).meltCommand,
+};
 
 /** The terminal's side: exit 0 done, 1 the request was wrong, 2 a fault; a closed pipe is 0. */
 export async function run(words: readonly string[]): Promise<0 | 1 | 2> {
@@ -43,7 +30,9 @@ export async function run(words: readonly string[]): Promise<0 | 1 | 2> {
     .showSuggestionAfterError()
     .exitOverride()
     .configureOutput({ outputError: () => {} });
-  for (const add of commands) add(program);
+  const [name = ''] = words;
+  const asked = Object.hasOwn(commands, name) ? [commands[name]!] : Object.values(commands);
+  for (const load of asked) (await load())(program);
   try {
     await program.parseAsync(words, { from: 'user' });
     return 0;
