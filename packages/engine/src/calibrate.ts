@@ -8,7 +8,8 @@ import { scoreChunk } from './scoreChunk.ts';
 
 /** Points at each place to begin with: few, for formulas that take microseconds. They grow until a round is long enough: what a chunk costs however short it is must not show. */
 const fewestPoints = 256;
-const growth = 4;
+const mostGrowth = 4;
+const leastGrowth = 1.5;
 const shortestRoundMs = 60;
 /** How long all rounds last together, by whether the rate has settled: until the compiler has done its work it rises. */
 const shortestMs = 250;
@@ -68,8 +69,11 @@ function rateOf(prepared: Prepared, now: () => number, isRough: boolean): number
   if (isRough) start = now();
   const roundMs = isRough ? roughRoundMs : shortestRoundMs;
   const mostMs = isRough ? roughMs : longestMs;
-  for (let points = fewestPoints; (sample.points / best) * 1000 < roundMs; points *= growth) {
-    const larger = calibrationSample(prepared, points * growth);
+  const least = isRough ? mostGrowth : leastGrowth;
+  const lasted = () => (sample.points / best) * 1000;
+  for (let points = fewestPoints; lasted() < roundMs; ) {
+    points = Math.ceil(points * Math.min(mostGrowth, Math.max(least, (1.2 * roundMs) / lasted())));
+    const larger = calibrationSample(prepared, points);
     if (larger.points === sample.points) enoughMs = smallGridMs;
     if (larger.points === sample.points || isOver(mostMs)) break;
     sample = larger;
