@@ -84,7 +84,28 @@ test('a search of a running service is started, held, rescheduled, taken up and 
   });
 });
 
+test('a search is watched until it is over, also when it is paused meanwhile', async () => {
+  const short = JSON.stringify({
+    ...JSON.parse(asleep),
+    name: 'Short',
+    components: 5,
+    fractions: { step: 5 },
+  });
+  const { id }: SearchView = await jsonOf(['searches', 'start', '-'], { environment, input: short });
+  await searches(['pause', id]);
+  const watching = searches(['watch', id]);
+  await searches(['resume', id]);
+  expect(await watching).toMatchObject({
+    code: 0,
+    out: expect.stringContaining(`${id} is done, 100 % of `),
+  });
+  // What is over is told at once, and what was not found is an error.
+  const over: SearchView = await jsonOf(['searches', 'watch', id], { environment });
+  expect(over).toEqual(await stateAt(id));
+});
+
 test.each([
+  [['watch', 'none'], 'search/unknown', 1],
   [['pause', 'none'], 'search/unknown', 1],
   [['pause', '../x'], 'search/unknown', 1],
   [['hours', 'none', '8-9'], 'command/usage', 1],

@@ -6,6 +6,11 @@ import type { SearchSpecification } from './specification.ts';
 export const searchStates = ['waiting', 'running', 'paused', 'done', 'cancelled', 'failed'] as const;
 export type SearchState = (typeof searchStates)[number];
 
+/** Whether nothing more comes of a search by itself. */
+export function isOver(state: SearchState): boolean {
+  return state === 'done' || state === 'cancelled' || state === 'failed';
+}
+
 /**
  * Counts of a result: see the docs of the specification for each meaning. `passedEach` is in the
  * order of the limits. What the search does not count is null: see its `tally`.

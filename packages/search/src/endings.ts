@@ -1,5 +1,4 @@
-import { problem, type SearchView } from '@tiegel/contract';
-import { isOver } from './states.ts';
+import { isOver, problem, type SearchView } from '@tiegel/contract';
 import type { Watchers } from './watchers.ts';
 import type { Work } from './work.ts';
 

@@ -48,8 +48,3 @@ export function stateAfter(state: SearchState, event: SearchEvent): SearchState 
   if (next === 'refused') throw problem('search/not-possible', { act: event, state });
   return next === 'same' ? null : next;
 }
-
-/** Whether nothing more comes of a search by itself. */
-export function isOver(state: SearchState): boolean {
-  return state === 'done' || state === 'cancelled' || state === 'failed';
-}

@@ -1,6 +1,6 @@
-import { type SearchState, searchStates } from '@tiegel/contract';
+import { isOver, type SearchState, searchStates } from '@tiegel/contract';
 import { expect, test } from 'vitest';
-import { isOver, type SearchEvent, stateAfter } from '../src/states.ts';
+import { type SearchEvent, stateAfter } from '../src/states.ts';
 
 const events: SearchEvent[] = ['handOut', 'rest', 'pause', 'resume', 'cancel', 'fail', 'finish'];
 

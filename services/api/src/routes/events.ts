@@ -1,4 +1,4 @@
-import type { SearchView } from '@tiegel/contract';
+import { isOver, type SearchView } from '@tiegel/contract';
 import type { Searches } from '@tiegel/search';
 import { z } from 'zod';
 import { type EventStream, openEventStream, type Pace } from '../events/openEventStream.ts';
@@ -7,7 +7,6 @@ import { problemAnswers } from '../problems/problemAnswers.ts';
 import { searchParameters } from './searchParameters.ts';
 
 const usualPace: Pace = { gapMs: 500, commentMs: 15_000 };
-const finishedStates: ReadonlySet<SearchView['state']> = new Set(['done', 'cancelled', 'failed']);
 
 /**
  * GET /searches/:id/events: the search as it changes. Every event is the whole view, its id a
@@ -50,7 +49,7 @@ export function eventRoutes(app: Server, { searches }: Parts, pace: Pace = usual
       const { id } = request.params;
       const now = standing(searches, id);
       const read = lastRead(request.headers['last-event-id'], now.sequence);
-      if (finishedStates.has(now.view.state) && now.sequence <= read) {
+      if (isOver(now.view.state) && now.sequence <= read) {
         reply.code(204).send(null);
         return;
       }
@@ -64,7 +63,7 @@ export function eventRoutes(app: Server, { searches }: Parts, pace: Pace = usual
       open.add(stream);
       const stop = searches.watch(id, (view, sequence) => {
         if (sequence > read) stream.show({ id: sequence, name: 'search', data: view });
-        if (finishedStates.has(view.state)) stream.end();
+        if (isOver(view.state)) stream.end();
       });
     },
   );

@@ -1,8 +1,17 @@
-import { type Priority, priorities, type SearchView, searchViewSchema } from '@tiegel/contract';
+import { setTimeout } from 'node:timers/promises';
+import {
+  isOver,
+  type Priority,
+  priorities,
+  problem,
+  type SearchView,
+  searchViewSchema,
+} from '@tiegel/contract';
 import { Argument, type Command, InvalidArgumentError, Option } from 'commander';
 import { z } from 'zod';
 import { readJson } from '../input/readJson.ts';
 import { jsonText } from '../output/jsonText.ts';
+import { progressBar } from '../output/progressBar.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { scheduledText, standingText, standingTexts } from '../output/standingText.ts';
 import { type Asked, askServer } from '../server/askServer.ts';
@@ -18,6 +27,9 @@ interface Hours {
   to: string;
 }
 
+/** Between two looks at a search that is watched. */
+const lookEveryMs = 1000;
+
 const verbs = [
   ['pause', 'stops handing out its work until it is resumed'],
   ['resume', 'takes up a paused or failed search where it stopped'],
@@ -28,7 +40,9 @@ const verbs = [
 export function searchesCommand(program: Command): void {
   const parent = program
     .command('searches')
-    .description('the searches of a running service: start, list, pause, resume, cancel, hours, priority');
+    .description(
+      'the searches of a running service: start, list, watch, pause, resume, cancel, hours, priority',
+    );
   const named = (name: string, description: string) =>
     parent
       .command(name)
@@ -55,6 +69,17 @@ export function searchesCommand(program: Command): void {
     const view = await ask(options, { method: 'GET', path: pathOf(id) }, searchViewSchema);
     await standardOutput(options.json ? jsonText(view) : standingText(view));
   });
+  ofOne('watch', 'shows how far it is until it is over; to end the watching does not end the search').action(
+    async (id: string, options: Options) => {
+      const view = await watched(id, options);
+      await standardOutput(options.json ? jsonText(view) : standingText(view));
+      if (view.state === 'failed')
+        throw problem('command/search-ended', {
+          state: view.state,
+          reason: view.reason ?? 'no reason is known',
+        });
+    },
+  );
   for (const [verb, description] of verbs)
     ofOne(verb, description).action(async (id: string, options: Options) => {
       const view = await ask(options, { method: 'POST', path: `${pathOf(id)}/${verb}` }, searchViewSchema);
@@ -69,6 +94,21 @@ export function searchesCommand(program: Command): void {
   ofOne('priority', 'whether it goes before or behind others')
     .addArgument(new Argument('<priority>', 'among those that may be worked on').choices(priorities))
     .action((id: string, priority: Priority, options: Options) => reschedule(id, options, { priority }));
+}
+
+/** The search once it is over; until then it is shown. */
+async function watched(id: string, options: Options): Promise<SearchView> {
+  const bar = progressBar();
+  try {
+    for (;;) {
+      const view = await ask(options, { method: 'GET', path: pathOf(id) }, searchViewSchema);
+      if (isOver(view.state)) return view;
+      bar.show(view);
+      await setTimeout(lookEveryMs);
+    }
+  } finally {
+    bar.stop();
+  }
 }
 
 /** Changes a part of when a search is worked on; the rest of it stays. */

@@ -1,6 +1,6 @@
 import { type Candidate, type CandidateQuery, problem, type SearchView } from '@tiegel/contract';
 import type { Searches } from '@tiegel/search';
-import { showProgress } from './showProgress.ts';
+import { progressBar } from '../output/progressBar.ts';
 
 /** Every kept candidate, best first. */
 export const everyCandidate: CandidateQuery = {
@@ -20,8 +20,12 @@ export async function runSearch(searches: Searches, request: unknown): Promise<S
   const { id } = await searches.submit(request);
   const { notices } = searches.view(id);
   tell(notices);
-  const stop = showProgress(searches, id);
-  const view = await searches.finished(id).finally(stop);
+  const bar = progressBar();
+  const stop = searches.watch(id, bar.show);
+  const view = await searches.finished(id).finally(() => {
+    stop();
+    bar.stop();
+  });
   if (view.state !== 'done') {
     throw problem('command/search-ended', { state: view.state, reason: view.reason ?? 'no reason is known' });
   }
