@@ -6,12 +6,15 @@ import { readJson } from '../input/readJson.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { meltList, meltText } from '../output/meltText.ts';
 import { changeLaboratory } from '../searching/inLaboratory.ts';
+import { meltFileCommands } from './meltFiles.ts';
 
 /** `melt`: what was melted and seen, kept in the database of the service. */
 export function meltCommand(program: Command): void {
   const parent = program
     .command('melt')
-    .description('what was weighed, melted and seen: record, list, show, change, delete');
+    .description(
+      'what was weighed, melted and seen: record, list, show, change, delete, and the files of it',
+    );
   const named = commandsOf(parent);
 
   named('list', 'every melt that is not deleted').action((options: LaboratoryOptions) =>
@@ -39,6 +42,7 @@ export function meltCommand(program: Command): void {
   named('restore', 'bring back a melt that was deleted')
     .argument('<id>')
     .action((id: string, options: LaboratoryOptions) => run(options, (melts) => melts.restore(id), meltText));
+  meltFileCommands(parent);
 }
 
 function readEntry(file: string): MeltEntry {

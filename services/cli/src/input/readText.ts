@@ -10,16 +10,20 @@ const greatestSize = 50_000_000;
  * @throws ProblemError file/unreadable, file/too-large
  */
 export function readText(file: string): string {
-  const text = contentOf(file);
+  const text = readBytes(file).toString('utf8');
   if (text.length > greatestSize) {
     throw problem('file/too-large', { file, size: text.length, limit: greatestSize });
   }
   return text.replace(/^\uFEFF/, '');
 }
 
-function contentOf(file: string): string {
+/**
+ * A file as it is, '-' for standard input.
+ * @throws ProblemError file/unreadable
+ */
+export function readBytes(file: string): Buffer<ArrayBuffer> {
   try {
-    return readFileSync(file === '-' ? STANDARD_INPUT : placeOf(file), 'utf8');
+    return readFileSync(file === '-' ? STANDARD_INPUT : placeOf(file));
   } catch (error) {
     throw problem('file/unreadable', { file, why: whyOf(error as NodeJS.ErrnoException) });
   }

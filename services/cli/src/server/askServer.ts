@@ -1,11 +1,12 @@
 import { type Fault, ProblemError, problem, problems } from '@tiegel/contract';
 import { z } from 'zod';
 
-/** What is asked: a path below /api/v1, and what is sent as JSON. */
+/** What is asked: a path below /api/v1, and what is sent, as JSON or as the file that it is. */
 export interface Asked {
-  method: 'GET' | 'POST' | 'PUT';
+  method: 'GET' | 'POST' | 'PUT' | 'DELETE';
   path: string;
   body?: unknown;
+  file?: Buffer<ArrayBuffer>;
 }
 
 const longestWait = 60_000;
@@ -27,28 +28,38 @@ const refusal = z.object({
  */
 export async function askServer<Answer>(
   address: string,
-  { method, path, body }: Asked,
+  asked: Asked,
   form: z.ZodType<Answer>,
 ): Promise<Answer> {
+  const answer = await answerOf(address, asked);
+  const { success, data } = form.safeParse(jsonIn(await bodyOf(answer, address)));
+  if (success) return data;
+  throw problem('server/other-answer', { address, status: answer.status });
+}
+
+/**
+ * Asks a running service for what is no JSON.
+ * @throws ProblemError what the service says is wrong, in its words; server/out-of-reach; server/other-answer
+ */
+export async function answerOf(address: string, { method, path, body, file }: Asked): Promise<Response> {
+  const type = file === undefined ? 'application/json' : 'application/octet-stream';
   const answer = await sent(address, `${address}/api/v1${path}`, {
     method,
     signal: AbortSignal.timeout(longestWait),
-    ...(body === undefined
+    ...(body === undefined && file === undefined
       ? {}
-      : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
+      : { body: file ?? JSON.stringify(body), headers: { 'content-type': type } }),
   });
-  const text = await answer.text().catch((error: Error) => {
+  if (answer.ok) return answer;
+  const { success, data } = refusal.safeParse(jsonIn(await bodyOf(answer, address)));
+  if (success) throw new ProblemError(data.faults as Fault[]);
+  throw problem('server/other-answer', { address, status: answer.status });
+}
+
+function bodyOf(answer: Response, address: string): Promise<string> {
+  return answer.text().catch((error: Error) => {
     throw problem('server/out-of-reach', { address, why: whyOf(error) });
   });
-  const told = jsonIn(text);
-  if (!answer.ok) {
-    const { success, data } = refusal.safeParse(told);
-    if (success) throw new ProblemError(data.faults as Fault[]);
-  } else {
-    const { success, data } = form.safeParse(told);
-    if (success) return data;
-  }
-  throw problem('server/other-answer', { address, status: answer.status });
 }
 
 async function sent(address: string, url: string, request: RequestInit): Promise<Response> {
