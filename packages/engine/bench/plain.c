@@ -17,7 +17,8 @@
 #define MOST_ENTRIES 16
 #define GAS_CONSTANT 8.314462618 /* J/(mol K) */
 
-enum { DELTA, OMEGA, VEC, ENTHALPY, DENSITY, COST, CHI_SPREAD, LOGISTIC, QUANTITIES, TREE = COST + 1 };
+/* Seven limits have the tree where eight have the spread of electronegativities. */
+enum { DELTA, OMEGA, VEC, ENTHALPY, DENSITY, COST, CHI_SPREAD, LOGISTIC, QUANTITIES, TREE = CHI_SPREAD };
 
 /* What is known of each element: u, g/cm3, pm, K, -, currency/kg, Pauling. */
 static double mass[MOST_ELEMENTS], density[MOST_ELEMENTS], radius[MOST_ELEMENTS], melting[MOST_ELEMENTS];

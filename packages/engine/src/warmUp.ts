@@ -15,6 +15,7 @@ const pointsAtPlace = 5000;
  * forgotten: what is scored from then on runs as the compiler leaves it, not as it begins.
  */
 export function warmUp(prepared: Prepared, milliseconds: number): void {
+  if (prepared.systems.count === 0) return;
   scoreChunk(prepared, nothing, { cutOff: null });
   const end = performance.now() + milliseconds;
   const stopped = () => performance.now() > end;

@@ -95,8 +95,10 @@ export function loosened(test: Test): Test {
  */
 export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements: number): Tests {
   /** Where the node's canonical value stands to a number within threshold ± width. */
-  function compare(given: Node, operator: Operator, threshold: number, width: number): Test {
+  function compare(given: Node, operator: Operator, beyond: number, width: number): Test {
     const node = bare(given);
+    // No finite number lies beyond the greatest one, and times 0 an infinite one would be no number.
+    const threshold = Math.max(-Number.MAX_VALUE, Math.min(Number.MAX_VALUE, beyond));
     const known = decided(node, operator, threshold, width);
     if (known) return known;
     const { operation } = node;
@@ -305,7 +307,6 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
 
     function product(side: Operator): Test {
       const inverse = 1 / factorOf(above);
-      // An infinite threshold times a divisor of 0 is no number.
       const factor = Number.isFinite(threshold * inverse) ? inverse : 1;
       const moved = nodes.binary(
         'subtract',

@@ -158,31 +158,37 @@ test.each(rewritten)(
   },
 );
 
-test('where no pair mixes with heat and Ω is infinite everywhere, a desirable Ω is desirable', () => {
-  const { symbols, columns, pairs } = factsWithTwins();
-  const without = Object.keys(pairs).map((id) => [id, symbols.map(() => symbols.map(() => 0))]);
-  // Low melting points make the sum above the quotient small, and what it is compared with large.
-  const meltingTemperature = symbols.map(() => 1);
-  const ideal = {
-    symbols,
-    columns: { ...columns, meltingTemperature },
-    pairs: Object.fromEntries(without),
-  };
-  for (const to of [2, 1e9]) {
+test.each([
+  ['omega', 2, undefined],
+  ['omega', 1e9, undefined],
+  ['half', 2, 'min(1000, 0.5 * (meltingTemperature * configurationalEntropy / abs(mixingEnthalpy)))'],
+])(
+  'where no pair mixes with heat and Ω is infinite everywhere, %s up to %d is desirable',
+  (quantity, to, own) => {
+    const { symbols, columns, pairs } = factsWithTwins();
+    const without = Object.keys(pairs).map((id) => [id, symbols.map(() => symbols.map(() => 0))]);
+    // Low melting points make the sum above the quotient small, and what it is compared with large.
+    const meltingTemperature = symbols.map(() => 1);
+    const ideal = {
+      symbols,
+      columns: { ...columns, meltingTemperature },
+      pairs: Object.fromEntries(without),
+    };
     const rank: RankEntry[] = [
       { quantity: 'configurationalEntropy', prefer: { target: 0 }, within: 8 },
-      { quantity: 'omega', prefer: 'high', from: 0, to, weight: 2 },
+      { quantity, prefer: 'high', from: 0, to, weight: 2 },
     ];
     const fractions = { step: 5, min: 5, max: 100, each: {} };
-    const { plan } = search([], rank, { components: { min: 1, max: 2 }, fractions });
+    const lets = own === undefined ? {} : { half: own };
+    const { plan } = search([], rank, { components: { min: 1, max: 2 }, fractions, lets });
     const prepared = prepare({ ...plan, facts: ideal });
     const chunk = wholeChunk(prepared);
     const expected = scoreReference(prepared, chunk, { cutOff: null })!;
     const cutOff = expected.best.at(-3)!;
     expect(cutOff).toBeGreaterThan(0);
     expect(scoreKernel(prepared, chunk, { cutOff })).toStrictEqual(expected);
-  }
-});
+  },
+);
 
 test('many limits on the values of points at once have the outcome of the reference', () => {
   const ids = quantities.map(({ id }) => id);
