@@ -104,6 +104,21 @@ test('a search is watched until it is over, also when it is paused meanwhile', a
   expect(over).toEqual(await stateAt(id));
 });
 
+test('a search that failed is told with its reason, and is no success', async () => {
+  const [view] = (await (await fetch(`${api.url}/api/v1/searches`)).json()) as SearchView[];
+  const failed = { ...view!, state: 'failed', reason: 'A part of it could not be scored.' };
+  const other = createServer((_, answer) => answer.end(JSON.stringify(failed))).listen(0, '127.0.0.1');
+  await new Promise((resolve) => other.once('listening', resolve));
+  const address = `http://127.0.0.1:${(other.address() as AddressInfo).port}`;
+  const ran = await tiegel(['searches', 'watch', view!.id, '--server', address]);
+  other.close();
+  expect(ran).toEqual({
+    code: 2,
+    out: expect.stringContaining(`${view!.id} is failed`),
+    error: expect.stringMatching(/be scored\.\n.*\[command\/search-ended\]/),
+  });
+});
+
 test.each([
   [['watch', 'none'], 'search/unknown', 1],
   [['pause', 'none'], 'search/unknown', 1],

@@ -70,3 +70,15 @@ export const meltEntrySchema = z
   })
   .describe('Write a melt, such as {"name": "First trial", "date": "2026-11-25", ...}.');
 export type MeltEntry = z.infer<typeof meltEntrySchema>;
+
+/** A file that is attached to a melt, as it is told. */
+export const attachmentSchema = z
+  .object({
+    id: z.string(),
+    name: z.string(),
+    type: z.string().describe('By what is in it'),
+    size: z.number().int().describe('bytes'),
+    addedAt: z.string(),
+  })
+  .meta({ id: 'Attachment' });
+export type Attachment = z.infer<typeof attachmentSchema>;

@@ -899,7 +899,8 @@ export const problems = {
     status: 500,
     exit: 2,
     text: ({ state, reason }: { state: string; reason: string }) => `The search is ${state}: ${reason}.`,
-    remedy: 'Start it again; with --database it goes on where it stood.',
+    remedy:
+      'Start it again: with --database it goes on where it stood, and so does one of a service with "searches resume".',
   },
   'export/too-many-rows': {
     status: 400,

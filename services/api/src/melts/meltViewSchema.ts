@@ -1,18 +1,7 @@
-import { meltEntrySchema } from '@tiegel/contract';
+import { attachmentSchema, meltEntrySchema } from '@tiegel/contract';
 import { z } from 'zod';
 
 const shares = z.record(z.string(), z.number());
-
-/** An attachment as it is told. */
-export const attachmentSchema = z
-  .object({
-    id: z.string(),
-    name: z.string(),
-    type: z.string().describe('By what is in it'),
-    size: z.number().int().describe('bytes'),
-    addedAt: z.string(),
-  })
-  .meta({ id: 'Attachment' });
 
 /** A melt as it is told: what was written down, and what follows from it. */
 export const meltViewSchema = z

@@ -1,8 +1,7 @@
-import { problem } from '@tiegel/contract';
+import { attachmentSchema, problem } from '@tiegel/contract';
 import { meltId, type StoredAttachment } from '@tiegel/store';
 import { z } from 'zod';
 import { attachmentType } from '../melts/attachmentType.ts';
-import { attachmentSchema } from '../melts/meltViewSchema.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 

@@ -1,9 +1,11 @@
 import { basename } from 'node:path';
 import { Readable } from 'node:stream';
 import type { ReadableStream } from 'node:stream/web';
+import { type Attachment, attachmentSchema } from '@tiegel/contract';
 import type { Command } from 'commander';
 import { z } from 'zod';
 import { readBytes } from '../input/readText.ts';
+import { type ServerOptions as Options, serverCommandsOf } from '../input/serverOptions.ts';
 import { asFile } from '../output/asFile.ts';
 import { grouped } from '../output/inWords.ts';
 import { jsonText } from '../output/jsonText.ts';
@@ -11,25 +13,11 @@ import { standardOutput } from '../output/standardOutput.ts';
 import { answerOf, askServer } from '../server/askServer.ts';
 import { serverAddress } from '../server/serverAddress.ts';
 
-interface Options {
-  server?: string;
-  json?: true;
-}
-
-const attachment = z.object({
-  ...{ id: z.string(), name: z.string(), type: z.string(), size: z.number(), addedAt: z.string() },
-});
-type Attachment = z.infer<typeof attachment>;
-
 /** Commands below `melt` for pictures and measurements of a melt. The files lie in the folder of a running service, which keeps them. */
 export function meltFileCommands(parent: Command): void {
+  const command = serverCommandsOf(parent);
   const named = (name: string, description: string) =>
-    parent
-      .command(name)
-      .description(description)
-      .argument('<id>', 'of the melt')
-      .option('--server <address>', 'of the service; else TIEGEL_SERVER, else http://127.0.0.1:4270')
-      .option('--json', 'JSON on standard output');
+    command(name, description).argument('<id>', 'of the melt');
 
   named('attach', 'hand a running service a file of a melt: a picture, a PDF, the text of a measurement')
     .argument('<file>', '- for standard input')
@@ -38,7 +26,7 @@ export function meltFileCommands(parent: Command): void {
       const name = options.name ?? (file === '-' ? 'standard input' : basename(file));
       const path = `${pathOf(id)}?${new URLSearchParams({ name })}`;
       const asked = { method: 'POST', path, file: readBytes(file) } as const;
-      await tell(await askServer(serverAddress(options.server), asked, attachment), options);
+      await tell(await askServer(serverAddress(options.server), asked, attachmentSchema), options);
     });
   named('attached', 'write a file that is attached to a melt as it was given')
     .argument('<attachment>')
@@ -55,7 +43,11 @@ export function meltFileCommands(parent: Command): void {
       .argument('<attachment>')
       .action(async (id: string, one: string, options: Options) => {
         const path = `${pathOf(id)}/${encodeURIComponent(one)}${act}`;
-        const left = await askServer(serverAddress(options.server), { method, path }, z.array(attachment));
+        const left = await askServer(
+          serverAddress(options.server),
+          { method, path },
+          z.array(attachmentSchema),
+        );
         await tell(left, options);
       });
 }

@@ -1,26 +1,16 @@
 import { setTimeout } from 'node:timers/promises';
-import {
-  isOver,
-  type Priority,
-  priorities,
-  problem,
-  type SearchView,
-  searchViewSchema,
-} from '@tiegel/contract';
+import { isOver, type Priority, priorities, type SearchView, searchViewSchema } from '@tiegel/contract';
 import { Argument, type Command, InvalidArgumentError, Option } from 'commander';
 import { z } from 'zod';
 import { readJson } from '../input/readJson.ts';
+import { type ServerOptions as Options, serverCommandsOf } from '../input/serverOptions.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { progressBar } from '../output/progressBar.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { scheduledText, standingText, standingTexts } from '../output/standingText.ts';
+import { notDone } from '../searching/notDone.ts';
 import { type Asked, askServer } from '../server/askServer.ts';
 import { serverAddress } from '../server/serverAddress.ts';
-
-interface Options {
-  server?: string;
-  json?: true;
-}
 
 interface Hours {
   from: string;
@@ -43,12 +33,7 @@ export function searchesCommand(program: Command): void {
     .description(
       'the searches of a running service: start, list, watch, pause, resume, cancel, hours, priority',
     );
-  const named = (name: string, description: string) =>
-    parent
-      .command(name)
-      .description(description)
-      .option('--server <address>', 'of the service; else TIEGEL_SERVER, else http://127.0.0.1:4270')
-      .option('--json', 'JSON on standard output');
+  const named = serverCommandsOf(parent);
   const ofOne = (name: string, description: string) =>
     named(name, description).argument('<id>', 'of the search');
 
@@ -73,11 +58,7 @@ export function searchesCommand(program: Command): void {
     async (id: string, options: Options) => {
       const view = await watched(id, options);
       await standardOutput(options.json ? jsonText(view) : standingText(view));
-      if (view.state === 'failed')
-        throw problem('command/search-ended', {
-          state: view.state,
-          reason: view.reason ?? 'no reason is known',
-        });
+      if (view.state === 'failed') throw notDone(view);
     },
   );
   for (const [verb, description] of verbs)

@@ -1,6 +1,7 @@
-import { type Candidate, type CandidateQuery, problem, type SearchView } from '@tiegel/contract';
+import type { Candidate, CandidateQuery, SearchView } from '@tiegel/contract';
 import type { Searches } from '@tiegel/search';
 import { progressBar } from '../output/progressBar.ts';
+import { notDone } from './notDone.ts';
 
 /** Every kept candidate, best first. */
 export const everyCandidate: CandidateQuery = {
@@ -26,9 +27,7 @@ export async function runSearch(searches: Searches, request: unknown): Promise<S
     stop();
     bar.stop();
   });
-  if (view.state !== 'done') {
-    throw problem('command/search-ended', { state: view.state, reason: view.reason ?? 'no reason is known' });
-  }
+  if (view.state !== 'done') throw notDone(view);
   tell(view.notices.slice(notices.length));
   return view;
 }
