@@ -10,29 +10,32 @@ import { dirname, join, relative, resolve, sep } from 'node:path';
 
 const mayImport: Record<string, readonly string[]> = {
   'packages/contract': [],
-  'packages/elements': ['contract'],
-  'packages/screening': ['contract', 'elements'],
-  'packages/engine': ['contract', 'elements', 'screening'],
-  'packages/insight': ['contract', 'elements', 'elements/publishedAlloys', 'screening'],
-  'packages/charge': ['contract', 'elements'],
-  'packages/store': ['contract'],
-  'packages/queue': ['contract'],
+  'packages/elements': ['contract', 'contract/terms'],
+  'packages/screening': ['contract', 'contract/terms', 'elements'],
+  'packages/engine': ['contract', 'contract/terms', 'elements', 'screening'],
+  'packages/insight': ['contract', 'contract/terms', 'elements', 'elements/publishedAlloys', 'screening'],
+  'packages/charge': ['contract', 'contract/terms', 'elements'],
+  'packages/store': ['contract', 'contract/terms'],
+  'packages/queue': ['contract', 'contract/terms'],
   'packages/search': [
     'contract',
+    'contract/terms',
     'elements',
     'elements/publishedAlloys',
     'screening',
     'engine',
     'insight',
+    'insight/late',
     'charge',
     'store',
     'queue',
     'queue/handOver',
     'queue/redis',
   ],
-  'services/worker': ['contract', 'queue/redis', 'engine', 'search/scoringThread'],
+  'services/worker': ['contract', 'contract/terms', 'queue/redis', 'engine', 'search/scoringThread'],
   'services/api': [
     'contract',
+    'contract/terms',
     'elements',
     'elements/publishedAlloys',
     'screening',
@@ -40,6 +43,7 @@ const mayImport: Record<string, readonly string[]> = {
     'insight',
     'charge',
     'search',
+    'search/laboratory',
     'search/exportFile',
     'search/keepHeapSmall',
     'search/shortlistFile',
@@ -49,6 +53,7 @@ const mayImport: Record<string, readonly string[]> = {
   ],
   'services/cli': [
     'contract',
+    'contract/terms',
     'elements',
     'elements/publishedAlloys',
     'screening',
@@ -56,6 +61,7 @@ const mayImport: Record<string, readonly string[]> = {
     'insight',
     'charge',
     'search',
+    'search/laboratory',
     'search/exportFile',
     'search/keepHeapSmall',
     'search/shortlistFile',
@@ -63,7 +69,14 @@ const mayImport: Record<string, readonly string[]> = {
     'queue',
     'queue/redis',
   ],
-  'services/web': ['contract', 'elements', 'elements/publishedAlloys', 'screening', 'charge'],
+  'services/web': [
+    'contract',
+    'contract/terms',
+    'elements',
+    'elements/publishedAlloys',
+    'screening',
+    'charge',
+  ],
 };
 const runsInBrowser = new Set([
   'packages/contract',
@@ -74,8 +87,11 @@ const runsInBrowser = new Set([
   'packages/charge',
   'services/web',
 ]);
-/** What may be imported beside a package's index: a thread's file and what it needs of a queue, what a program begins with, and what is too large for whoever does not want it. */
+/** What may be imported beside a package's index: a thread's file and what it needs of a queue, what a program begins with, what is too large for whoever does not want it, and words without schemas. */
 const ownEntries = new Set([
+  'insight/late',
+  'search/laboratory',
+  'contract/terms',
   'search/exportFile',
   'search/scoringThread',
   'search/keepHeapSmall',

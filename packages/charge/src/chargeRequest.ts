@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import type { Composition, OwnPair } from '@tiegel/elements';
 import type { Material } from './material.ts';
 

@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import type { Composition, PriceList } from '@tiegel/elements';
 import { type ChargeRequest, checkPurity } from './chargeRequest.ts';
 import { pureMaterials } from './material.ts';

@@ -1,4 +1,5 @@
-import { type Fault, fault, type MeltEntry, type ObservablePhase, ProblemError } from '@tiegel/contract';
+import type { MeltEntry } from '@tiegel/contract';
+import { type Fault, fault, type ObservablePhase, ProblemError } from '@tiegel/contract/terms';
 import type { Composition } from '@tiegel/elements';
 import { compositionOfMasses } from './compositionOfMasses.ts';
 import type { Material } from './material.ts';

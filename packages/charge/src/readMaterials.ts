@@ -1,4 +1,4 @@
-import { type Fault, fault, nearest, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, nearest, ProblemError } from '@tiegel/contract/terms';
 import { type CsvRow, csvRows, csvText, formatComposition } from '@tiegel/elements';
 import type { Materials } from './material.ts';
 import { type AmountKind, type MaterialEntry, materialOf, repeatedNames } from './materialEntry.ts';

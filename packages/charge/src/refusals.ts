@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError, problem } from '@tiegel/contract';
+import { type Fault, fault, ProblemError, problem } from '@tiegel/contract/terms';
 import type { Composition } from '@tiegel/elements';
 import { shortages, usable } from './cheapestMaterials.ts';
 import type { Material } from './material.ts';

@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import { symbolFault } from './elementSymbol.ts';
 import { type Composition, inPercent, weightToAtomicPercent } from './percent.ts';
 

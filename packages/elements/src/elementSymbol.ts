@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import { elementOf, elements, isAvailable, symbols } from './periodicTable.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { type Fault, fault } from '@tiegel/contract';
+import { type Fault, fault } from '@tiegel/contract/terms';
 import { symbolFault } from './elementSymbol.ts';
 import type { TableRow } from './elementTable.ts';
 import { mixings } from './ownColumn.ts';

@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import { amountFault, type Measure, normalised } from './composition.ts';
 import { symbolFault } from './elementSymbol.ts';
 import type { Composition } from './percent.ts';

@@ -1,4 +1,4 @@
-import { fault, ProblemError } from '@tiegel/contract';
+import { fault, ProblemError } from '@tiegel/contract/terms';
 import { columns, pairColumns, priceColumn } from './data/columns.ts';
 import { readElementTable, type TableCodes } from './elementTable.ts';
 import { csvText } from './own/csvText.ts';

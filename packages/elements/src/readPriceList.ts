@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import { readElementTable, type TableCodes } from './elementTable.ts';
 import { csvText } from './own/csvText.ts';
 import type { PriceList } from './priceList.ts';

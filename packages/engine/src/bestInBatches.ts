@@ -1,4 +1,4 @@
-import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract';
+import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract/terms';
 import type { BestPoints } from './bestPoints.ts';
 import { keyOf, type Ranking, scoreOf } from './ranking.ts';
 

@@ -1,4 +1,4 @@
-import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract';
+import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract/terms';
 import { compareRanked, mergeRanked } from './rankedPoints.ts';
 import type { Ranking } from './ranking.ts';
 

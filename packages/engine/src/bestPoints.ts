@@ -1,4 +1,4 @@
-import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract';
+import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract/terms';
 import { keyOf, type Ranking, scoreOf } from './ranking.ts';
 
 /** The best so many of the points offered, in whatever order they come. */

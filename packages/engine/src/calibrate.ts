@@ -1,4 +1,5 @@
-import { type Chunk, type Outcome, numbersPerRankedPoint as stride } from '@tiegel/contract';
+import type { Chunk } from '@tiegel/contract';
+import { type Outcome, numbersPerRankedPoint as stride } from '@tiegel/contract/terms';
 import { calibrationSample } from './calibrationSample.ts';
 import { countPoints } from './countPoints.ts';
 import { emptyOutcome } from './emptyOutcome.ts';

@@ -1,4 +1,5 @@
-import { effectivePool, type GridFractions, partsOfBounds, type SearchSpecification } from '@tiegel/contract';
+import type { GridFractions, SearchSpecification } from '@tiegel/contract';
+import { effectivePool, partsOfBounds } from '@tiegel/contract/terms';
 import { mostSystemsKept } from './bestOfSystems.ts';
 import type { Grid } from './grid.ts';
 import { possibleSizes } from './possibleSizes.ts';

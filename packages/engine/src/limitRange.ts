@@ -1,4 +1,5 @@
-import { type Limit, limitTolerance } from '@tiegel/contract';
+import type { Limit } from '@tiegel/contract';
+import { limitTolerance } from '@tiegel/contract/terms';
 import { doubleAt, placeOf } from './doubleOrder.ts';
 
 /** Least and greatest double that meet a limit: a value passes exactly when it lies between them. */

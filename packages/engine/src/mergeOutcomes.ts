@@ -1,4 +1,4 @@
-import { type Outcome, numbersPerRankedPoint as stride } from '@tiegel/contract';
+import { type Outcome, numbersPerRankedPoint as stride } from '@tiegel/contract/terms';
 import { mergeBestOfSystems } from './bestOfSystems.ts';
 import { mergeFronts, noFront } from './front/mergeFronts.ts';
 import { addRanked, mergeRanked } from './rankedPoints.ts';

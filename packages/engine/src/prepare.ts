@@ -1,4 +1,5 @@
-import { type Plan, problem } from '@tiegel/contract';
+import type { Plan } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { bind, type Interval, type Program, quantityFinder } from '@tiegel/screening';
 import { engineVersion } from './engineVersion.ts';
 import type { Grid } from './grid.ts';

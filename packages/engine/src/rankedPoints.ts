@@ -1,4 +1,4 @@
-import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract';
+import { type RankedPoints, numbersPerRankedPoint as stride } from '@tiegel/contract/terms';
 import { keyOf, type Ranking } from './ranking.ts';
 
 /** Below 0 when the point that starts at `left` of one list is ranked before that at `right` of another. */

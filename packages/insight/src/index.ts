@@ -10,7 +10,7 @@ export { type Dossier, dossierOf } from './dossier/dossierOf.ts';
 export * from './explain/explain.ts';
 export type { Paragraph } from './explain/paragraph.ts';
 export * from './explain/withOwnAlloys.ts';
-export { lateQuantities } from './late/index.ts';
+export { lateQuantities } from './late/lateQuantities.ts';
 export type { LateQuantity } from './late/lateQuantity.ts';
 export * from './late/lateValuesOf.ts';
 export { meetsLimit } from './meetsLimit.ts';

@@ -1,4 +1,5 @@
-import { type Limit, limitTolerance } from '@tiegel/contract';
+import type { Limit } from '@tiegel/contract';
+import { limitTolerance } from '@tiegel/contract/terms';
 
 /**
  * Whether a value meets a limit as a search has it: inclusive, and on it within

@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { type CarriedSearch, carriedSearch, stopScoring } from './carriedSearch.ts';
 import type { ChunkQueue, Report, Task } from './queue.ts';
 import { scoringThreads } from './scoringThreads.ts';

@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 
 /** Where a Redis is and how to log in, in the terms of ioredis. */
 export interface RedisAddress {

@@ -1,4 +1,4 @@
-import { type Fault, nearest, ProblemError, problem } from '@tiegel/contract';
+import { type Fault, nearest, ProblemError, problem } from '@tiegel/contract/terms';
 import type { OwnColumn } from '@tiegel/elements';
 import { ownColumnQuantity } from './ownColumnQuantity.ts';
 import { ownQuantity } from './ownExpression/ownQuantity.ts';

@@ -1,4 +1,4 @@
-import { limitTolerance } from '@tiegel/contract';
+import { limitTolerance } from '@tiegel/contract/terms';
 import type { QuantityValues } from './valuesOf.ts';
 
 /**

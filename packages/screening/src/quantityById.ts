@@ -1,4 +1,4 @@
-import { nearest, problem } from '@tiegel/contract';
+import { nearest, problem } from '@tiegel/contract/terms';
 import { quantities } from './quantities/index.ts';
 import type { Quantity } from './quantity.ts';
 

@@ -1,5 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
-import { type CandidateQuery, problem } from '@tiegel/contract';
+import type { CandidateQuery } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import type { JoinedStore } from '@tiegel/store';
 import type { StoredNames } from './candidateColumns.ts';
 import { candidateSet, checkQuery, gridParts } from './candidateQueries.ts';

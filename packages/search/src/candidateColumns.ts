@@ -1,5 +1,5 @@
 import type { Plan } from '@tiegel/contract';
-import { lateQuantities } from '@tiegel/insight';
+import { lateQuantities } from '@tiegel/insight/late';
 import { quantities } from '@tiegel/screening';
 
 /** Columns of element data and figures of merit of one's own that a search may have together. */

@@ -1,6 +1,6 @@
 import type { Limit, Plan } from '@tiegel/contract';
 import { type GridPoint, gridOf, pointList, pointsOf, pointValues } from '@tiegel/engine';
-import { lateQuantities, lateValuesOf, meetsLimit } from '@tiegel/insight';
+import { lateQuantities, lateValuesOf, meetsLimit } from '@tiegel/insight/late';
 import { bind, quantityFinder } from '@tiegel/screening';
 import type { NewCandidates } from '@tiegel/store';
 import { storedNames } from './candidateColumns.ts';

@@ -1,4 +1,5 @@
-import { type CandidateQuery, type Fault, fault, ProblemError, problem } from '@tiegel/contract';
+import type { CandidateQuery } from '@tiegel/contract';
+import { type Fault, fault, ProblemError, problem } from '@tiegel/contract/terms';
 import { parseAlloy } from '@tiegel/elements';
 import { gridOf } from '@tiegel/engine';
 import type { CandidateSet, SearchRecord } from '@tiegel/store';

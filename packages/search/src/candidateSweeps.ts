@@ -1,5 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
-import { type CandidateQuery, effectivePool, fault, ProblemError } from '@tiegel/contract';
+import type { CandidateQuery } from '@tiegel/contract';
+import { effectivePool, fault, ProblemError } from '@tiegel/contract/terms';
 import type { CandidateColumns, JoinedStore } from '@tiegel/store';
 import { inStore } from './candidateAnswers.ts';
 import { candidateSet, checkQuery } from './candidateQueries.ts';

@@ -1,4 +1,5 @@
-import { differencesOf, type SearchDifferences, type SearchView } from '@tiegel/contract';
+import type { SearchDifferences, SearchView } from '@tiegel/contract';
+import { differencesOf } from '@tiegel/contract/terms';
 import { conditions, quantities } from '@tiegel/screening';
 
 /** What a search asks, or was computed from, otherwise than another one: the words of the page, for api and terminal. */

@@ -17,7 +17,7 @@ import {
   type Prepared,
   prepare,
 } from '@tiegel/engine';
-import { lateQuantities } from '@tiegel/insight';
+import { lateQuantities } from '@tiegel/insight/late';
 import { columnsOf, conditions, ownQuantities, quantities, quantityFinder } from '@tiegel/screening';
 import { conditionsAsked } from './conditionsAsked.ts';
 import { gridFaults, unreachableFaults, valueFaults } from './faults.ts';

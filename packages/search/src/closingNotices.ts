@@ -1,4 +1,5 @@
-import { limitInWords, type Plan, printedUnit } from '@tiegel/contract';
+import type { Plan } from '@tiegel/contract';
+import { limitInWords, printedUnit } from '@tiegel/contract/terms';
 import { grouped } from './grouped.ts';
 import { namedIn, ownOf } from './namedIn.ts';
 import type { Underway } from './underway.ts';

@@ -1,4 +1,5 @@
-import { type Fault, fault, type Lookup, type Plan } from '@tiegel/contract';
+import type { Plan } from '@tiegel/contract';
+import { type Fault, fault, type Lookup } from '@tiegel/contract/terms';
 import { columns, pairColumns, priceColumn } from '@tiegel/elements';
 import { type Prepared, unreachableLimits } from '@tiegel/engine';
 import { missingFor, quantityFinder } from '@tiegel/screening';

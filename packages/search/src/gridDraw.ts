@@ -1,6 +1,6 @@
 import type { Plan } from '@tiegel/contract';
 import { gridOf, pointValues, sampleGrid } from '@tiegel/engine';
-import { lateQuantities, meetsLimit } from '@tiegel/insight';
+import { lateQuantities, meetsLimit } from '@tiegel/insight/late';
 import { bind, quantityFinder } from '@tiegel/screening';
 import { ownOf } from './namedIn.ts';
 

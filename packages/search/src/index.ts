@@ -6,12 +6,7 @@ export { type AlloyFilter, type KnownAlloy, knownAlloys } from './imports/knownA
 export { openImports } from './imports/openImports.ts';
 export { alloyOrders, orderAlloys } from './imports/orderAlloys.ts';
 export { keptCandidates } from './keptCandidates.ts';
-export { type ChargeSheets, openChargeSheets, type SavedChargeSheet } from './melts/openChargeSheets.ts';
-export { type Melts, type MeltView, openMelts } from './melts/openMelts.ts';
-export { ownNeighbours } from './melts/ownNeighbours.ts';
 export { DEFAULT_MAX_POINTS, openSearches, type SearchesOptions } from './openSearches.ts';
 export { mostQuantities, quantitiesToShow } from './quantitiesToShow.ts';
 export type { ExportHead, Searches } from './searches.ts';
 export { shareError } from './shareError.ts';
-export { openShortlists, type PickRequest, type Shortlists } from './shortlists/openShortlists.ts';
-export { isExplored, type SystemKnown, systemsExplored } from './systemsExplored.ts';

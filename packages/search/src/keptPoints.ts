@@ -1,4 +1,4 @@
-import { type Outcome, numbersPerRankedPoint as stride } from '@tiegel/contract';
+import { type Outcome, numbersPerRankedPoint as stride } from '@tiegel/contract/terms';
 import type { Ranking } from '@tiegel/engine';
 
 /** A kept grid point by its numbers; score null where it has none. */

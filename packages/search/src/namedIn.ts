@@ -1,5 +1,5 @@
 import type { Lookup, SearchSpecification } from '@tiegel/contract';
-import { lateQuantities, lateQuantityById } from '@tiegel/insight';
+import { lateQuantities, lateQuantityById } from '@tiegel/insight/late';
 import { type Own, quantityFinder } from '@tiegel/screening';
 
 /** What is somebody's own in a search: see Own of packages/screening. */

@@ -1,4 +1,4 @@
-import { fault, nearest, ProblemError } from '@tiegel/contract';
+import { fault, nearest, ProblemError } from '@tiegel/contract/terms';
 import { quantities } from '@tiegel/screening';
 
 const closed = quantities.map(({ id }) => id);

@@ -1,4 +1,5 @@
-import { problem, type SearchView } from '@tiegel/contract';
+import type { SearchView } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import type { JoinedStore, SearchRecord } from '@tiegel/store';
 import { textOf } from './textOf.ts';
 import { viewOf } from './viewOf.ts';

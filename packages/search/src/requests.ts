@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
-import { problem, type Schedule, type Size } from '@tiegel/contract';
+import type { Schedule, Size } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { isPruned } from '@tiegel/engine';
 import type { ChunkQueue } from '@tiegel/queue';
 import type { SearchRecord, Store } from '@tiegel/store';

@@ -1,4 +1,5 @@
-import { problem, type SearchState } from '@tiegel/contract';
+import type { SearchState } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 
 /** What happens to a search: acts of a person (pause, resume, cancel), steps of the work (the others). */
 export type SearchEvent = 'handOut' | 'rest' | 'pause' | 'resume' | 'cancel' | 'fail' | 'finish';

@@ -1,4 +1,5 @@
-import { effectivePool, type SearchView } from '@tiegel/contract';
+import type { SearchView } from '@tiegel/contract';
+import { effectivePool } from '@tiegel/contract/terms';
 import { exploredTrust, publishedSystems, publishedWithin } from '@tiegel/insight';
 import type { KeptSystem } from './systemsOf.ts';
 

@@ -1,4 +1,4 @@
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 
 /** What an error says to people, in whole sentences. */
 export function textOf(error: unknown): string {

@@ -1,4 +1,4 @@
-import { hoursInWords, isWithin, nextStart, type Priority, priorities } from '@tiegel/contract';
+import { hoursInWords, isWithin, nextStart, type Priority, priorities } from '@tiegel/contract/terms';
 import type { Underway } from './underway.ts';
 
 /** Why a search rests now although it could go on; null where it may be worked on. */

@@ -1,5 +1,6 @@
-import { type SearchView, usualSchedule } from '@tiegel/contract';
-import { lateQuantities } from '@tiegel/insight';
+import type { SearchView } from '@tiegel/contract';
+import { usualSchedule } from '@tiegel/contract/terms';
+import { lateQuantities } from '@tiegel/insight/late';
 import { ownQuantities } from '@tiegel/screening';
 import type { SearchRecord } from '@tiegel/store';
 import { ownOf } from './namedIn.ts';

@@ -1,4 +1,5 @@
-import { ProblemError, type Schedule } from '@tiegel/contract';
+import type { Schedule } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 import { isPruned } from '@tiegel/engine';
 import type { ChunkQueue, Report } from '@tiegel/queue';
 import type { SearchChange, SearchRecord, Store } from '@tiegel/store';

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 import Database from 'better-sqlite3';
 import { missingColumns } from './candidateColumns.ts';
 import type { CandidateTable } from './candidateTable.ts';

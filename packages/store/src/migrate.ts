@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import type Database from 'better-sqlite3';
 
 /** Marks a file as ours: 'Tieg' in ASCII. */

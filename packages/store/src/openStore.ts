@@ -1,7 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { type CandidateTable, candidateTable } from './candidateTable.ts';
 import { type ChargeSheetTable, chargeSheetTable } from './chargeSheets.ts';
 import { type ConnectionOptions, openConnections } from './connections.ts';

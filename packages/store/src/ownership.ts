@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import Database from 'better-sqlite3';
 
 /** How long a start waits for a command that is just making the database, ms. */

@@ -1,4 +1,5 @@
-import { type CandidateQuery, problem } from '@tiegel/contract';
+import type { CandidateQuery } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 
 /** The opaque key of the page behind a place of an order. It names the order, so that it cannot be used with another. */
 export function pageKey({ order, direction }: CandidateQuery, place: number): string {

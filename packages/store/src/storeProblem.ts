@@ -1,4 +1,5 @@
-import { type ProblemCode, type ProblemError, problem } from '@tiegel/contract';
+import type { ProblemError } from '@tiegel/contract';
+import { type ProblemCode, problem } from '@tiegel/contract/terms';
 import Database from 'better-sqlite3';
 import { whenFree } from './whenFree.ts';
 

@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { resolve } from 'node:path';
-import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import { DEFAULT_MAX_POINTS } from '@tiegel/search';
 import { z } from 'zod';
 import { isLoopback } from './access/isLoopback.ts';

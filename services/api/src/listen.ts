@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import type { Configuration } from './configuration.ts';
 import type { Server } from './parts.ts';
 

@@ -1,5 +1,5 @@
 import '@tiegel/search/keepHeapSmall';
-import { type ProblemCode, ProblemError, problems } from '@tiegel/contract';
+import { type ProblemCode, ProblemError, problems } from '@tiegel/contract/terms';
 import { pino } from 'pino';
 import { type Configuration, readConfiguration } from './configuration.ts';
 import { listen } from './listen.ts';

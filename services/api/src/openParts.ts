@@ -1,7 +1,8 @@
 import { join } from 'node:path';
 import { type ChunkQueue, embeddedQueue } from '@tiegel/queue';
 import type { RedisWorker } from '@tiegel/queue/redis';
-import { candidateColumns, openChargeSheets, openMelts, openSearches, openShortlists } from '@tiegel/search';
+import { candidateColumns, openSearches } from '@tiegel/search';
+import { openChargeSheets, openMelts, openShortlists } from '@tiegel/search/laboratory';
 import { openStore } from '@tiegel/store';
 import type { Logger } from 'pino';
 import type { Configuration } from './configuration.ts';

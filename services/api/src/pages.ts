@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import staticFiles from '@fastify/static';
-import { fault } from '@tiegel/contract';
+import { fault } from '@tiegel/contract/terms';
 import type { FastifyRequest } from 'fastify';
 import type { Server } from './parts.ts';
 import { pathOf } from './pathOf.ts';

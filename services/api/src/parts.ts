@@ -1,6 +1,7 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { ZodTypeProvider } from '@fastify/type-provider-zod';
-import type { ChargeSheets, Melts, Searches, Shortlists } from '@tiegel/search';
+import type { Searches } from '@tiegel/search';
+import type { ChargeSheets, Melts, Shortlists } from '@tiegel/search/laboratory';
 import type { MeltTable } from '@tiegel/store';
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fastify';
 import type { AttachmentFiles } from './melts/attachmentFiles.ts';

@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import type { HTTPMethods } from 'fastify';
 import type { Server } from './parts.ts';
 import { pathOf } from './pathOf.ts';

@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { resolve } from 'node:path';
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 import { expect, test } from 'vitest';
 import { readConfiguration } from '../src/configuration.ts';
 

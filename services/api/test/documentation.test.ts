@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { problems } from '@tiegel/contract';
+import { problems } from '@tiegel/contract/terms';
 import { quantities } from '@tiegel/screening';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type TestServer, testServer } from './fixtures/testServer.ts';

@@ -1,4 +1,4 @@
-import { fault, ProblemError, problems } from '@tiegel/contract';
+import { fault, ProblemError, problems } from '@tiegel/contract/terms';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { problemBody } from '../src/problems/problemBody.ts';
 import { type TestServer, testServer } from './fixtures/testServer.ts';

@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { Command, CommanderError } from 'commander';
 import { endWithReader } from './output/standardOutput.ts';
 import { tellFaults } from './output/tellFaults.ts';

@@ -49,7 +49,7 @@ test('alloys that were brought in stand among the published ones', async () => {
   const where = await freshDatabase();
   await jsonOf(['data', 'import', 'alloys', '-', ...where], { input: alloys });
   const all = await jsonOf(['data', 'alloys', ...where]);
-  expect(all).toHaveLength(publishedAlloys.length + 1);
+  expect(all).toHaveLength(publishedAlloys().length + 1);
   const own = await jsonOf(['data', 'alloys', '--own', '--has', 'Co,Fe', ...where]);
   expect(own).toMatchObject([{ name: 'trial 7', own: true, import: 1 }]);
   const { broughtIn, own: melted } = await jsonOf(['evidence', ...where]);

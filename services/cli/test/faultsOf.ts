@@ -1,4 +1,4 @@
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 
 /** Codes and pointers of what a function throws, in order; empty when it does not. */
 export async function faultsOf(act: () => unknown): Promise<string[]> {

@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os';
-import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 
 /** What a worker is told from outside; README.md lists each setting with its default. */
 export interface Configuration {

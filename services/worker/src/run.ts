@@ -1,5 +1,5 @@
 import { writeFileSync } from 'node:fs';
-import { ProblemError, problem } from '@tiegel/contract';
+import { ProblemError, problem } from '@tiegel/contract/terms';
 import { type Log, type RedisWorker, redisWorker } from '@tiegel/queue/redis';
 import { readConfiguration } from './configuration.ts';
 

@@ -1,4 +1,4 @@
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 import { expect, test } from 'vitest';
 import { readConfiguration } from '../src/configuration.ts';
 

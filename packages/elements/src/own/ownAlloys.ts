@@ -1,4 +1,4 @@
-import { type Fault, observablePhases, ProblemError } from '@tiegel/contract';
+import { type Fault, observablePhases, ProblemError } from '@tiegel/contract/terms';
 import { formatComposition } from '../formatComposition.ts';
 import { parseAlloy } from '../parseAlloy.ts';
 import type { Composition } from '../percent.ts';

@@ -1,4 +1,4 @@
-import { type Fault, fault, nearest, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, nearest, ProblemError } from '@tiegel/contract/terms';
 import { type CsvRow, csvRows } from '../csvRows.ts';
 import { shortened } from '../shortened.ts';
 

@@ -1,4 +1,4 @@
-import { type Fault, ProblemError } from '@tiegel/contract';
+import { type Fault, ProblemError } from '@tiegel/contract/terms';
 import { symbolFault } from '../elementSymbol.ts';
 import { csvText } from './csvText.ts';
 import { isShown, type OwnRow, type OwnTable, readOwnTable, repeatedRows, wrongValue } from './ownTable.ts';

@@ -37,10 +37,13 @@ export interface PublishedAlloy {
 
 const roomTemperature = { from: 288.15, to: 303.15 }; // K
 
-/** Every published composition once, by formula. */
-export const publishedAlloys: readonly PublishedAlloy[] = [
-  ...Map.groupBy(publishedMeasurements, ({ formula }) => formula).values(),
-].map(alloyOf);
+let alloys: readonly PublishedAlloy[] | undefined;
+
+/** Every published composition once, by formula; made when it is asked for first. */
+export function publishedAlloys(): readonly PublishedAlloy[] {
+  alloys ??= [...Map.groupBy(publishedMeasurements(), ({ formula }) => formula).values()].map(alloyOf);
+  return alloys;
+}
 
 function alloyOf(records: readonly PublishedMeasurement[]): PublishedAlloy {
   const { formula, composition } = records[0]!;

@@ -39,13 +39,16 @@ export interface PublishedMeasurement {
 
 const zeroCelsius = 273.15;
 
-/** Every record, by formula. */
-export const publishedMeasurements: readonly PublishedMeasurement[] = publishedRecords.flatMap(
-  ([formula, records]) => {
+let measurements: readonly PublishedMeasurement[] | undefined;
+
+/** Every record, by formula; made when it is asked for first, since most of what is read with it never asks. */
+export function publishedMeasurements(): readonly PublishedMeasurement[] {
+  measurements ??= publishedRecords.flatMap(([formula, records]) => {
     const composition = parseAlloy(formula);
     return records.map((record) => measurement(formula, composition, record));
-  },
-);
+  });
+  return measurements;
+}
 
 function measurement(
   formula: string,

@@ -3,7 +3,7 @@ import { type PublishedMeasurement, publishedMeasurements } from '../../src/publ
 import { phaseReports } from '../../src/published/phaseReports.ts';
 
 const record = (phases: string | null, doi: string): PublishedMeasurement => ({
-  ...publishedMeasurements[0]!,
+  ...publishedMeasurements()[0]!,
   phases,
   doi,
 });

@@ -1,4 +1,4 @@
-import { printedUnit } from '@tiegel/contract';
+import { printedUnit } from '@tiegel/contract/terms';
 import { formatComposition } from '@tiegel/elements';
 import { columnsOf, GAS_CONSTANT_J_PER_MOL_K, type Quantity, quantityById } from '@tiegel/screening';
 import { numberInWords } from '../inWords.ts';

@@ -1,4 +1,4 @@
-import { printedUnit } from '@tiegel/contract';
+import { printedUnit } from '@tiegel/contract/terms';
 import { quantityById } from '@tiegel/screening';
 import { numberInWords } from '../inWords.ts';
 

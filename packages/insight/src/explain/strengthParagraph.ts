@@ -1,4 +1,4 @@
-import { conditionInWords } from '@tiegel/contract';
+import { conditionInWords } from '@tiegel/contract/terms';
 import { conditions, type Strength } from '@tiegel/screening';
 import { percentInWords } from '../inWords.ts';
 import type { Paragraph, Told } from './paragraph.ts';

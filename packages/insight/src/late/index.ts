@@ -1,21 +1,5 @@
-import { demixingRatio } from './demixingRatio.ts';
-import { demixingTemperature } from './demixingTemperature.ts';
-import { hullDistance } from './hullDistance.ts';
-import { kappaMargin } from './kappaMargin.ts';
-import { kingPhi } from './kingPhi.ts';
-import type { LateQuantity } from './lateQuantity.ts';
-import { nearestDistance } from './nearestDistance.ts';
-import { orderingRatio } from './orderingRatio.ts';
-import { orderingTemperature } from './orderingTemperature.ts';
-
-/** Every late quantity, in the order in which pages and exports show them. */
-export const lateQuantities: readonly LateQuantity[] = [
-  demixingTemperature,
-  demixingRatio,
-  orderingTemperature,
-  orderingRatio,
-  hullDistance,
-  kingPhi,
-  kappaMargin,
-  nearestDistance,
-];
+/** What a search needs of insight: quantities that only kept candidates get. */
+export { meetsLimit } from '../meetsLimit.ts';
+export { lateQuantities } from './lateQuantities.ts';
+export type { LateQuantity } from './lateQuantity.ts';
+export { lateQuantityById, lateValuesOf } from './lateValuesOf.ts';

@@ -1,6 +1,7 @@
-import { type Facts, nearest, problem } from '@tiegel/contract';
+import type { Facts } from '@tiegel/contract';
+import { nearest, problem } from '@tiegel/contract/terms';
 import type { Composition, QuantityValues } from '@tiegel/screening';
-import { lateQuantities } from './index.ts';
+import { lateQuantities } from './lateQuantities.ts';
 import type { LateQuantity } from './lateQuantity.ts';
 
 const byId = new Map(lateQuantities.map((quantity) => [quantity.id, quantity]));

@@ -28,7 +28,7 @@ export const neighboursTrust =
  */
 export function nearestPublished(composition: Composition, count = 5): Neighbour[] {
   const candidate = alphabetical(composition);
-  return publishedAlloys
+  return publishedAlloys()
     .map((alloy) => ({ alloy, distance: compositionDistance(candidate, alloy.composition) }))
     .sort((a, b) => a.distance - b.distance || before(a.alloy, b.alloy))
     .slice(0, count)
@@ -53,7 +53,7 @@ function before(one: PublishedAlloy, other: PublishedAlloy): number {
  */
 export function novelty(
   composition: Composition,
-  among: readonly Pick<PublishedAlloy, 'composition'>[] = publishedAlloys,
+  among: readonly Pick<PublishedAlloy, 'composition'>[] = publishedAlloys(),
 ): number {
   const candidate = alphabetical(composition);
   return Math.min(...among.map((alloy) => compositionDistance(candidate, alloy.composition)));

@@ -22,15 +22,17 @@ let known: ReadonlyMap<string, PublishedSystem> | undefined;
 /** Every set of elements that has a published alloy, by its symbols with spaces between ('Co Cr Fe Mn Ni'). */
 export function publishedSystems(): ReadonlyMap<string, PublishedSystem> {
   known ??= new Map(
-    [...Map.groupBy(publishedAlloys, ({ system }) => system.replaceAll('-', ' '))].map(([system, alloys]) => [
-      system,
-      {
-        symbols: system.split(' '),
-        alloys: alloys.length,
-        references: alloys.reduce((sum, { references }) => sum + references, 0),
-        phases: phasesOf(alloys),
-      },
-    ]),
+    [...Map.groupBy(publishedAlloys(), ({ system }) => system.replaceAll('-', ' '))].map(
+      ([system, alloys]) => [
+        system,
+        {
+          symbols: system.split(' '),
+          alloys: alloys.length,
+          references: alloys.reduce((sum, { references }) => sum + references, 0),
+          phases: phasesOf(alloys),
+        },
+      ],
+    ),
   );
   return known;
 }

@@ -1,5 +1,5 @@
 import type { Facts } from '@tiegel/contract';
-import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
+import { type PublishedAlloy, publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import {
   amountsOf,
   bind,
@@ -57,7 +57,13 @@ export const phaseTrust =
   'the alloys are one solution. It knows nothing of processing and annealing, and alloys are published ' +
   'because somebody thought them worth melting.';
 
-const known = publishedAlloys.filter(({ phaseClass }) => phaseClass !== null);
+let labelled: readonly PublishedAlloy[] | undefined;
+
+/** Published alloys of which phases were reported. */
+function known(): readonly PublishedAlloy[] {
+  labelled ??= publishedAlloys().filter(({ phaseClass }) => phaseClass !== null);
+  return labelled;
+}
 
 /**
  * The probabilities of the phase classes of an alloy, with the basis that they have. A tenth of
@@ -67,7 +73,7 @@ const known = publishedAlloys.filter(({ phaseClass }) => phaseClass !== null);
  * @throws RangeError for an element that the facts lack, a negative amount, or no element at all
  */
 export function phaseOf(composition: Composition, facts: Facts): Phase {
-  const nearestDistance = novelty(composition, known);
+  const nearestDistance = novelty(composition, known());
   const [single, ...ofClasses] = probabilitiesFor(facts)(composition);
   if (!Number.isFinite(single) || nearestDistance > FARTHEST + ROUNDING) {
     return {

@@ -24,7 +24,7 @@ export interface TrainingAlloy {
 /** Every published alloy whose phases were reported. */
 export function trainingAlloys(): TrainingAlloy[] {
   const featuresOf = phaseFeatureValues();
-  return publishedAlloys.flatMap((alloy) =>
+  return publishedAlloys().flatMap((alloy) =>
     alloy.phaseClass === null
       ? []
       : [

@@ -101,7 +101,7 @@ interface Case {
 
 /** One case for each composition, temperature and grain size: the median of what was measured of it. */
 function casesOf({ lattice, domains, withGrains, from, to }: Group): Case[] {
-  const wanted = publishedMeasurements.filter(
+  const wanted = publishedMeasurements().filter(
     ({ phases, temperature, yieldStrength, grainSize }) =>
       phases === lattice.toUpperCase() &&
       yieldStrength !== null &&

@@ -1,6 +1,6 @@
 import { type Criterion, criteria, type PositiveClass, predicateText, type Source } from '@tiegel/screening';
 import { trainedCriteria } from '../data/criteria.ts';
-import { lateQuantities } from '../late/index.ts';
+import { lateQuantities } from '../late/lateQuantities.ts';
 import type { Measured } from './measureCriteria.ts';
 
 /** A criterion with its record on the published alloys; counts are null where those cannot test it. */

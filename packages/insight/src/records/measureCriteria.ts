@@ -10,7 +10,7 @@ import {
   screening,
   verdictOf,
 } from '@tiegel/screening';
-import { lateQuantities } from '../late/index.ts';
+import { lateQuantities } from '../late/lateQuantities.ts';
 import { lateValuesOf } from '../late/lateValuesOf.ts';
 import { resampledInterval } from './resampledInterval.ts';
 
@@ -46,7 +46,7 @@ export type ObservedAlloy = Pick<
  * (some seconds). By id. Without a positive or without a negative the balanced accuracy is NaN.
  */
 export function measureCriteria(
-  alloys: readonly ObservedAlloy[] = publishedAlloys,
+  alloys: readonly ObservedAlloy[] = publishedAlloys(),
 ): Record<string, Measured> {
   const valued = alloys
     .filter(({ phases }) => phases !== null)
@@ -59,18 +59,25 @@ export function measureCriteria(
   );
 }
 
-const facts = factsFor(symbols);
-const named = [
-  ...new Set(criteria.flatMap(({ predicate, scope }) => [predicate, scope ?? []].flat())),
-].flatMap(quantitiesOf);
-const closedValues = screening(
-  facts,
-  named.filter((id) => quantities.some((quantity) => quantity.id === id)),
-);
-const late = lateQuantities.map(({ id }) => id).filter((id) => named.includes(id));
+type ValuesOf = (alloy: ObservedAlloy) => QuantityValues;
+let valuesOf: ValuesOf | undefined;
 
-function criterionValues({ composition }: ObservedAlloy): QuantityValues {
-  return { ...closedValues(composition), ...lateValuesOf(composition, facts, late) };
+function criterionValues(alloy: ObservedAlloy): QuantityValues {
+  valuesOf ??= valuesOfCriteria();
+  return valuesOf(alloy);
+}
+
+function valuesOfCriteria(): ValuesOf {
+  const facts = factsFor(symbols);
+  const named = [
+    ...new Set(criteria.flatMap(({ predicate, scope }) => [predicate, scope ?? []].flat())),
+  ].flatMap(quantitiesOf);
+  const closedValues = screening(
+    facts,
+    named.filter((id) => quantities.some((quantity) => quantity.id === id)),
+  );
+  const late = lateQuantities.map(({ id }) => id).filter((id) => named.includes(id));
+  return ({ composition }) => ({ ...closedValues(composition), ...lateValuesOf(composition, facts, late) });
 }
 
 function casesOf(

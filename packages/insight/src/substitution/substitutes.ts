@@ -1,4 +1,5 @@
-import { type Facts, type Fault, fault, type Limit, ProblemError } from '@tiegel/contract';
+import type { Facts, Limit } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import { formatComposition, missingIn, symbolFault } from '@tiegel/elements';
 import {
   quantities as allQuantities,

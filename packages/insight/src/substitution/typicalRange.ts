@@ -23,7 +23,7 @@ export function typicalRange(
   conditions: Readonly<Record<string, number>> = {},
 ): Record<string, TypicalRange | null> {
   const valuesAt = screening(factsFor(symbols), ids, conditions);
-  const values = publishedAlloys.map(({ composition }) => valuesAt(composition));
+  const values = publishedAlloys().map(({ composition }) => valuesAt(composition));
   return Object.fromEntries(ids.map((id) => [id, quartiles(values.map((of) => of[id]!))]));
 }
 

@@ -1,4 +1,4 @@
-import { type Fault, fault } from '@tiegel/contract';
+import { type Fault, fault } from '@tiegel/contract/terms';
 import type { Composition } from '@tiegel/screening';
 import { mostWeighed } from './weighingCorners.ts';
 

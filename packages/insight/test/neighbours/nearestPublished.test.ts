@@ -19,7 +19,7 @@ test('a published alloy is its own nearest, with all that publications say of it
 
 // CoCrFeNi: exchanging the fifth of CoCrFeMnNi that is manganese.
 test('CoCrFeNi is 0.2 from CoCrFeMnNi', () => {
-  const neighbours = nearestPublished(parseAlloy('CoCrFeNi'), publishedAlloys.length);
+  const neighbours = nearestPublished(parseAlloy('CoCrFeNi'), publishedAlloys().length);
   expect(neighbours.find(({ formula }) => formula === 'CoCrFeMnNi')!.distance).toBeCloseTo(0.2, 12);
 });
 
@@ -30,7 +30,7 @@ test('they come nearest first, as many as asked for, and none nearer is left out
       const distances = found.map(({ distance }) => distance);
       expect(found).toHaveLength(count);
       expect(distances).toEqual(distances.toSorted((a, b) => a - b));
-      const all = publishedAlloys.map(({ composition }) =>
+      const all = publishedAlloys().map(({ composition }) =>
         compositionDistance(alphabetical(alloy), composition),
       );
       expect(distances).toEqual(all.sort((a, b) => a - b).slice(0, count));
@@ -41,8 +41,8 @@ test('they come nearest first, as many as asked for, and none nearer is left out
 });
 
 test('how often publications disagree is as the text says', () => {
-  const described = publishedAlloys.filter(({ formula }) => {
-    const labelled = publishedMeasurements.filter((one) => one.formula === formula && one.phases !== null);
+  const described = publishedAlloys().filter(({ formula }) => {
+    const labelled = publishedMeasurements().filter((one) => one.formula === formula && one.phases !== null);
     return new Set(labelled.map(({ doi }) => doi)).size > 1;
   });
   const disputed = described.filter(({ reports }) => reports.length > 1);

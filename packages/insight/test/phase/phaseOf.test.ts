@@ -6,7 +6,7 @@ import { trainedPhaseReport } from '../../src/data/phaseReport.ts';
 import { compositionDistance, phaseOf, phaseTrust } from '../../src/index.ts';
 import { facts, turned, withValues } from '../fixtures/alloys.ts';
 
-const near = publishedAlloys.filter(({ phaseClass }) => phaseClass !== null);
+const near = publishedAlloys().filter(({ phaseClass }) => phaseClass !== null);
 
 test('the classes add up to 1, and fcc and bcc to the quantity that searches rank by', () => {
   for (const { composition } of near.slice(0, 60)) {
@@ -58,7 +58,7 @@ test('a known alloy lies at no distance; between known and far the basis is weak
 });
 
 test('the distance counts alloys whose phases were reported, and those alone', () => {
-  const unknown = publishedAlloys.find(
+  const unknown = publishedAlloys().find(
     ({ phaseClass, composition }) =>
       phaseClass === null && near.every((one) => compositionDistance(composition, one.composition) > 0.05),
   )!;

@@ -159,7 +159,7 @@ describe('too few melts', () => {
 /** What the estimate says of the published alloys: the alloys that laboratories melt. */
 function published(): number[] {
   const facts = factsFor(symbols);
-  return publishedAlloys.flatMap(({ composition, phaseClass }) => {
+  return publishedAlloys().flatMap(({ composition, phaseClass }) => {
     const said = phaseClass === null ? null : phaseOf(composition, facts).singleSolution;
     return said === null ? [] : [said];
   });

@@ -72,7 +72,7 @@ test('an unknown pair gives no answer', () => {
 });
 
 test('it is a weak hint of more than one phase, as the text says', () => {
-  const cases = publishedAlloys.flatMap(({ composition, singlePhase }) => {
+  const cases = publishedAlloys().flatMap(({ composition, singlePhase }) => {
     if (singlePhase === null) return [];
     const { temperature, ratioToMelting } = ordering(composition, facts)!;
     if (temperature !== null && ratioToMelting === null) return [];

@@ -1,4 +1,4 @@
-import { type Fault, fault, nearest } from '@tiegel/contract';
+import { type Fault, fault, nearest } from '@tiegel/contract/terms';
 import { type FormulaNode, partsOf } from './formulaNode.ts';
 import { functions } from './functions.ts';
 import { partText } from './partText.ts';

@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { constant, divide, type Expression, minus, negate, plus, power, times } from '../expression.ts';
 import { fold } from '../fold.ts';
 import type { Quantity } from '../quantity.ts';

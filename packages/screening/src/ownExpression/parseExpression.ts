@@ -1,4 +1,4 @@
-import { ProblemError, problem } from '@tiegel/contract';
+import { ProblemError, problem } from '@tiegel/contract/terms';
 import type { Expression } from '../expression.ts';
 import type { Quantity } from '../quantity.ts';
 import { namesIn } from './formulaNode.ts';

@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { type FormulaNode, partsOf } from './formulaNode.ts';
 import { type Expectation, SyntaxError as ParserError, parse } from './formulaParser.js';
 

@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import type { Quantity } from '../quantity.ts';
 import { functions } from './functions.ts';
 

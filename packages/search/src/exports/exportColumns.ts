@@ -1,5 +1,5 @@
 import type { Candidate } from '@tiegel/contract';
-import { effectivePool } from '@tiegel/contract';
+import { effectivePool } from '@tiegel/contract/terms';
 import { formatComposition } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
 import type { ExportHead } from '../searches.ts';

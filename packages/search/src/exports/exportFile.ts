@@ -1,5 +1,6 @@
 import { Readable } from 'node:stream';
-import { type CandidateQuery, type ExportFormat, problem, type SearchView } from '@tiegel/contract';
+import type { CandidateQuery, SearchView } from '@tiegel/contract';
+import { type ExportFormat, problem } from '@tiegel/contract/terms';
 import type { Searches } from '../searches.ts';
 import { csvText } from './csvText.ts';
 import type { Export } from './export.ts';

@@ -1,5 +1,5 @@
 import { type Material, type Materials, materialsCsv, readMaterials } from '@tiegel/charge';
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import {
   type OwnAlloy,
   type OwnColumn,
@@ -16,7 +16,7 @@ import {
   readPriceList,
   spacedComposition,
 } from '@tiegel/elements';
-import { lateQuantities } from '@tiegel/insight';
+import { lateQuantities } from '@tiegel/insight/late';
 import { ownColumnQuantity, quantities } from '@tiegel/screening';
 import { type ImportKindOf, usualKind } from './importKind.ts';
 

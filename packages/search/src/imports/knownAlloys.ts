@@ -30,13 +30,16 @@ export interface AlloyFilter {
   own?: boolean | undefined;
 }
 
-const published: readonly KnownAlloy[] = publishedAlloys.map(
-  ({ formula, composition, phases, processing, doi }) => ({
+let published: readonly KnownAlloy[] | undefined;
+
+function publishedOnes(): readonly KnownAlloy[] {
+  published ??= publishedAlloys().map(({ formula, composition, phases, processing, doi }) => ({
     ...{ composition, phases, name: formula, doi: [...doi], own: false, import: null },
     process: processing.length === 0 ? null : processing.join(', '),
     source: sources[publishedSource].text,
-  }),
-);
+  }));
+  return published;
+}
 
 /** Those that were brought in, the newest import first, then the published ones by name, as far as they meet the filter. */
 export function knownAlloys(own: readonly Brought<OwnAlloy>[], filter: AlloyFilter = {}): KnownAlloy[] {
@@ -46,7 +49,7 @@ export function knownAlloys(own: readonly Brought<OwnAlloy>[], filter: AlloyFilt
       ...{ source: note || null, doi: doi === null ? [] : [doi], own: true },
     }))
     .sort((a, b) => b.import - a.import);
-  return [...brought, ...published].filter((alloy) => meets(alloy, filter));
+  return [...brought, ...publishedOnes()].filter((alloy) => meets(alloy, filter));
 }
 
 function meets(alloy: KnownAlloy, { text = '', has = [], without = [], phase, own }: AlloyFilter): boolean {

@@ -1,13 +1,6 @@
 import { pureMaterials } from '@tiegel/charge';
-import {
-  type FateCounts,
-  fault,
-  type ImportKind,
-  type ImportPreview,
-  type ImportVersion,
-  ProblemError,
-  problem,
-} from '@tiegel/contract';
+import type { FateCounts, ImportKind, ImportPreview, ImportVersion } from '@tiegel/contract';
+import { fault, ProblemError, problem } from '@tiegel/contract/terms';
 import {
   demoPrices,
   type OwnAlloy,

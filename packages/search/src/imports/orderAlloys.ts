@@ -16,15 +16,14 @@ const keys: Readonly<Record<AlloyOrder, (alloy: KnownAlloy) => string | null>> =
   source: ({ doi, source }) => doi[0] ?? source,
 };
 
-// Numbers inside words by their size: Al2 before Al10.
-const collator = new Intl.Collator('en', { numeric: true });
-
 /** Alloys in an order, those without a value last either way; equal ones stay as they stood. */
 export function orderAlloys(
   alloys: readonly KnownAlloy[],
   order: AlloyOrder,
   direction: 'asc' | 'desc',
 ): KnownAlloy[] {
+  // Numbers inside words by their size: Al2 before Al10.
+  const collator = new Intl.Collator('en', { numeric: true });
   const sign = direction === 'asc' ? 1 : -1;
   return alloys
     .map((alloy) => ({ alloy, key: keys[order](alloy) }))

@@ -1,4 +1,4 @@
-import { type Fault, ProblemError } from '@tiegel/contract';
+import { type Fault, ProblemError } from '@tiegel/contract/terms';
 import { csvLine, csvRows } from '@tiegel/elements';
 import type { Entry, ImportKindOf } from './importKind.ts';
 

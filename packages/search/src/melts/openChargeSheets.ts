@@ -1,5 +1,5 @@
 import { type ChargeSheet, chargeNumber, numberOfCharge } from '@tiegel/charge';
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { dataVersionOf, type PairValue, type PriceList } from '@tiegel/elements';
 import type { ChargeSheetTable, StoredChargeSheet } from '@tiegel/store';
 

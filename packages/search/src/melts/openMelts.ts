@@ -1,5 +1,6 @@
 import { type Melt, meltOf } from '@tiegel/charge';
-import { type MeltEntry, problem } from '@tiegel/contract';
+import type { MeltEntry } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { type PhaseClass, phaseClassOf } from '@tiegel/elements/publishedAlloys';
 import type { ObservedAlloy } from '@tiegel/insight';
 import type { MeltTable, StoredAttachment, StoredMelt } from '@tiegel/store';

@@ -1,14 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import {
-  type Fault,
-  ProblemError,
-  problem,
-  type Shortlist,
-  type ShortlistAct,
-  type ShortlistChange,
-  shortlistOf,
-  type TakenChange,
-} from '@tiegel/contract';
+import type { Shortlist, ShortlistAct, ShortlistChange, TakenChange } from '@tiegel/contract';
+import { type Fault, ProblemError, problem, shortlistOf } from '@tiegel/contract/terms';
 import { formatComposition, parseAlloy } from '@tiegel/elements';
 import { diversePick } from '@tiegel/insight';
 import type { ShortlistTable } from '@tiegel/store';

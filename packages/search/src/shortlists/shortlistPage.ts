@@ -1,4 +1,5 @@
-import { printedUnit, type Shortlist } from '@tiegel/contract';
+import type { Shortlist } from '@tiegel/contract';
+import { printedUnit } from '@tiegel/contract/terms';
 import { atomicToWeightPercent, type PairValue, type PriceList, spacedComposition } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
 import { type ShortlistLine, shortlistLines } from './shortlistLines.ts';

@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 
 /** The names by which a browser of this computer may call a server on loopback, with any port: a tunnel may change it. */

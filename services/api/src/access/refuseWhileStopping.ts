@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import type { FastifyInstance } from 'fastify';
 
 /** From the moment the service begins to stop, every request is answered server/stopping. */

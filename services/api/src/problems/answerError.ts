@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import { isOwnFault, problemBody } from './problemBody.ts';
 

@@ -1,6 +1,6 @@
 import { STATUS_CODES } from 'node:http';
 import type { Socket } from 'node:net';
-import { fault } from '@tiegel/contract';
+import { fault } from '@tiegel/contract/terms';
 import { problemBody } from './problemBody.ts';
 
 /** What is no HTTP never becomes a request: it is answered on the bare connection, which then ends. */

@@ -1,4 +1,4 @@
-import { type Fault, type ProblemCode, problems } from '@tiegel/contract';
+import { type Fault, type ProblemCode, problems } from '@tiegel/contract/terms';
 import { z } from 'zod';
 
 const codes = Object.keys(problems) as [ProblemCode, ...ProblemCode[]];

@@ -1,4 +1,5 @@
-import { type CandidateQuery, type Fault, fault, ProblemError } from '@tiegel/contract';
+import type { CandidateQuery } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import { symbolFault } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
 import { z } from 'zod';

@@ -2,7 +2,7 @@ import { faultsOf, ProblemError } from '@tiegel/contract';
 import type { Composition } from '@tiegel/elements';
 import { dataVersionOf } from '@tiegel/elements';
 import { explain, withOwnAlloys } from '@tiegel/insight';
-import { ownNeighbours } from '@tiegel/search';
+import { ownNeighbours } from '@tiegel/search/laboratory';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { dossierFields } from '../alloys/dossierSchema.ts';

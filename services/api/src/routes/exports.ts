@@ -1,4 +1,4 @@
-import { type ExportFormat, exportFormats } from '@tiegel/contract';
+import { type ExportFormat, exportFormats } from '@tiegel/contract/terms';
 import { exportFile } from '@tiegel/search/exportFile';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';

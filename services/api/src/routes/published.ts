@@ -1,4 +1,4 @@
-import { effectivePool } from '@tiegel/contract';
+import { effectivePool } from '@tiegel/contract/terms';
 import { dataVersionOf, factsFor, formatComposition, symbols } from '@tiegel/elements';
 import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import { quantities, screening } from '@tiegel/screening';
@@ -71,7 +71,7 @@ export function publishedRoute(app: Server, { searches, melts }: Parts): void {
         ...{ formula: name || formatComposition(composition), composition, phases, own: true },
         ...{ references: doi === null ? 0 : 1, doi: doi === null ? [] : [doi] },
       }));
-      const published = publishedAlloys.map((alloy) => ({ ...alloy, own: false }));
+      const published = publishedAlloys().map((alloy) => ({ ...alloy, own: false }));
       const items = [...published, ...brought].map(
         ({ formula, composition, phases, references, doi, own }) => {
           const values = valuesAt(composition);

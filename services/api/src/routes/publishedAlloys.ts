@@ -1,4 +1,4 @@
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 import { symbolFault } from '@tiegel/elements';
 import { alloyOrders, knownAlloys, orderAlloys } from '@tiegel/search';
 import { z } from 'zod';

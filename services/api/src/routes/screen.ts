@@ -3,7 +3,7 @@ import { faultsOf, ProblemError } from '@tiegel/contract';
 import { type Composition, factsFor } from '@tiegel/elements';
 import { dossierOf, withOwnNeighbours } from '@tiegel/insight';
 import { quantities, screening } from '@tiegel/screening';
-import { ownNeighbours } from '@tiegel/search';
+import { ownNeighbours } from '@tiegel/search/laboratory';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { dossierFields } from '../alloys/dossierSchema.ts';

@@ -1,5 +1,5 @@
 import { candidatePageSchema, candidateSchema } from '@tiegel/contract';
-import { isExplored, systemsExplored } from '@tiegel/search';
+import { isExplored, systemsExplored } from '@tiegel/search/laboratory';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';

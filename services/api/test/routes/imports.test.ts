@@ -190,7 +190,7 @@ test('lists that were put in force and columns are imports too', async () => {
 
 test('published alloys are searched, and those that were brought in stand among them', async () => {
   const all = await get('/published-alloys?limit=1000');
-  expect(all.total).toBe(publishedAlloys.length);
+  expect(all.total).toBe(publishedAlloys().length);
   const csv = 'composition,name,phases,process,doi,note\nCoCrFeNi,trial 7,FCC,cast,,invented\n';
   const { number } = (await send('/imports?kind=alloys', csv)).json();
   const { total, items } = await get('/published-alloys?limit=1');
@@ -205,7 +205,7 @@ test('published alloys are searched, and those that were brought in stand among 
   expect(await totalOf('own=yes')).toBe(1);
   expect(await totalOf('own=no')).toBe(all.total);
   expect(await totalOf('text=TRIAL')).toBe(1);
-  const byHand = publishedAlloys.filter(
+  const byHand = publishedAlloys().filter(
     ({ composition, phases }) =>
       'Al' in composition && !('Co' in composition) && (phases ?? '').split('+').includes('B2'),
   );
@@ -247,7 +247,7 @@ test('published alloys are searched, and those that were brought in stand among 
 test('own alloys explore systems and stand in the layer of a search, told apart from published ones', async () => {
   // A system of which nothing is published here; invented.
   const pool = ['Au', 'Be', 'Cd'];
-  expect(publishedAlloys.some(({ composition }) => Object.keys(composition).join() === pool.join())).toBe(
+  expect(publishedAlloys().some(({ composition }) => Object.keys(composition).join() === pool.join())).toBe(
     false,
   );
   const { id } = await server.search({

@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { createInterface } from 'node:readline';
 import type { CandidateQuery } from '@tiegel/contract';
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { placeOf, whyOf } from '../input/readText.ts';
 import { cellsOf } from './cellsOf.ts';
 

@@ -1,4 +1,5 @@
-import { type Counts, problem, type SearchView } from '@tiegel/contract';
+import type { Counts, SearchView } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { openSearching, type SearchingOptions } from '../searching/openSearching.ts';

@@ -6,7 +6,8 @@ import {
   readMaterials,
 } from '@tiegel/charge';
 import type { Composition, PriceList } from '@tiegel/elements';
-import type { Imports, SavedChargeSheet } from '@tiegel/search';
+import type { Imports } from '@tiegel/search';
+import type { SavedChargeSheet } from '@tiegel/search/laboratory';
 import { type Command, Option } from 'commander';
 import { amountsBySymbol, grams } from '../input/amountsBySymbol.ts';
 import { readAlloy } from '../input/readAlloy.ts';

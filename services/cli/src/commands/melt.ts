@@ -1,5 +1,5 @@
 import { faultsOf, type MeltEntry, meltEntrySchema, ProblemError } from '@tiegel/contract';
-import type { Melts, MeltView } from '@tiegel/search';
+import type { Melts, MeltView } from '@tiegel/search/laboratory';
 import type { Command } from 'commander';
 import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { readJson } from '../input/readJson.ts';

@@ -1,4 +1,5 @@
-import { type CandidateQuery, type ExportFormat, exportFormats, problem } from '@tiegel/contract';
+import type { CandidateQuery } from '@tiegel/contract';
+import { type ExportFormat, exportFormats, problem } from '@tiegel/contract/terms';
 import { type Command, Option } from 'commander';
 import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { queryOf, rowsOption, type SelectionOptions, selectionOptions } from '../input/selectionOptions.ts';
@@ -56,7 +57,7 @@ export function resultsCommand(program: Command): void {
     .option('--unexplored', 'only those of which nothing is published and nothing was melted here')
     .action((id: string, options: Selecting & { unexplored?: true }) =>
       inLaboratory(options, async ({ results, melts, imports }) => {
-        const { isExplored, systemsExplored } = await import('@tiegel/search');
+        const { isExplored, systemsExplored } = await import('@tiegel/search/laboratory');
         const view = results.view(id);
         const { systems } = await results.keptSystems(id, queryOf(options));
         const own = { melts: melts.list(), own: imports.alloys() };

@@ -79,7 +79,7 @@ export function searchesCommand(program: Command): void {
 
 /** The search once it is over; until then it is shown. */
 async function watched(id: string, options: Options): Promise<SearchView> {
-  const bar = progressBar();
+  const bar = await progressBar();
   try {
     for (;;) {
       const view = await ask(options, { method: 'GET', path: pathOf(id) }, searchViewSchema);

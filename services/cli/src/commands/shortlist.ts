@@ -1,12 +1,6 @@
 import { Readable } from 'node:stream';
-import {
-  type Shortlist,
-  type ShortlistAct,
-  type ShortlistFormat,
-  type ShortlistStatus,
-  shortlistFormats,
-  shortlistStatuses,
-} from '@tiegel/contract';
+import type { Shortlist, ShortlistAct, ShortlistFormat, ShortlistStatus } from '@tiegel/contract';
+import { shortlistFormats, shortlistStatuses } from '@tiegel/contract/terms';
 import { demoPrices } from '@tiegel/elements';
 import { Argument, type Command, Option } from 'commander';
 import { commandsOf, databaseOption, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
@@ -27,7 +21,7 @@ interface Exporting extends Options {
 }
 
 type Act<Given extends unknown[]> = (
-  lists: import('@tiegel/search').Shortlists,
+  lists: import('@tiegel/search/laboratory').Shortlists,
   by: string,
   ...given: Given
 ) => Shortlist | Shortlist[];

@@ -1,4 +1,4 @@
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 import { factsFor } from '@tiegel/elements';
 import type { Command } from 'commander';
 import { gramsAboveZero } from '../input/amountsBySymbol.ts';

@@ -1,4 +1,4 @@
-import { conditionInWords } from '@tiegel/contract';
+import { conditionInWords } from '@tiegel/contract/terms';
 import { type ConditionName, conditionNames, conditions } from '@tiegel/screening';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 

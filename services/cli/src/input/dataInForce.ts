@@ -40,7 +40,7 @@ export async function dataInForce({
   if (database === undefined) return { prices: list, pairs: values, alloys: [], melts: [], broughtIn: [] };
   const [{ openToRead }, { ownNeighbours }] = await Promise.all([
     import('../searching/openLaboratory.ts'),
-    import('@tiegel/search'),
+    import('@tiegel/search/laboratory'),
   ]);
   const { melts, imports, close } = openToRead(database);
   try {

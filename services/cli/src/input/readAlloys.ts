@@ -1,4 +1,4 @@
-import { type Fault, ProblemError, problem } from '@tiegel/contract';
+import { type Fault, ProblemError, problem } from '@tiegel/contract/terms';
 import { type Composition, type Measure, parseAlloy } from '@tiegel/elements';
 
 /** Lines of a file that hold an alloy each; empty lines are passed over. */

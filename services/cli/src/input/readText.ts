@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 
 const STANDARD_INPUT = 0;
 const greatestSize = 50_000_000;

@@ -1,4 +1,5 @@
-import { type CandidateQuery, type Fault, fault, ProblemError } from '@tiegel/contract';
+import type { CandidateQuery } from '@tiegel/contract';
+import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import { symbolFault } from '@tiegel/elements';
 import { type Command, InvalidArgumentError } from 'commander';
 import { boundsIn, type LimitOptions, limitOptions } from './limitOptions.ts';

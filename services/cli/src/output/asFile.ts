@@ -1,5 +1,5 @@
 import type { Readable } from 'node:stream';
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { grouped } from './inWords.ts';
 import { jsonText } from './jsonText.ts';
 import { refuseExisting, writeInto } from './writeInto.ts';

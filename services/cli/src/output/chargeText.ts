@@ -1,6 +1,6 @@
 import { type ChargeSheet, decimalsOf } from '@tiegel/charge';
 import { spacedComposition } from '@tiegel/elements';
-import type { SavedChargeSheet } from '@tiegel/search';
+import type { SavedChargeSheet } from '@tiegel/search/laboratory';
 import { wrapped } from './inWords.ts';
 import { table } from './table.ts';
 

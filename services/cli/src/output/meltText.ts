@@ -1,5 +1,5 @@
 import { spacedComposition } from '@tiegel/elements';
-import type { MeltView } from '@tiegel/search';
+import type { MeltView } from '@tiegel/search/laboratory';
 import { wrapped } from './inWords.ts';
 import { table } from './table.ts';
 

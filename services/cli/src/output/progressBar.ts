@@ -1,5 +1,5 @@
 import type { SearchView } from '@tiegel/contract';
-import { SingleBar } from 'cli-progress';
+import type { SingleBar } from 'cli-progress';
 import { durationInWords } from './inWords.ts';
 
 /** How far a search is, on standard error. */
@@ -9,14 +9,9 @@ export interface ProgressBar {
   stop(): void;
 }
 
-export function progressBar(): ProgressBar {
-  const bar = new SingleBar({
-    stream: process.stderr,
-    format: '{bar} {percentage} %  {value} of {total} points{left}',
-    barsize: 24,
-    hideCursor: true,
-    clearOnComplete: true,
-  });
+/** Drawn where that is a terminal; elsewhere it only says why a search waits. */
+export async function progressBar(): Promise<ProgressBar> {
+  const bar = process.stderr.isTTY ? await drawnBar() : null;
   let reason: string | null = null;
   let shown = false;
   return {
@@ -25,13 +20,24 @@ export function progressBar(): ProgressBar {
       reason = view.reason;
       const { points, total } = view.progress;
       if (!shown && view.state === 'running') {
-        bar.start(total, points, { left: '' });
+        bar?.start(total, points, { left: '' });
         shown = true;
       }
-      bar.update(points, { left: leftInWords(view) });
+      bar?.update(points, { left: leftInWords(view) });
     },
-    stop: () => bar.stop(),
+    stop: () => bar?.stop(),
   };
+}
+
+async function drawnBar(): Promise<SingleBar> {
+  const { SingleBar } = await import('cli-progress');
+  return new SingleBar({
+    stream: process.stderr,
+    format: '{bar} {percentage} %  {value} of {total} points{left}',
+    barsize: 24,
+    hideCursor: true,
+    clearOnComplete: true,
+  });
 }
 
 function leftInWords({ secondsLeft }: SearchView): string {

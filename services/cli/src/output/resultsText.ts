@@ -1,6 +1,6 @@
 import type { Candidate, CandidatePage, SearchView } from '@tiegel/contract';
 import { spacedComposition } from '@tiegel/elements';
-import type { SystemKnown, systemsExplored } from '@tiegel/search';
+import type { SystemKnown, systemsExplored } from '@tiegel/search/laboratory';
 import { grouped, wrapped } from './inWords.ts';
 import { candidateTable } from './searchText.ts';
 import { table } from './table.ts';

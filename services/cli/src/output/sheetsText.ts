@@ -1,5 +1,5 @@
 import { spacedComposition } from '@tiegel/elements';
-import type { SavedChargeSheet } from '@tiegel/search';
+import type { SavedChargeSheet } from '@tiegel/search/laboratory';
 import { table } from './table.ts';
 
 /** Saved charge sheets, a line each. */

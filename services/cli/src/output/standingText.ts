@@ -1,4 +1,5 @@
-import { hoursInWords, type SearchView, scheduleInWords } from '@tiegel/contract';
+import type { SearchView } from '@tiegel/contract';
+import { hoursInWords, scheduleInWords } from '@tiegel/contract/terms';
 import { durationInWords, grouped, wrapped } from './inWords.ts';
 import { table } from './table.ts';
 

@@ -1,4 +1,4 @@
-import { type Fault, ProblemError, problems } from '@tiegel/contract';
+import { type Fault, ProblemError, problems } from '@tiegel/contract/terms';
 
 /**
  * Says on standard error what went wrong and gives the exit code: 1 where the request was wrong,

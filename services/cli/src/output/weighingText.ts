@@ -1,5 +1,5 @@
 import { decimalsOf } from '@tiegel/charge';
-import { limitInWords } from '@tiegel/contract';
+import { limitInWords } from '@tiegel/contract/terms';
 import { type Composition, type PriceList, spacedComposition } from '@tiegel/elements';
 import type { WeighedVerdict, WeighingError } from '@tiegel/insight';
 import { criteria, quantities, quantityById } from '@tiegel/screening';

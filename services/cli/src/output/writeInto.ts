@@ -1,7 +1,7 @@
 import { createWriteStream, existsSync, renameSync, rmSync } from 'node:fs';
 import type { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import { placeOf } from '../input/readText.ts';
 
 /**

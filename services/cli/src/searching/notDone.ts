@@ -1,4 +1,5 @@
-import { type ProblemError, problem, type SearchView } from '@tiegel/contract';
+import type { ProblemError, SearchView } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 
 /** What is told of a search that is over without being done. */
 export function notDone({ state, reason }: SearchView): ProblemError {

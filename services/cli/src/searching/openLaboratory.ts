@@ -1,18 +1,15 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { problem } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
+import { candidateColumns, type Imports, keptCandidates, openImports } from '@tiegel/search';
 import {
   type ChargeSheets,
-  candidateColumns,
-  type Imports,
-  keptCandidates,
   type Melts,
   openChargeSheets,
-  openImports,
   openMelts,
   openShortlists,
   type Shortlists,
-} from '@tiegel/search';
+} from '@tiegel/search/laboratory';
 import { joinStore } from '@tiegel/store';
 import { placeOf } from '../input/readText.ts';
 

@@ -1,7 +1,6 @@
-import { type PriceList, readPairValues } from '@tiegel/elements';
+import { type OwnColumn, type PriceList, readPairValues } from '@tiegel/elements';
 import { type ChunkQueue, embeddedQueue } from '@tiegel/queue';
-import { candidateColumns, openSearches, type Searches } from '@tiegel/search';
-import { openStore } from '@tiegel/store';
+import type { Searches } from '@tiegel/search';
 import { readColumns } from '../input/columnOption.ts';
 import { readPrices } from '../input/readPrices.ts';
 import { placeOf, readText } from '../input/readText.ts';
@@ -28,29 +27,48 @@ export interface Searching {
 const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
 
 /**
- * Opens database (a temporary one unless named), queue and searches. What --prices, --pairs and
+ * Opens queue, database (a temporary one unless named) and searches. What --prices, --pairs and
  * --column give is put in force in the database.
  */
-export async function openSearching({
-  workers,
-  database,
-  prices,
-  pairs,
-  column,
-}: SearchingOptions): Promise<Searching> {
+export async function openSearching(options: SearchingOptions): Promise<Searching> {
   const settings = readSettings(process.env);
-  const list = readPrices(prices);
-  const columns = readColumns(column);
+  const given = readGiven(options);
+  // First of all: its threads load what they need while this one does.
+  const queue = await queueOf(settings, options.workers);
+  try {
+    return await searchingOn(queue, given, { ...options, maxPoints: settings.maxPoints });
+  } catch (error) {
+    await queue.close();
+    throw error;
+  }
+}
+
+interface Given {
+  list: PriceList;
+  columns: readonly OwnColumn[];
+  pairText: string | null;
+}
+
+/** What the files that the options name hold; what is wrong with it is told before anything is opened. */
+function readGiven({ prices, pairs, column }: SearchingOptions): Given {
   const pairText = pairs === undefined ? null : readText(pairs);
-  // What is wrong with it is told before anything is opened.
   if (pairText !== null) readPairValues(pairText);
+  return { list: readPrices(prices), columns: readColumns(column), pairText };
+}
+
+async function searchingOn(
+  queue: ChunkQueue,
+  { list, columns, pairText }: Given,
+  { database, prices, maxPoints }: SearchingOptions & Pick<Settings, 'maxPoints'>,
+): Promise<Searching> {
+  const { openStore } = await import('@tiegel/store');
+  const { candidateColumns, openSearches } = await import('@tiegel/search');
   const store = openStore({
     file: database === undefined ? null : placeOf(database),
     columns: candidateColumns,
   });
   const release = closeAtExit(() => store.close());
-  const queue = await queueOf(settings, workers);
-  const searches = await openSearches({ store, queue, prices: list, maxPoints: settings.maxPoints });
+  const searches = await openSearches({ store, queue, prices: list, ...(maxPoints && { maxPoints }) });
   if (prices !== undefined) searches.imports.replacePrices(list);
   if (pairText !== null) searches.imports.enter('pairs', pairText);
   for (const one of columns) searches.imports.enterColumn(one);

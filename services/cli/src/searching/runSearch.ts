@@ -18,10 +18,10 @@ export const everyCandidate: CandidateQuery = {
  * @throws ProblemError with all that is wrong with it; command/search-ended where it did not get done
  */
 export async function runSearch(searches: Searches, request: unknown): Promise<SearchView> {
+  const bar = await progressBar();
   const { id } = await searches.submit(request);
   const { notices } = searches.view(id);
   tell(notices);
-  const bar = progressBar();
   const stop = searches.watch(id, bar.show);
   const view = await searches.finished(id).finally(() => {
     stop();

@@ -1,8 +1,5 @@
-import { searchJson } from '../output/searchJson.ts';
-import { searchText } from '../output/searchText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { openSearching, type SearchingOptions } from './openSearching.ts';
-import { candidatesOf, everyCandidate, runSearch } from './runSearch.ts';
 
 /** `search SPEC`: runs a request to its end and writes what it found. */
 export async function searchOnce(
@@ -11,6 +8,10 @@ export async function searchOnce(
 ): Promise<void> {
   const { searches, prices, close } = await openSearching(options);
   try {
+    // Only now: threads that score are started by then.
+    const { candidatesOf, everyCandidate, runSearch } = await import('./runSearch.ts');
+    const { searchJson } = await import('../output/searchJson.ts');
+    const { searchText } = await import('../output/searchText.ts');
     const view = await runSearch(searches, request);
     const candidates = candidatesOf(searches, view.id);
     const onFront = { ...everyCandidate, front: true as const };

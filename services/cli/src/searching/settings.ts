@@ -1,6 +1,5 @@
 import { availableParallelism } from 'node:os';
-import { problem } from '@tiegel/contract';
-import { DEFAULT_MAX_POINTS } from '@tiegel/search';
+import { problem } from '@tiegel/contract/terms';
 import { mostWorkers } from '../input/workerCount.ts';
 
 /** What the environment says of a search: README.md of the project lists each setting. */
@@ -8,7 +7,8 @@ export interface Settings {
   /** null: the threads of this process do the work */
   redisUrl: string | null;
   workers: number;
-  maxPoints: number;
+  /** null: what the project allows */
+  maxPoints: number | null;
 }
 
 /** Reads REDIS_URL, WORKERS and MAX_POINTS. @throws ProblemError configuration/invalid */
@@ -16,7 +16,7 @@ export function readSettings(environment: Readonly<Record<string, string | undef
   return {
     redisUrl: environment.REDIS_URL || null,
     workers: wholeNumber(environment, 'WORKERS', mostWorkers) ?? availableParallelism(),
-    maxPoints: wholeNumber(environment, 'MAX_POINTS', Number.MAX_SAFE_INTEGER) ?? DEFAULT_MAX_POINTS,
+    maxPoints: wholeNumber(environment, 'MAX_POINTS', Number.MAX_SAFE_INTEGER),
   };
 }
 

@@ -1,4 +1,4 @@
-import { type Fault, ProblemError, problem, problems } from '@tiegel/contract';
+import { type Fault, ProblemError, problem, problems } from '@tiegel/contract/terms';
 import { z } from 'zod';
 
 /** What is asked: a path below /api/v1, and what is sent, as JSON or as the file that it is. */

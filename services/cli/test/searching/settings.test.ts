@@ -3,7 +3,7 @@ import { readSettings } from '../../src/searching/settings.ts';
 import { faultsOf } from '../faultsOf.ts';
 
 test('what is not set has its default', () => {
-  expect(readSettings({ REDIS_URL: '', WORKERS: '' })).toMatchObject({ redisUrl: null, maxPoints: 1e13 });
+  expect(readSettings({ REDIS_URL: '', WORKERS: '' })).toMatchObject({ redisUrl: null, maxPoints: null });
   expect(readSettings({}).workers).toBeGreaterThanOrEqual(1);
 });
 

@@ -1,4 +1,4 @@
-import { limitInWords } from '@tiegel/contract';
+import { limitInWords } from '@tiegel/contract/terms';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import type { WeighingError } from '../server/alloyTypes.ts';
 import { lookupIn } from '../server/lookup.ts';

@@ -1,4 +1,5 @@
-import { type Limit, limitTolerance } from '@tiegel/contract';
+import type { Limit } from '@tiegel/contract';
+import { limitTolerance } from '@tiegel/contract/terms';
 
 /** How a value stands to a limit: met or not, and how far it is from the nearer bound; null where there is no value. */
 export interface Margin {

@@ -1,4 +1,4 @@
-import { steps } from '@tiegel/contract';
+import { steps } from '@tiegel/contract/terms';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import type { Bounds, Draft } from './draft.ts';

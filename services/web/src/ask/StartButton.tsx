@@ -1,4 +1,4 @@
-import { usualSchedule } from '@tiegel/contract';
+import { usualSchedule } from '@tiegel/contract/terms';
 import { useEffect, useRef } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
 import { useKept } from '../frame/useKept.ts';

@@ -1,4 +1,4 @@
-import { scheduleInWords } from '@tiegel/contract';
+import { scheduleInWords } from '@tiegel/contract/terms';
 import { useState } from 'react';
 import { ScheduleFields } from '../schedule/ScheduleFields.tsx';
 import { type ScheduleDraft, scheduleOf } from '../schedule/scheduleDraft.ts';

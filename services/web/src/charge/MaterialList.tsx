@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { type Fault, ProblemError } from '@tiegel/contract';
+import { type Fault, ProblemError } from '@tiegel/contract/terms';
 import { type ChangeEvent, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { materialsQuery } from '../data/dataQueries.ts';

@@ -1,5 +1,5 @@
 import { type ChargeSheet, chargeRequestOf, chargeSheet, type MaterialEntry } from '@tiegel/charge';
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 import type { OwnPair } from '@tiegel/elements';
 import type { PlacedFaults } from '../ask/placeFaults.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';

@@ -1,4 +1,4 @@
-import { limitInWords } from '@tiegel/contract';
+import { limitInWords } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { useNarrow } from '../frame/useNarrow.ts';
 import { lookupIn } from '../server/lookup.ts';

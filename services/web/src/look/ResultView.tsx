@@ -1,4 +1,5 @@
-import { effectivePool, type SearchView } from '@tiegel/contract';
+import type { SearchView } from '@tiegel/contract';
+import { effectivePool } from '@tiegel/contract/terms';
 import { Suspense } from 'react';
 import { latePart } from '../frame/latePart.tsx';
 import { Waiting } from '../frame/Waiting.tsx';

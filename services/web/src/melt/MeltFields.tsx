@@ -1,4 +1,4 @@
-import { coolings, meltProcesses, observablePhases, observationMethods } from '@tiegel/contract';
+import { coolings, meltProcesses, observablePhases, observationMethods } from '@tiegel/contract/terms';
 import { FaultText } from '../ask/FaultText.tsx';
 import { useFaultsAt } from '../ask/faultsContext.ts';
 import { NumberField } from '../ask/NumberField.tsx';

@@ -1,13 +1,13 @@
 import { type ChargeSheet, type Melt, meltOf } from '@tiegel/charge';
+import type { MeltEntry } from '@tiegel/contract';
 import {
   type Fault,
   longestMeltLine,
   longestMeltNotes,
-  type MeltEntry,
   meltMost,
   mostWeighed,
   ProblemError,
-} from '@tiegel/contract';
+} from '@tiegel/contract/terms';
 import type { PlacedFaults } from '../ask/placeFaults.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import type { MeltDraft, WeighedRow } from './meltDraft.ts';

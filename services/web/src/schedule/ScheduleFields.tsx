@@ -1,4 +1,4 @@
-import { priorities, priorityInWords } from '@tiegel/contract';
+import { priorities, priorityInWords } from '@tiegel/contract/terms';
 import { useId } from 'react';
 import { type ScheduleDraft, scheduleFault } from './scheduleDraft.ts';
 import './schedule.css';

@@ -1,4 +1,5 @@
-import { isZone, type Priority, type Schedule } from '@tiegel/contract';
+import type { Schedule } from '@tiegel/contract';
+import { isZone, type Priority } from '@tiegel/contract/terms';
 
 /** Hours and priority as they are being written: times of day stay though the hours are not asked for. */
 export interface ScheduleDraft {

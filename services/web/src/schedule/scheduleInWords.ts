@@ -1,4 +1,5 @@
-import { isWithin, nextStart, priorityInWords, type Schedule } from '@tiegel/contract';
+import type { Schedule } from '@tiegel/contract';
+import { isWithin, nextStart, priorityInWords } from '@tiegel/contract/terms';
 import { formatInstant } from '../numbers/formatInstant.ts';
 
 /** What the button that starts a search adds: nothing where it is usual. */

@@ -1,4 +1,5 @@
-import { type Named, printedUnit } from '@tiegel/contract';
+import type { Named } from '@tiegel/contract';
+import { printedUnit } from '@tiegel/contract/terms';
 import type { ShownQuantity } from './types.ts';
 
 /** Name and unit of a quantity by its id, as sentences need them; the id itself for one that is not known. */

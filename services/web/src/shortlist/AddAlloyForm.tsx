@@ -1,4 +1,5 @@
-import { ProblemError, type ShortlistAct } from '@tiegel/contract';
+import type { ShortlistAct } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 import { formatComposition, parseAlloy } from '@tiegel/elements';
 import { useId, useState } from 'react';
 import { useKeptText } from '../frame/useKeptText.ts';

@@ -1,4 +1,5 @@
-import { type ShortlistAct, type ShortlistEntry, shortlistStatuses } from '@tiegel/contract';
+import type { ShortlistAct, ShortlistEntry } from '@tiegel/contract';
+import { shortlistStatuses } from '@tiegel/contract/terms';
 import { parseAlloy } from '@tiegel/elements';
 import { useId } from 'react';
 import { Link } from 'wouter';

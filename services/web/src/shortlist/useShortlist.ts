@@ -1,5 +1,6 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
-import { type Shortlist, type ShortlistAct, type ShortlistChange, shortlistOf } from '@tiegel/contract';
+import type { Shortlist, ShortlistAct, ShortlistChange } from '@tiegel/contract';
+import { shortlistOf } from '@tiegel/contract/terms';
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { randomKey } from '../server/randomKey.ts';
 import { NoAnswer, request } from '../server/request.ts';

@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
-import { differencesOf, type SearchView } from '@tiegel/contract';
+import type { SearchView } from '@tiegel/contract';
+import { differencesOf } from '@tiegel/contract/terms';
 import { conditions } from '@tiegel/screening';
 import { useId, useState } from 'react';
 import { Link } from 'wouter';

@@ -1,4 +1,5 @@
-import { limitInWords, type SearchView } from '@tiegel/contract';
+import type { SearchView } from '@tiegel/contract';
+import { limitInWords } from '@tiegel/contract/terms';
 import { formatCount, formatPercent } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';

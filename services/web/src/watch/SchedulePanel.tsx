@@ -1,5 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { type Schedule, type SearchView, scheduleInWords } from '@tiegel/contract';
+import type { Schedule, SearchView } from '@tiegel/contract';
+import { scheduleInWords } from '@tiegel/contract/terms';
 import { useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
 import { useKept } from '../frame/useKept.ts';

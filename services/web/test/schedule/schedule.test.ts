@@ -1,4 +1,4 @@
-import { scheduleInWords, usualSchedule } from '@tiegel/contract';
+import { scheduleInWords, usualSchedule } from '@tiegel/contract/terms';
 import { expect, test } from 'vitest';
 import { scheduleDraftOf, scheduleFault, scheduleOf } from '../../src/schedule/scheduleDraft.ts';
 import { beginInWords, startInWords } from '../../src/schedule/scheduleInWords.ts';

@@ -1,4 +1,4 @@
-import { limitInWords } from '@tiegel/contract';
+import { limitInWords } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { ShareBar } from '../../composition/ShareBar.tsx';
 import { formatNumber } from '../../numbers/formatNumber.ts';

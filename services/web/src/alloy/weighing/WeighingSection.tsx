@@ -1,4 +1,4 @@
-import { limitInWords } from '@tiegel/contract';
+import { limitInWords } from '@tiegel/contract/terms';
 import { FaultList } from '../../frame/FaultList.tsx';
 import { formatInterval } from '../../numbers/formatInterval.ts';
 import { formatNumber } from '../../numbers/formatNumber.ts';

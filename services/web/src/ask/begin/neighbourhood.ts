@@ -1,4 +1,4 @@
-import { steps } from '@tiegel/contract';
+import { steps } from '@tiegel/contract/terms';
 import { entryText } from '../../numbers/parseNumber.ts';
 import type { Draft, Mark } from '../draft.ts';
 

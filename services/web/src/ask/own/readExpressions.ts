@@ -1,4 +1,4 @@
-import { type Fault, ProblemError } from '@tiegel/contract';
+import { type Fault, ProblemError } from '@tiegel/contract/terms';
 import {
   columnsOf,
   conditionsOf,

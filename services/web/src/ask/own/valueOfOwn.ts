@@ -1,4 +1,4 @@
-import { ProblemError } from '@tiegel/contract';
+import { ProblemError } from '@tiegel/contract/terms';
 import type { PairRecord } from '@tiegel/elements';
 import { parseAlloy } from '@tiegel/elements';
 import { type Quantity, valuesOf } from '@tiegel/screening';

@@ -1,4 +1,4 @@
-import { limitTolerance } from '@tiegel/contract';
+import { limitTolerance } from '@tiegel/contract/terms';
 import type { Sample } from './sample.ts';
 
 /** A limit as the form has it: without bounds it lets everything through. */

@@ -1,0 +1,23 @@
+/**
+ * The contract's words and numbers, without its schemas: whoever checks no request need not load the
+ * library that checks. `index.ts` holds both.
+ */
+export { differencesOf } from './differencesOf.ts';
+export * from './exportFormats.ts';
+export { limitTolerance } from './limitTolerance.ts';
+export * from './meltBounds.ts';
+export * from './meltWords.ts';
+export { nearest } from './nearest.ts';
+export * from './outcome.ts';
+export * from './problem.ts';
+export * from './problems.ts';
+export * from './questionOf.ts';
+export { type Hours, hoursInWords, isWithin, isZone, nextStart } from './schedule/hours.ts';
+export { type Priority, priorities } from './schedule/priorities.ts';
+export { priorityInWords, scheduleInWords } from './schedule/scheduleInWords.ts';
+export { usualSchedule } from './schedule/usualSchedule.ts';
+export * from './shortlist/shortlistOf.ts';
+export * from './shortlist/shortlistStatuses.ts';
+export { effectivePool } from './specification/effectivePool.ts';
+export { partsOfBounds } from './specification/partsOfBounds.ts';
+export { steps } from './specification/steps.ts';

@@ -1,0 +1,6 @@
+/** What a laboratory writes down: shortlists, charge sheets, melts; and what is known of systems already. */
+export { type ChargeSheets, openChargeSheets, type SavedChargeSheet } from './melts/openChargeSheets.ts';
+export { type Melts, type MeltView, openMelts } from './melts/openMelts.ts';
+export { ownNeighbours } from './melts/ownNeighbours.ts';
+export { openShortlists, type PickRequest, type Shortlists } from './shortlists/openShortlists.ts';
+export { isExplored, type SystemKnown, systemsExplored } from './systemsExplored.ts';
