@@ -1,10 +1,14 @@
 import { enableCompileCache } from 'node:module';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { builtFolder } from './built.mjs';
 
 // Reading the sources is two thirds of a short command's time; what Node made of them is kept beside
 // the dependencies. Where that folder cannot be written, it reads them each time. This file alone is no
 // TypeScript: to read one the reader is loaded, a tenth of a second, and nothing can be kept before it.
 enableCompileCache(join(import.meta.dirname, '../../../node_modules/.cache/node'));
-await import('@tiegel/search/keepHeapSmall');
-const { run } = await import('./run.ts');
+const built = builtFolder();
+const part = (name) => import(pathToFileURL(join(built, `${name}.js`)).href);
+await (built === null ? import('@tiegel/search/keepHeapSmall') : part('keepHeapSmall'));
+const { run } = await (built === null ? import('./run.ts') : part('run'));
 process.exitCode = await run(process.argv.slice(2));

@@ -5,6 +5,7 @@ import { readColumns } from '../input/columnOption.ts';
 import { readPrices } from '../input/readPrices.ts';
 import { placeOf, readText } from '../input/readText.ts';
 import { readSettings, type Settings } from './settings.ts';
+import { threadFile } from './threadFile.ts';
 
 /** Options of every command that knows searches. */
 export interface SearchingOptions {
@@ -23,8 +24,6 @@ export interface Searching {
   prices: PriceList | null;
   close(): Promise<void>;
 }
-
-const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
 
 /**
  * Opens queue, database (a temporary one unless named) and searches. What --prices, --pairs and

@@ -1,0 +1,2 @@
+export const builtInto: string;
+export function builtFolder(into?: string): string | null;
