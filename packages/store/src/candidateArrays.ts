@@ -11,10 +11,10 @@ import { whenFree } from './whenFree.ts';
 
 type Direction = CandidateQuery['direction'];
 
-/** So many places of an order are one block: a page is read from one or two. */
-const placesInBlock = 16_384;
+/** So many places of an order are one block, about a page of SQLite's: a page of candidates is read from one or two. */
+const placesInBlock = 1_000;
 /** So many blocks, half a megabyte, are stored at a time. */
-const blocksAtOnce = 8;
+const blocksAtOnce = 128;
 
 /** Names of the columns that are no quantity; ids of quantities have no brackets. */
 export const hashColumn = '(composition)';

@@ -39,6 +39,12 @@ export function* pageSteps(
   return line.take(at ? line.placeAt(at) : start, limit);
 }
 
+/** Whether a page of the query is read at once: nothing is filtered, and its order is made. */
+export function isAtHand(arrays: CandidateArrays, set: CandidateSet, query: CandidateQuery): boolean {
+  const { order, direction } = query;
+  return filtersOf(query) === null && (order === 'rank' || arrays.isMade(set, order, direction));
+}
+
 /** The page that begins in a stretch of the line, where it ends there too and one more candidate follows; else null. */
 function walked(near: Uint32Array, mask: Uint8Array, start: number, limit: number): PageRanks | null {
   const ranks: number[] = [];

@@ -1,6 +1,5 @@
 import type { CandidatePage, CandidateQuery } from '@tiegel/contract';
 import { pageSteps } from './candidateLine.ts';
-import type { CandidateRows } from './candidateRows.ts';
 import type { CandidateSet } from './candidateSet.ts';
 import type { CandidateSource } from './candidateSource.ts';
 import { pageKey, placeOf } from './pageKey.ts';
@@ -15,17 +14,12 @@ export function candidatePage(
   query: CandidateQuery,
 ): Pick<CandidatePage, 'items' | 'next'> {
   const { ranks, last } = finished(pageSteps(arrays, set, query, startOf(query)));
-  return { items: read(rows, set, ranks), next: last === null ? null : pageKey(query, last) };
+  return { items: rows.read(set, ranks), next: last === null ? null : pageKey(query, last) };
 }
 
 /** The place from which on a query's page is read; its row number aside. Throws request/invalid for a key that is not one of its order. */
 export function startOf(query: CandidateQuery): number {
   return query.after === undefined ? 0 : placeOf(query, query.after) + 1;
-}
-
-function read(rows: CandidateRows, set: CandidateSet, ranks: readonly number[]) {
-  const at = rows.reader(set);
-  return ranks.flatMap((rank) => at(rank) ?? []);
 }
 
 /** Goes through all steps at once. */

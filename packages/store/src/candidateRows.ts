@@ -5,20 +5,25 @@ import type { Connection } from './connections.ts';
 
 /** Rows of candidates by rank. */
 export interface CandidateRows {
-  /** Reads candidates of a set; null for a rank that is not there. */
-  reader(set: CandidateSet): (rank: number) => Candidate | null;
+  /** The candidates of a set that have these ranks, in this order; a rank that is not there is left out. */
+  read(set: CandidateSet, ranks: readonly number[]): Candidate[];
 }
 
 export function candidateRows(connection: Connection): CandidateRows {
   const statements = new Map<string, ReturnType<Connection['prepare']>>();
 
+  /** One for all ranks: SQLite takes and leaves its lock for each statement, which took as long as reading the rows. */
   function statementFor(columns: readonly string[]) {
     const key = columns.join();
     let statement = statements.get(key);
     if (!statement) {
       const names = ['rank', 'system', 'parts', 'score', 'front', ...columns.map(columnOf)];
       statement = connection
-        .prepare(`select ${names.join(', ')} from candidate where search = ? and rank = ?`)
+        .prepare(
+          `select wanted.key, ${names.map((name) => `candidate.${name}`).join(', ')}
+             from json_each(?) as wanted cross join candidate
+             where candidate.search = ? and candidate.rank = wanted.value`,
+        )
         .raw();
       statements.set(key, statement);
     }
@@ -26,17 +31,20 @@ export function candidateRows(connection: Connection): CandidateRows {
   }
 
   return {
-    reader({ search, columns, ids = columns }) {
+    read({ search, columns, ids = columns }, ranks) {
+      const found: Candidate[] = [];
       const statement = statementFor(columns);
-      return (rank) => {
-        const row = statement.get([search, rank]) as Row | undefined;
-        return row === undefined ? null : candidateOf(row, ids);
-      };
+      for (const row of statement.all([JSON.stringify(ranks), search]) as Row[]) {
+        found[row[0]] = candidateOf(row, ids);
+      }
+      // Places of ranks that are not there are holes.
+      return found.flat();
     },
   };
 }
 
 type Row = [
+  place: number,
   rank: number,
   system: string,
   parts: string,
@@ -46,11 +54,11 @@ type Row = [
 ];
 
 /** Where the values of quantities begin in a row. */
-const firstValue = 5;
+const firstValue = 6;
 
 /** The candidate that a row holds: parts become at.%, of their sum. */
 function candidateOf(row: Row, ids: readonly string[]): Candidate {
-  const [rank, system, parts, score, front] = row;
+  const [, rank, system, parts, score, front] = row;
   const amounts = parts.split(' ').map(Number);
   const whole = amounts.reduce((sum, part) => sum + part, 0);
   const composition: Record<string, number> = {};

@@ -7,12 +7,12 @@ import type { CandidateSource } from './candidateSource.ts';
 import type { Connections } from './connections.ts';
 import { storeProblem } from './storeProblem.ts';
 
-/** So many ranks are looked up at a time. */
-const ranksAtOnce = 1_000;
+/** So many are read at a time: others are answered in between. */
+const readAtOnce = 200;
 
 /**
- * Every candidate that a query selects, in its order, read one by one on a read-only connection
- * of its own, which closes when the reading ends or is left.
+ * Every candidate that a query selects, in its order, read some at a time on a read-only
+ * connection of its own, which closes when the reading ends or is left.
  */
 export function* candidateStream(
   connections: Connections,
@@ -23,13 +23,10 @@ export function* candidateStream(
   const line = finished(lineSteps(arrays, set, query));
   const reader = connections.openReader();
   try {
-    const rowAt = candidateRows(reader).reader(set);
+    const rows = candidateRows(reader);
     for (let from: number | null = 0; from !== null; ) {
-      const { ranks, last } = line.take(from, ranksAtOnce);
-      for (const rank of ranks) {
-        const candidate = rowAt(rank);
-        if (candidate) yield candidate;
-      }
+      const { ranks, last } = line.take(from, readAtOnce);
+      yield* rows.read(set, ranks);
       from = last === null ? null : last + 1;
     }
   } catch (error) {

@@ -1,7 +1,7 @@
 import type { Candidate, CandidatePage, CandidateQuery } from '@tiegel/contract';
 import { candidateArrays } from './candidateArrays.ts';
 import { addColumns } from './candidateColumns.ts';
-import { pageSteps } from './candidateLine.ts';
+import { isAtHand, pageSteps } from './candidateLine.ts';
 import { candidatePage, startOf } from './candidatePage.ts';
 import { candidateRows } from './candidateRows.ts';
 import type { CandidateSet } from './candidateSet.ts';
@@ -83,7 +83,7 @@ export function candidateTable(
       return clearSome.immediate(search, limit);
     },
     *prepare(set, query) {
-      yield* pageSteps(arrays, set, query, startOf(query));
+      if (!isAtHand(arrays, set, query)) yield* pageSteps(arrays, set, query, startOf(query));
     },
     letGo: (search) => arrays.forget(search),
     page: (set, query) => candidatePage(source, set, query),
@@ -93,7 +93,7 @@ export function candidateTable(
         const found = textAt.get(set.search, one) as typeof sought | undefined;
         return found?.system === sought.system && found.parts === sought.parts;
       });
-      return rank === undefined ? null : source.rows.reader(set)(rank);
+      return rank === undefined ? null : (source.rows.read(set, [rank])[0] ?? null);
     },
     stream: (set, query) => candidateStream(connections, source, set, query),
     values: (set, query, asked) => candidateValues(source, set, query, asked),
