@@ -1,7 +1,7 @@
 /**
  * `npm run bench [-- --json] [-- --rounds N] [-- --only NAME] [-- --seconds S]`: points a second of
  * every scorer beside a plain C loop on each workload, then whole searches on one and two workers
- * ('scaling') that last about S seconds on two, and what a chunk costs. The report goes to stdout, progress to stderr.
+ * ('scaling') that last about S seconds on two ('two-workers': on two alone), and what a chunk costs. The report goes to stdout, progress to stderr.
  * Exit 2 when two scorers disagree.
  */
 import { parseArgs } from 'node:util';
@@ -32,13 +32,15 @@ const seconds = Number(values.seconds);
 const names = [
   ...workloads.map(({ name }) => name),
   'scaling',
+  'two-workers',
   'rankings',
   'at-most',
   ...commands.map(({ name }) => name),
 ];
 const always = names.filter(
   (name) =>
-    name !== 'rankings' && name !== 'at-most' && !commands.find((one) => one.name === name)?.onlyWhenAsked,
+    !['two-workers', 'rankings', 'at-most'].includes(name) &&
+    !commands.find((one) => one.name === name)?.onlyWhenAsked,
 );
 const chosen = values.only ?? always;
 
@@ -54,18 +56,20 @@ async function measure(): Promise<void> {
   const of = workloads.filter(({ name }) => chosen.includes(name));
   const scorers = of.length > 0 ? bench(rounds, log, of) : null;
   const workers = chosen.includes('scaling') ? await scaling(seconds, rounds, log) : null;
+  const two = chosen.includes('two-workers') ? await scaling(seconds, rounds, log, [2]) : null;
   const costs = chosen.includes('scaling') ? await chunkCosts() : null;
   const fresh = commands.filter(({ name }) => chosen.includes(name));
   const runs = fresh.length > 0 ? await freshRuns(fresh, rounds, log) : null;
   const ranked = chosen.includes('rankings') ? rankings(mostSecondsOfRanking, log) : null;
   const bounds = chosen.includes('at-most') ? boundsAndTimes(log) : null;
   if (values.json) {
-    console.log(JSON.stringify({ scorers, workers, costs, runs, ranked, bounds }, null, 2));
+    console.log(JSON.stringify({ scorers, workers, two, costs, runs, ranked, bounds }, null, 2));
     return;
   }
   const tables = [
     scorers && tableOf(scorers),
     workers && scalingTableOf(workers),
+    two && scalingTableOf(two),
     costs && chunkCostTableOf(costs),
     runs && freshTableOf(runs, rounds),
     ranked && rankingsTableOf(ranked, mostSecondsOfRanking),

@@ -116,7 +116,7 @@ function scorer(prepared: Prepared, now: () => number): (chunks: readonly Chunk[
 
 /**
  * Of all points of a search, the share that is kept for a while. Of those that were gone through so
- * far the best \`keep\` are; that is a share of keep / n of the n-th point, which costs least, and of
+ * far the best `keep` are; that is a share of keep / n of the n-th point, which costs least, and of
  * the n-th chunk, which costs most: between both lies what keeping costs.
  */
 function keptShare(keep: number, points: number, chunks: number): number {

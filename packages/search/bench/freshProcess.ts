@@ -62,13 +62,13 @@ async function freshRun(command: Command): Promise<FreshRun> {
     // Through a shell into a file: an answer of many candidates is not to wait for this process.
     const words = [process.execPath, main, 'search', file, '--json', '--workers', String(command.workers)];
     const running = childProcess('/bin/sh', ['-c', 'exec "$@" > "$0"', into, ...words]);
+    const ended = running.ended.then(({ code }) => ({ code, wall: (performance.now() - start) / 1000 }));
     let last = { memory: 0, processor: 0 };
     while (running.alive()) {
       last = statusOf(running.pid) ?? last;
-      await setTimeout(lookEveryMs);
+      await Promise.race([ended, setTimeout(lookEveryMs)]);
     }
-    const { code } = await running.ended;
-    const wall = (performance.now() - start) / 1000;
+    const { code, wall } = await ended;
     if (code !== 0) throw new Error(`${command.name} ended with ${code}:\n${running.output()}`);
     const { counts, seconds, preparationSeconds } = JSON.parse(readFileSync(into, 'utf8'));
     return {

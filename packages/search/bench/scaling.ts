@@ -18,6 +18,8 @@ export interface Scaling {
   estimated: number;
   /** How many times as fast as the first carrier. */
   overFirst: number;
+  /** Seconds over those of as many threads in the same round: median; null for threads. */
+  overThreads: number | null;
 }
 
 export interface ScalingReport {
@@ -29,18 +31,22 @@ export interface ScalingReport {
 }
 
 /**
- * Whole searches on one and two threads, and on one and two worker processes where there is a
- * Redis, in turns. The pool is as large as keeps two threads busy for about so many seconds.
+ * Whole searches on so many threads and, where there is a Redis, on as many worker processes, in turns:
+ * what is compared follows one another. The pool is as large as keeps two threads busy for about so many seconds.
  */
 export async function scaling(
   seconds: number,
   rounds: number,
   log: (line: string) => void,
+  workers: readonly number[] = [1, 2],
 ): Promise<ScalingReport> {
   const load = loadavg()[0]!;
   const { poolSize, points } = poolFor(seconds);
-  const opened = [threads(1), threads(2), await processes(1), await processes(2)];
-  const carriers = opened.filter((one) => one !== null);
+  const carriers: Carrier[] = [];
+  for (const number of workers) {
+    const beside = await processes(number);
+    carriers.push(threads(number), ...(beside === null ? [] : [beside]));
+  }
   try {
     const runs = carriers.map((): Ran[] => []);
     for (const carrier of carriers) await runSearch(carrier, systemsOf(7));
@@ -53,7 +59,11 @@ export async function scaling(
     }
     return {
       ...{ points, rounds, load: [load, loadavg()[0]!] },
-      carriers: carriers.map((carrier, index) => scalingOf(carrier, runs[index]!, runs[0]!)),
+      carriers: carriers.map((carrier, index) => {
+        const asMany = carriers.findIndex((one) => one.workers === carrier.workers);
+        const beside = asMany === index ? null : runs[asMany]!;
+        return scalingOf(carrier, runs[index]!, runs[0]!, beside);
+      }),
     };
   } finally {
     await Promise.all(carriers.map(({ close }) => close()));
@@ -69,13 +79,19 @@ function poolFor(seconds: number): { poolSize: number; points: number } {
   }
 }
 
-function scalingOf({ name, workers }: Carrier, runs: readonly Ran[], first: readonly Ran[]): Scaling {
+function scalingOf(
+  { name, workers }: Carrier,
+  runs: readonly Ran[],
+  first: readonly Ran[],
+  beside: readonly Ran[] | null,
+): Scaling {
   const seconds = sorted(runs.map((one) => one.seconds));
   const median = middle(seconds);
   return {
     ...{ carrier: name, workers, median, min: seconds[0]!, max: seconds.at(-1)! },
     estimated: middle(sorted(runs.map((one) => one.estimate / one.seconds))),
     overFirst: middle(sorted(first.map((one) => one.seconds))) / median,
+    overThreads: beside && middle(sorted(runs.map((one, round) => one.seconds / beside[round]!.seconds))),
   };
 }
 
