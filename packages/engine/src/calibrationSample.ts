@@ -1,10 +1,15 @@
 import type { Chunk } from '@tiegel/contract';
+import { countPoints } from './countPoints.ts';
 import type { Prepared } from './prepare.ts';
 import { wholeBoxes } from './pruning/wholeBoxes.ts';
 
 /** Places of the grid that are sampled, at equal distances, and systems gone through at each. Neighbours are much alike: few of them at many places. */
-const places = 64;
+const mostPlaces = 64;
 const mostSystemsAtPlace = 4096;
+/** Large systems are gone through whole at fewer places, since parts of one are scored in another way, and slower; at so few it would hang on which they are. */
+const fewestPlaces = 4;
+/** What is scored together. */
+const together = 2;
 
 /** Short chunks from all over a grid. */
 export interface CalibrationSample {
@@ -12,19 +17,32 @@ export interface CalibrationSample {
   points: number;
 }
 
-/** About so many points from each place: whole systems that follow one another, or the beginning of a large one. */
+/**
+ * About so many points from each of 64 places, or as many altogether from fewer: whole systems that follow one
+ * another, or the beginning of a very large one.
+ */
 export function calibrationSample(prepared: Prepared, pointsAtPlace: number): CalibrationSample {
   const { count } = prepared.systems;
+  const { places, points } = placesOf(prepared, pointsAtPlace);
   const distance = Math.max(1, Math.ceil(count / places));
   const chunks: Chunk[] = [];
   const boxOf = wholeBoxes(prepared.grid);
   const pointsOf = (system: readonly number[]) => boxOf(system).points;
   for (let first = 0; first < count; first += distance) {
     const end = Math.min(count, first + Math.min(distance, mostSystemsAtPlace));
-    const chunk = chunkFrom(prepared, pointsOf, first, end, pointsAtPlace);
+    const chunk = chunkFrom(prepared, pointsOf, first, end, points);
     if (chunk.points > 0) chunks.push(chunk);
   }
-  return { chunks, points: chunks.reduce((sum, { points }) => sum + points, 0) };
+  return { chunks, points: chunks.reduce((sum, one) => sum + one.points, 0) };
+}
+
+/** As many places as have room for whole systems; all of them where a system is small, or too large for that. */
+function placesOf({ grid, systems }: Prepared, pointsAtPlace: number): { places: number; points: number } {
+  const whole = (together * Number(countPoints(grid))) / Math.max(1, systems.count);
+  const places = Math.min(mostPlaces, Math.floor((mostPlaces * pointsAtPlace) / whole));
+  return pointsAtPlace >= whole || places < fewestPlaces
+    ? { places: mostPlaces, points: pointsAtPlace }
+    : { places, points: Math.ceil(whole) };
 }
 
 function chunkFrom(

@@ -1,3 +1,4 @@
+import type { ChunkQueue } from '@tiegel/queue';
 import { openStore } from '@tiegel/store';
 import { candidateColumns, openSearches } from '../src/index.ts';
 import type { Carrier } from './carriers.ts';
@@ -33,22 +34,37 @@ export interface Ran {
   seconds: number;
   /** estimated before it ran */
   estimate: number;
+  /** which share of that time the workers scored: the rest is what carrying costs, however fast the machine is at the moment */
+  busy: number;
+}
+
+/** The same queue, which tells how long its workers have scored. */
+function timed(queue: ChunkQueue): { queue: ChunkQueue; scoringSeconds(): number } {
+  let sum = 0;
+  const onReport: ChunkQueue['onReport'] = (listener) =>
+    queue.onReport((report) => {
+      if (report.kind === 'done') sum += report.scoringSeconds;
+      listener(report);
+    });
+  return { queue: { ...queue, onReport }, scoringSeconds: () => sum };
 }
 
 /** One search from its request to its end, in a database of its own. */
 export async function runSearch(
-  { queue }: Carrier,
+  carrier: Carrier,
   request: object,
   { pointsPerChunk }: { pointsPerChunk?: number } = {},
 ): Promise<Ran> {
   const store = openStore({ file: null, columns: candidateColumns });
+  const { queue, scoringSeconds } = timed(carrier.queue);
   const searches = await openSearches({ store, queue, ...(pointsPerChunk ? { pointsPerChunk } : {}) });
   try {
     const { seconds: estimate } = await searches.size(request);
     const { id } = await searches.submit(request);
     const { seconds, state, reason } = await searches.finished(id);
     if (state !== 'done') throw new Error(`${state}: ${reason}`);
-    return { seconds: seconds!, estimate: estimate! };
+    const busy = scoringSeconds() / (carrier.workers * seconds!);
+    return { seconds: seconds!, estimate: estimate!, busy };
   } finally {
     await searches.close();
     store.close();

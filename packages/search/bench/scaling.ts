@@ -20,6 +20,8 @@ export interface Scaling {
   overFirst: number;
   /** Seconds over those of as many threads in the same round: median; null for threads. */
   overThreads: number | null;
+  /** Which share of the time workers scored: median. */
+  busy: number;
 }
 
 export interface ScalingReport {
@@ -91,6 +93,7 @@ function scalingOf(
     ...{ carrier: name, workers, median, min: seconds[0]!, max: seconds.at(-1)! },
     estimated: middle(sorted(runs.map((one) => one.estimate / one.seconds))),
     overFirst: middle(sorted(first.map((one) => one.seconds))) / median,
+    busy: middle(sorted(runs.map((one) => one.busy))),
     overThreads: beside && middle(sorted(runs.map((one, round) => one.seconds / beside[round]!.seconds))),
   };
 }

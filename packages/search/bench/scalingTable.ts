@@ -6,11 +6,12 @@ import type { ScalingReport } from './scaling.ts';
 export function scalingTableOf({ points, rounds, load, carriers }: ScalingReport): string {
   const head = [
     ...['workers', 'seconds', 'times as fast as the first', 'seconds over those of as many threads'],
-    'estimated before / taken',
+    ...['workers scored, %', 'estimated before / taken'],
   ];
-  const rows = carriers.map(({ carrier, median, min, max, overFirst, overThreads, estimated }) => [
+  const rows = carriers.map(({ carrier, median, min, max, overFirst, overThreads, busy, estimated }) => [
     ...[carrier, `${median.toFixed(2)} [${min.toFixed(2)} .. ${max.toFixed(2)}]`],
-    ...[overFirst.toFixed(2), overThreads === null ? '' : overThreads.toFixed(3), estimated.toFixed(2)],
+    ...[overFirst.toFixed(2), overThreads === null ? '' : overThreads.toFixed(3)],
+    ...[(100 * busy).toFixed(1), estimated.toFixed(2)],
   ]);
   return [
     `Whole searches of ${(points / 1e6).toFixed(0)} million points, six limits, each counted; \`seconds\` on the clock: median [least .. greatest] of ${rounds} rounds in turns, warm; load ${load.map((one) => one.toFixed(1)).join(' to ')}.`,
