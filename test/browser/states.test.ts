@@ -248,3 +248,10 @@ test('an address of something that does not exist leads to the list of what does
     await page.context().close();
   }
 });
+
+test('whatever a page asked of another host would be noticed', async () => {
+  const { page, wrongs } = await site.visit('/searches');
+  expect(wrongs).toEqual([]);
+  await page.goto('http://127.0.0.2:9/').catch(() => {});
+  expect(wrongs).toEqual(['asked http://127.0.0.2:9/']);
+});
