@@ -7,7 +7,13 @@ import type { SearchRecord, Store } from '@tiegel/store';
 import { type CheckedSearch, checkForm, checkSearch } from './check.ts';
 import type { Estimates } from './estimate.ts';
 import type { LabData } from './labData.ts';
-import { pointsOfKeepingChunk, pointsOfPrunedChunk, secondsPerChunk, start } from './start.ts';
+import {
+  pointsOfKeepingChunk,
+  pointsOfPrunedChunk,
+  pointsOfShortChunk,
+  secondsPerChunk,
+  start,
+} from './start.ts';
 
 /** What requests are answered from. */
 export interface RequestParts {
@@ -43,7 +49,8 @@ function chunkSize(checked: CheckedSearch, workers: number, rates: Estimates): n
   const { points, plan } = checked;
   if (isPruned(plan.specification)) return pointsOfPrunedChunk(points, workers);
   return Math.min(
-    rates.roughPointsPerSecond(checked, workers) * secondsPerChunk(workers),
+    pointsOfShortChunk(points, workers, plan.specification) ??
+      rates.roughPointsPerSecond(checked, workers) * secondsPerChunk(workers),
     pointsOfKeepingChunk(points, plan.specification.keep),
   );
 }

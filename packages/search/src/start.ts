@@ -1,4 +1,4 @@
-import type { Schedule } from '@tiegel/contract';
+import type { Schedule, SearchSpecification } from '@tiegel/contract';
 import type { PriceList } from '@tiegel/elements';
 import { planChunks } from '@tiegel/engine';
 import type { SearchRecord, Store } from '@tiegel/store';
@@ -29,6 +29,22 @@ const prunedChunk = { least: 300_000, most: 5e9 };
 export function pointsOfPrunedChunk(points: number, workers: number): number {
   const share = points / (prunedChunksPerWorker * Math.max(1, workers));
   return Math.min(prunedChunk.most, Math.max(prunedChunk.least, share));
+}
+
+/** So many points for each worker take a tenth of a second, with slow formulas some seconds: about as long as measuring the rate. */
+const fewPoints = 2 ** 25;
+
+/**
+ * How many points a chunk of a search should have that is not worth a measurement; null where it is: a larger
+ * one, and those of which a point may take a microsecond, fronts and equimolar grids.
+ */
+export function pointsOfShortChunk(
+  points: number,
+  workers: number,
+  { front, fractions }: SearchSpecification,
+): number | null {
+  const share = points / Math.max(1, workers);
+  return share <= fewPoints && front === undefined && fractions !== 'equimolar' ? share : null;
 }
 
 /** Of a chunk that keeps more than so many points its outcome takes megabytes, several times over on its way. */
