@@ -1,12 +1,20 @@
-import { enableCompileCache } from 'node:module';
+import module from 'node:module';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { builtFolder } from './built.mjs';
 
+const leastNode = 24;
+if (Number.parseInt(process.versions.node, 10) < leastNode) {
+  console.error(
+    `This is Node ${process.versions.node}; Node ${leastNode} or later is needed. npm run -s tiegel -- ... uses the one that the project brings.`,
+  );
+  process.exit(2);
+}
+
 // Reading the sources is two thirds of a short command's time; what Node made of them is kept beside
 // the dependencies. Where that folder cannot be written, it reads them each time. This file alone is no
 // TypeScript: to read one the reader is loaded, a tenth of a second, and nothing can be kept before it.
-enableCompileCache(join(import.meta.dirname, '../../../node_modules/.cache/node'));
+module.enableCompileCache(join(import.meta.dirname, '../../../node_modules/.cache/node'));
 const built = builtFolder();
 const part = (name) => import(pathToFileURL(join(built, `${name}.js`)).href);
 await (built === null ? import('@tiegel/search/keepHeapSmall') : part('keepHeapSmall'));
