@@ -9,8 +9,6 @@ import {
   globSync,
   mkdirSync,
   mkdtempSync,
-  readdirSync,
-  readFileSync,
   renameSync,
   rmSync,
   statSync,
@@ -55,12 +53,18 @@ function madeOf(modules: readonly string[], began: number): [file: string, size:
   });
 }
 
+/** The folders of earlier builds, the oldest first. */
+function programsByAge(): string[] {
+  const folders = globSync('program-*', { cwd: builtInto }).map((name) => join(builtInto, name));
+  const age = new Map(folders.map((folder) => [folder, statSync(folder).mtimeMs]));
+  return folders.toSorted((one, other) => age.get(one)! - age.get(other)!);
+}
+
 async function build(): Promise<void> {
   const began = Date.now();
   mkdirSync(builtInto, { recursive: true });
-  const told = join(builtInto, 'built.json');
-  const before = readdirSync(builtInto);
-  // A folder of its own each time: what runs from an earlier one goes on.
+  const before = programsByAge();
+  // A folder of its own each time: what runs from the last one goes on.
   const folder = mkdtempSync(join(builtInto, 'program-'));
   const bundle = await rolldown({
     ...{ cwd: root, input: entries, platform: 'node', external: leftOutside, plugins: [besideTheOthers] },
@@ -71,12 +75,9 @@ async function build(): Promise<void> {
   cpSync(join(root, migrations), join(folder, 'migrations'), { recursive: true });
   const text = JSON.stringify({ folder: basename(folder), madeOf: madeOf(modules, began) });
   writeFileSync(join(folder, 'built.json'), text);
-  const last = before.includes('built.json') ? JSON.parse(readFileSync(told, 'utf8')).folder : null;
   // At one stroke: nobody finds half of it.
-  renameSync(join(folder, 'built.json'), told);
-  for (const old of before.filter((name) => name.startsWith('program-') && name !== last)) {
-    rmSync(join(builtInto, old), { recursive: true, force: true });
-  }
+  renameSync(join(folder, 'built.json'), join(builtInto, 'built.json'));
+  for (const old of before.slice(0, -1)) rmSync(old, { recursive: true, force: true });
 }
 
 await build();

@@ -1,4 +1,4 @@
-// The one plain JavaScript file: it runs on whatever Node the machine has, installs the locked
+// Plain JavaScript: it runs on whatever Node the machine has, installs the locked
 // dependencies (a Node for the project among them) and does nothing when they are in place.
 // With --terminal it also makes the terminal's program of its sources, where they changed since.
 import { spawnSync } from 'node:child_process';

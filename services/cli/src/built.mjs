@@ -1,8 +1,9 @@
-// Plain JavaScript, as main.mjs is: it decides whether any TypeScript is read at all.
+// Plain JavaScript for any Node: setup.mjs asks as well, and main.mjs before it knows which Node it is.
 import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 
-const root = join(import.meta.dirname, '../../..');
+const root = fileURLToPath(new URL('../../..', import.meta.url));
 
 /** Where scripts/buildTerminal.ts puts what it makes, beside `built.json`, which tells of what it was made. */
 export const builtInto = join(root, 'services/cli/dist');
