@@ -48,9 +48,10 @@ export type ObservedAlloy = Pick<
 export function measureCriteria(
   alloys: readonly ObservedAlloy[] = publishedAlloys(),
 ): Record<string, Measured> {
+  const valuesOf = valuesOfCriteria();
   const valued = alloys
     .filter(({ phases }) => phases !== null)
-    .map((alloy) => ({ alloy, values: criterionValues(alloy) }));
+    .map((alloy) => ({ alloy, values: valuesOf(alloy) }));
   return Object.fromEntries(
     criteria.flatMap((criterion) => {
       const { observed } = criterion.positiveClass;
@@ -59,15 +60,8 @@ export function measureCriteria(
   );
 }
 
-type ValuesOf = (alloy: ObservedAlloy) => QuantityValues;
-let valuesOf: ValuesOf | undefined;
-
-function criterionValues(alloy: ObservedAlloy): QuantityValues {
-  valuesOf ??= valuesOfCriteria();
-  return valuesOf(alloy);
-}
-
-function valuesOfCriteria(): ValuesOf {
+/** What gives an alloy's values of every quantity that a criterion names. */
+function valuesOfCriteria(): (alloy: ObservedAlloy) => QuantityValues {
   const facts = factsFor(symbols);
   const named = [
     ...new Set(criteria.flatMap(({ predicate, scope }) => [predicate, scope ?? []].flat())),
