@@ -9,7 +9,7 @@ const listing = `
   console.log(JSON.stringify([...urls]));
 `;
 
-test('a scoring thread starts without schemas, database and queue', () => {
+test('a scoring thread starts without schemas, database and Redis', () => {
   const words = ['--input-type=module', '--eval', listing];
   const urls: string[] = JSON.parse(
     execFileSync(process.execPath, words, { cwd: import.meta.dirname, encoding: 'utf8' }),

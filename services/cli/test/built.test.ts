@@ -7,21 +7,13 @@ import { temporaryFolder } from '../../../test/fixtures/temporaryFolder.ts';
 import { builtFolder } from '../src/built.mjs';
 
 const root = join(import.meta.dirname, '../../..');
-const search = {
-  elements: { pool: ['Al', 'Cr', 'Fe', 'Mn', 'Ni', 'Ti'] },
-  components: 5,
-  fractions: { step: 5, min: 5, max: 35 },
-  limits: [{ quantity: 'omega', min: 1.1 }],
-  rank: [{ quantity: 'density', prefer: 'low' }],
-  keep: 20,
-};
 
 /** What a program writes for some words; `file` exports run. */
 function written(file: string, words: readonly string[]): string {
   const program = `const { run } = await import(${JSON.stringify(pathToFileURL(file).href)});
     process.exitCode = await run(${JSON.stringify(words)});`;
   const told = execFileSync(process.execPath, ['--input-type=module', '--eval', program], {
-    ...{ cwd: root, encoding: 'utf8', input: JSON.stringify(search) },
+    ...{ cwd: root, encoding: 'utf8', maxBuffer: 2 ** 26 },
   });
   return told.replace(/"(seconds|preparationSeconds|storingSeconds)":[\d.e-]+/g, '"$1":0');
 }
@@ -34,7 +26,7 @@ test('the built program writes what the sources write', () => {
     ['--help'],
     ['screen', 'CoCrFeMnNi', '--json'],
     ['evidence', '--json'],
-    ['search', '-', '--json', '--workers', '1'],
+    ['search', 'packages/search/demonstration.spec.json', '--json', '--workers', '1'],
   ]) {
     const fromSources = written(join(root, 'services/cli/src/run.ts'), words);
     expect(fromSources.length).toBeGreaterThan(500);
