@@ -47,10 +47,10 @@ function secondsOf(checked: CheckedSearch, atMost: boolean, workers: number, rat
 /** How many points a chunk has: what a worker scores in a second, or, where it leaves out most, a share of them all; fewer where all of them may be kept. */
 function chunkSize(checked: CheckedSearch, workers: number, rates: Estimates): number {
   const { points, plan } = checked;
-  if (isPruned(plan.specification)) return pointsOfPrunedChunk(points, workers);
+  const short = pointsOfShortChunk(points, workers, plan.specification);
+  if (isPruned(plan.specification)) return short ?? pointsOfPrunedChunk(points, workers);
   return Math.min(
-    pointsOfShortChunk(points, workers, plan.specification) ??
-      rates.roughPointsPerSecond(checked, workers) * secondsPerChunk(workers),
+    short ?? rates.roughPointsPerSecond(checked, workers) * secondsPerChunk(workers),
     pointsOfKeepingChunk(points, plan.specification.keep),
   );
 }

@@ -10,6 +10,7 @@ import { conditionsOnLines, type KernelSweep, kernelSweep, type SweptSystem } fr
 import { knownNumberings } from './knownNumberings.ts';
 import { type LineConditions, lineConditions } from './lineConditions.ts';
 import { type Narrowing, narrowing } from './narrowing.ts';
+import { openQuestion } from './openQuestion.ts';
 import { type PointLook, pointLook } from './pointLook.ts';
 import { type QuickerWay, quickerWay } from './quickerWay.ts';
 import { rangeBoxes } from './rangeBoxes.ts';
@@ -69,6 +70,7 @@ export function scorePruned(
   const pairs = new Map<WholeBox, Waiting>();
   const isWhole = chunk.firstPoint === 0 && chunk.endPoint === null;
   const mostInPair = sweep && isWhole && ranking.keepPerSystem === 0 ? kernelPace * mostToSweep : 0;
+  const question = openQuestion();
   let passed = 0;
 
   const found = openSystems(prepared, chunk, search);
@@ -80,13 +82,16 @@ export function scorePruned(
     if (options.sharedKey) kept.exchange(options.sharedKey);
     const members = systems.systemAt(open.number);
     const whole = boxOf(members);
-    tests.enter(members, whole.box!.total);
-    tests.bound(whole.box!);
-    if (tests.stillOpen(tests.all) === null) continue;
     const system = { ...open, members, numberOf: numberings(members).numberOf };
-    if (whole.points <= mostInPair && sweep!.isWorthWhile()) {
-      if (sweepInPairs(system, whole)) continue;
+    const inPairs = whole.points <= mostInPair && sweep!.isWorthWhile();
+    if (!inPairs || question.isDue(whole.points)) {
+      tests.enter(members, whole.box!.total);
+      tests.bound(whole.box!);
+      const isClosed = tests.stillOpen(tests.all) === null;
+      question.answered(isClosed);
+      if (isClosed) continue;
     }
+    if (inPairs && sweepInPairs(system, whole)) continue;
     if (!searchSystem(system)) return null;
   }
   for (const [whole, one] of pairs) {
@@ -154,15 +159,21 @@ function openSystems(
     !counting && ranking.keepPerSystem === 0 && kept.excludes(bestKey, number, 0);
   const system = systems.systemAt(firstSystem);
   let points = 0;
-  for (let number = firstSystem; number < endSystem; number += 1, systems.advance(system)) {
-    if ((number & 255) === 0 && options.stopped?.()) return null;
+
+  /** Bounds the system at hand. */
+  function take(number: number): void {
     const whole = boxOf(system);
-    if (whole.box === null) continue;
+    if (whole.box === null) return;
     points += (endPoint ?? whole.points) - firstPoint;
     tests.enter(system, whole.box.total);
     tests.bound(whole.box);
     const bestKey = tests.bestKey();
     if (!isIdle(bestKey, number)) open.push({ number, bestKey });
+  }
+
+  for (let number = firstSystem; number < endSystem; number += 1, systems.advance(system)) {
+    if ((number & 255) === 0 && options.stopped?.()) return null;
+    take(number);
   }
   open.sort((one, other) =>
     one.bestKey === other.bestKey ? one.number - other.number : one.bestKey < other.bestKey ? -1 : 1,
