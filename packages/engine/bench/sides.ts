@@ -39,7 +39,7 @@ export const sides: readonly Side[] = [
     name: 'pruned',
     score: scoreChunk,
     forms:
-      'bounds of regions; limited quantities and score only at points that bounds leave open; with tally all the kernel instead where a sample says that it is quicker',
+      'bounds of regions; limited quantities and score only at points that bounds leave open; with tally all the kernel instead where that turns out quicker',
     prunes: true,
   },
 ];

@@ -45,6 +45,12 @@ function placesOf({ grid, systems }: Prepared, pointsAtPlace: number): { places:
     : { places, points: Math.ceil(whole) };
 }
 
+/** So many points of the systems from `first` on and before `end`, whole ones, or the beginning of a very large one. */
+export function sampleFrom(prepared: Prepared, first: number, end: number, points: number): Chunk {
+  const boxOf = wholeBoxes(prepared.grid);
+  return chunkFrom(prepared, (system) => boxOf(system).points, first, end, points);
+}
+
 function chunkFrom(
   { systems }: Prepared,
   pointsOf: (system: readonly number[]) => number,

@@ -1,43 +1,67 @@
-import type { Chunk } from '@tiegel/contract';
-import { calibrationSample } from './calibrationSample.ts';
+import type { Chunk, Outcome } from '@tiegel/contract';
+import { sampleFrom } from './calibrationSample.ts';
 import { scoreKernel } from './kernel/scoreKernel.ts';
 import type { Prepared } from './prepare.ts';
 import { scorePruned } from './pruning/scorePruned.ts';
-import type { Score } from './scoring.ts';
+import type { Score, ScoreOptions } from './scoring.ts';
 
-/** Places of the sample that both ways are tried on, and points at each. */
-const places = 4;
-const pointsAtPlace = 60_000;
 /** A chunk of fewer points is not worth trying anything. */
 const fewestPoints = 2_000_000;
+/** Points that the kernel's rate is measured on. */
+const samplePoints = 1_000_000;
+/** The first time, however soon the kernel would be done: what was never run says more of the compiler. */
+const leastMs = 60;
+/** After so much of the time that is left to it, it shows whether it will do. */
+const earlyShare = 1 / 4;
 
 const chosen = new WeakMap<Prepared, Score>();
+/** Searches that were tried, though nothing was decided. */
+const tried = new WeakSet<Prepared>();
 
 /**
  * Scores a chunk of a search that counts the passes of all limits together. Leaving regions out wins
- * where few or nearly all points pass, looking at every one where limits cut through most regions:
- * both are tried on a sample, once for each search and thread, and the faster one is kept. Their
- * outcomes are equal digit for digit.
+ * where few or nearly all points pass, looking at every one where limits cut through most regions. A
+ * search's first large chunk in a thread tells: regions are left out for as long as the kernel would take
+ * for it, and what is not done by then is done by the kernel, from then on. Outcomes are equal digit for digit.
  */
 export const scoreAll: Score = (prepared, chunk, options) => {
-  const score = chosen.get(prepared) ?? (chunk.points < fewestPoints ? scorePruned : faster(prepared));
-  return score(prepared, chunk, options);
+  const score = chosen.get(prepared);
+  if (score) return score(prepared, chunk, options);
+  if (chunk.points < fewestPoints) return scorePruned(prepared, chunk, options);
+  const ms = kernelMs(prepared, chunk);
+  const most = tried.has(prepared) ? ms : Math.max(ms, leastMs);
+  tried.add(prepared);
+  const start = performance.now();
+  const outcome = prunedWithin(prepared, chunk, options, most);
+  if (outcome === null && options.stopped?.()) return null;
+  if (outcome === null) chosen.set(prepared, scoreKernel);
+  else if (performance.now() - start <= ms) chosen.set(prepared, scorePruned);
+  return outcome ?? scoreKernel(prepared, chunk, options);
 };
 
-function faster(prepared: Prepared): Score {
-  const all = calibrationSample(prepared, pointsAtPlace).chunks;
-  const sample = all.filter((_, place) => place % Math.ceil(all.length / places) === 0);
-  // Once to warm up: what was never run says more of the compiler.
-  const [pruned, swept] = [scorePruned, scoreKernel].map((score) =>
-    Math.min(millisecondsOf(prepared, sample, score), millisecondsOf(prepared, sample, score)),
-  ) as [number, number];
-  const score = pruned < swept ? scorePruned : scoreKernel;
-  chosen.set(prepared, score);
-  return score;
+/** How long the kernel takes for a chunk, by a sample from its middle. */
+function kernelMs(prepared: Prepared, { firstSystem, endSystem, points }: Chunk): number {
+  const sample = sampleFrom(prepared, (firstSystem + endSystem) >> 1, endSystem, samplePoints);
+  const run = () => {
+    const start = performance.now();
+    scoreKernel(prepared, sample, { cutOff: null });
+    return performance.now() - start;
+  };
+  return (Math.min(run(), run()) * points) / Math.max(1, sample.points);
 }
 
-function millisecondsOf(prepared: Prepared, sample: readonly Chunk[], score: Score): number {
+/** The outcome of a chunk; null when stopped, or where leaving regions out will hardly be done within this time. */
+function prunedWithin(prepared: Prepared, chunk: Chunk, options: ScoreOptions, ms: number): Outcome | null {
   const start = performance.now();
-  for (const chunk of sample) score(prepared, chunk, { cutOff: null });
-  return performance.now() - start;
+  let share = 0;
+  const progress = (decided: number) => {
+    share = decided;
+    options.progress?.(decided);
+  };
+  const isLate = () => {
+    const elapsed = performance.now() - start;
+    return elapsed > ms || (elapsed > earlyShare * ms && share > 0 && share * ms < elapsed);
+  };
+  const stopped = () => options.stopped?.() === true || isLate();
+  return scorePruned(prepared, chunk, { ...options, progress, stopped });
 }

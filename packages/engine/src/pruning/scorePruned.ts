@@ -82,7 +82,6 @@ export function scorePruned(
     if (options.sharedKey) kept.exchange(options.sharedKey);
     const members = systems.systemAt(open.number);
     const whole = boxOf(members);
-    const system = { ...open, members, numberOf: numberings(members).numberOf };
     const inPairs = whole.points <= mostInPair && sweep!.isWorthWhile();
     if (!inPairs || question.isDue(whole.points)) {
       tests.enter(members, whole.box!.total);
@@ -91,6 +90,7 @@ export function scorePruned(
       question.answered(isClosed);
       if (isClosed) continue;
     }
+    const system = { ...open, members, numberOf: numberings(members).numberOf };
     if (inPairs && sweepInPairs(system, whole)) continue;
     if (!searchSystem(system)) return null;
   }
