@@ -46,8 +46,8 @@ export function embeddedQueue({ threadFile, threads }: { threadFile: URL; thread
       if (searches.has(searchId)) return;
       const search = carriedSearch(searchId, Buffer.from(JSON.stringify(plan)));
       searches.set(searchId, search);
-      // Threads that have nothing to do; those that score make themselves ready when its chunks come.
-      await pool.ready(search, Math.max(0, threads - sent.size));
+      // Threads that score make themselves ready when its chunks come.
+      await pool.ready(search);
     },
     async send(task) {
       const search = searches.get(task.searchId);

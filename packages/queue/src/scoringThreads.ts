@@ -3,15 +3,15 @@ import { dirname } from 'node:path';
 import { Piscina } from 'piscina';
 import type { CarriedSearch } from './carriedSearch.ts';
 import type { Task } from './queue.ts';
-import type { ScoringAnswer, ScoringRequest } from './scoring.ts';
+import type { AnnouncedSearch, ScoringAnswer, ScoringRequest } from './scoring.ts';
 
 /** The scoring threads of one process, shared by both adapters. */
 export interface ScoringThreads {
   /** Scores in the next free thread. Rejects when scoring throws or its thread dies; a dead thread is replaced. */
   score(search: CarriedSearch, task: Task): Promise<ScoringAnswer>;
-  /** Lets so many threads make themselves ready for a search; never rejects. */
-  ready(search: CarriedSearch, threads: number): Promise<void>;
-  /** Ends all threads, whatever they are doing; what was being scored rejects. */
+  /** Lets the threads that have nothing to do make themselves ready for a search; never rejects. */
+  ready(search: CarriedSearch): Promise<void>;
+  /** Ends all threads, whatever they are doing; what was being scored, or waited for a thread, rejects. */
   close(): Promise<void>;
 }
 
@@ -27,19 +27,24 @@ function threadEnvironment(): NodeJS.ProcessEnv {
   return cache === undefined ? process.env : { ...process.env, NODE_COMPILE_CACHE: dirname(cache) };
 }
 
-/** Starts `threads` threads, which stay until closed: a fresh one would have to compile everything again. */
-export function scoringThreads(threadFile: URL, threads: number): ScoringThreads {
+interface Thread {
+  run(request: ScoringRequest): Promise<ScoringAnswer>;
+  ready(search: AnnouncedSearch): Promise<unknown>;
+  end(): Promise<void>;
+}
+
+function startThread(threadFile: URL): Thread {
   const pool = new Piscina<ScoringRequest, ScoringAnswer>({
     filename: threadFile.href,
-    minThreads: threads,
-    maxThreads: threads,
+    minThreads: 1,
+    maxThreads: 1,
     concurrentTasksPerWorker: 1,
     idleTimeout: Number.POSITIVE_INFINITY,
     resourceLimits,
     env: threadEnvironment(),
   });
   const waiting = new Set<(reason: Error) => void>();
-  // After threads whose file cannot be loaded the pool starts no other, and would keep its tasks for ever.
+  // After a thread whose file cannot be loaded the pool starts no other, and would keep its tasks for ever.
   pool.on('error', (reason: Error) => {
     if (pool.threads.length === 0) for (const reject of waiting) reject(reason);
   });
@@ -51,13 +56,59 @@ export function scoringThreads(threadFile: URL, threads: number): ScoringThreads
   }
 
   return {
-    score({ id: searchId, plan, stop, sharedKey }, { chunk, cutOff }) {
-      return unlessBroken(pool.run({ searchId, plan, chunk, cutOff, stop, sharedKey }));
+    run: (request) => unlessBroken(pool.run(request)),
+    ready: (search) => unlessBroken(pool.run(search as ScoringRequest, { name: 'ready' })),
+    end: () => pool.destroy(),
+  };
+}
+
+/**
+ * Up to so many threads, which stay until closed: a fresh one would have to compile everything again. The
+ * first starts at once, another when a chunk finds none that is free: a small search is over before a second
+ * one has loaded, and would only be held up by that.
+ */
+export function scoringThreads(threadFile: URL, most: number): ScoringThreads {
+  const started: Thread[] = [];
+  /** The one that was at work last is the next. */
+  const free: Thread[] = [];
+  const waiting: PromiseWithResolvers<Thread>[] = [];
+
+  function start(): Thread {
+    const thread = startThread(threadFile);
+    started.push(thread);
+    return thread;
+  }
+  free.push(start());
+
+  async function nextFree(): Promise<Thread> {
+    const thread = free.pop();
+    if (thread) return thread;
+    if (started.length < most) return start();
+    const turn = Promise.withResolvers<Thread>();
+    waiting.push(turn);
+    return turn.promise;
+  }
+
+  async function inThread<Answer>(thread: Thread, job: Promise<Answer>): Promise<Answer> {
+    return job.finally(() => {
+      const turn = waiting.shift();
+      if (turn) turn.resolve(thread);
+      else free.push(thread);
+    });
+  }
+
+  return {
+    async score({ id: searchId, plan, stop, sharedKey }, { chunk, cutOff }) {
+      const thread = await nextFree();
+      return inThread(thread, thread.run({ searchId, plan, chunk, cutOff, stop, sharedKey }));
     },
-    async ready({ id: searchId, plan }, threads) {
-      const one = () => unlessBroken(pool.run({ searchId, plan } as ScoringRequest, { name: 'ready' }));
-      await Promise.allSettled(Array.from({ length: threads }, one));
+    async ready({ id: searchId, plan }) {
+      const idle = free.splice(0);
+      await Promise.allSettled(idle.map((thread) => inThread(thread, thread.ready({ searchId, plan }))));
     },
-    close: () => pool.destroy(),
+    async close() {
+      for (const turn of waiting.splice(0)) turn.reject(new Error('The threads are closed.'));
+      await Promise.all(started.map((thread) => thread.end()));
+    },
   };
 }

@@ -43,3 +43,43 @@ test('a search is announced once its thread is ready for it, or could not make i
   }
   await queue.close();
 });
+
+/** A queue of so many threads, and the thread that each chunk of a search was scored by. */
+function queueWithThreads(threads: number) {
+  const queue = embeddedQueue({
+    threadFile: new URL('./fixtures/obedientThread.ts', import.meta.url),
+    threads,
+  });
+  const seen = collector(queue);
+  const threadsOf = async (searchId: string, chunks: number) =>
+    (await seen.of(searchId, chunks)).map(
+      (report) => report.kind === 'done' && report.outcome.passedEach![1],
+    );
+  return { queue, threadsOf };
+}
+
+test('a search whose chunks come one at a time stays with one thread, the one that is warm', async () => {
+  const { queue, threadsOf } = queueWithThreads(3);
+  await queue.announce('one by one', planOf('score'));
+  for (let ordinal = 0; ordinal < 4; ordinal += 1) {
+    await queue.send(taskOf('one by one', ordinal));
+    await threadsOf('one by one', ordinal + 1);
+  }
+  expect(new Set(await threadsOf('one by one', 4)).size).toBe(1);
+  // Chunks at the same time need another, and then the last one at work comes first again.
+  await queue.announce('pair', planOf('pair'));
+  await queue.send(taskOf('pair', 0));
+  await queue.send(taskOf('pair', 1));
+  expect(new Set(await threadsOf('pair', 2)).size).toBe(2);
+  await queue.close();
+});
+
+test('more chunks than threads wait for their turn, and a close does not wait for them', async () => {
+  const { queue, threadsOf } = queueWithThreads(1);
+  await queue.announce('many', planOf('score'));
+  for (let ordinal = 0; ordinal < 20; ordinal += 1) await queue.send(taskOf('many', ordinal));
+  expect(new Set(await threadsOf('many', 20)).size).toBe(1);
+  await queue.announce('endless', planOf('spin'));
+  for (let ordinal = 0; ordinal < 3; ordinal += 1) await queue.send(taskOf('endless', ordinal));
+  await queue.close();
+});

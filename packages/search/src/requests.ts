@@ -8,6 +8,7 @@ import { type CheckedSearch, checkForm, checkSearch } from './check.ts';
 import type { Estimates } from './estimate.ts';
 import type { LabData } from './labData.ts';
 import {
+  isOneChunk,
   pointsOfKeepingChunk,
   pointsOfPrunedChunk,
   pointsOfShortChunk,
@@ -38,10 +39,16 @@ export async function sizeOf(request: unknown, parts: RequestParts): Promise<Siz
   return { systems, points, seconds, atMost, workers, question, notices };
 }
 
-function secondsOf(checked: CheckedSearch, atMost: boolean, workers: number, rates: Estimates): number {
+function secondsOf(checked: CheckedSearch, atMost: boolean, present: number, rates: Estimates): number {
+  const workers = workersFor(checked, present);
   return atMost
     ? rates.secondsAtMost(checked, workers)
     : checked.points / (rates.pointsPerSecond(checked) * workers);
+}
+
+/** How many of the workers that are present a search will have. */
+function workersFor({ points, plan }: CheckedSearch, present: number): number {
+  return isOneChunk(points, present, plan.specification) ? Math.min(1, present) : present;
 }
 
 /** How many points a chunk has: what a worker scores in a second, or, where it leaves out most, a share of them all; fewer where all of them may be kept. */
@@ -78,7 +85,7 @@ export async function accept(
     idempotencyKey,
     schedule,
     pointsPerChunk,
-    workers,
+    workers: parts.pointsPerChunk === null ? workersFor(checked, workers) : workers,
     since,
   });
   return { record, created: true };

@@ -31,20 +31,23 @@ export function pointsOfPrunedChunk(points: number, workers: number): number {
   return Math.min(prunedChunk.most, Math.max(prunedChunk.least, share));
 }
 
-/** So many points for each worker take a tenth of a second, with slow formulas some seconds: about as long as measuring the rate. */
+/** So many points take a worker a tenth of a second, with slow formulas some seconds: about as long as measuring the rate, or as a second worker needs to begin. */
 const fewPoints = 2 ** 25;
 
 /**
  * How many points a chunk of a search should have that is not worth a measurement; null where it is: a larger
- * one, and those of which a point may take a microsecond, fronts and equimolar grids.
+ * one, and those of which a point may take a microsecond, fronts and equimolar grids. What one worker scores
+ * so soon is one chunk, however many there are.
  */
 export function pointsOfShortChunk(
   points: number,
   workers: number,
   { front, fractions }: SearchSpecification,
 ): number | null {
+  if (front !== undefined || fractions === 'equimolar') return null;
+  if (points <= fewPoints) return points;
   const share = points / Math.max(1, workers);
-  return share <= fewPoints && front === undefined && fractions !== 'equimolar' ? share : null;
+  return share <= fewPoints ? share : null;
 }
 
 /** Of a chunk that keeps more than so many points its outcome takes megabytes, several times over on its way. */
@@ -55,6 +58,12 @@ const keepingChunks = 100;
 /** How many points a chunk has at most where up to `keep` of them are kept. */
 export function pointsOfKeepingChunk(points: number, keep: number): number {
   return keep <= keptLightly ? Number.POSITIVE_INFINITY : Math.max(keptLightly, points / keepingChunks);
+}
+
+/** Whether a search is one chunk, and one worker's. */
+export function isOneChunk(points: number, workers: number, specification: SearchSpecification): boolean {
+  const short = pointsOfShortChunk(points, workers, specification);
+  return short === points && pointsOfKeepingChunk(points, specification.keep) >= points;
 }
 
 interface Start {

@@ -6,8 +6,9 @@ import { question } from './fixtures/questions.ts';
 
 const asked = (change = {}) => checkSearch(question(change), { prices: demoPrices }, 1e9).plan.specification;
 
-test('a small search falls to its workers whole, a larger one is worth a measurement', () => {
+test('a small search falls to one worker whole, a larger one to all of them; a still larger one is worth a measurement', () => {
   expect(pointsOfShortChunk(30e6, 1, asked())).toBe(30e6);
+  expect(pointsOfShortChunk(30e6, 4, asked())).toBe(30e6);
   expect(pointsOfShortChunk(60e6, 2, asked())).toBe(30e6);
   expect(pointsOfShortChunk(60e6, 1, asked())).toBeNull();
   // Before the first worker is there.
