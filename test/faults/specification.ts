@@ -1,7 +1,29 @@
 import type { Size } from '@tiegel/contract';
 import { ask } from './overHttp.ts';
 
-const pool = ['Cr', 'Fe', 'Ni', 'Co', 'Mn', 'Cu', 'Al', 'Ti', 'V', 'Mo', 'Nb', 'W', 'Ta', 'Zr', 'Hf', 'Si'];
+/** All of them on the finest grid: 1.4·10¹⁰ points, half a minute of two quick cores. */
+const pool = [
+  'Cr',
+  'Fe',
+  'Ni',
+  'Co',
+  'Mn',
+  'Cu',
+  'Al',
+  'Ti',
+  'V',
+  'Mo',
+  'Nb',
+  'W',
+  'Ta',
+  'Zr',
+  'Hf',
+  'Si',
+  'Pd',
+  'Re',
+  'Y',
+  'Zn',
+];
 
 /** Searches of any size, with limits, ties, and rows that are kept in both ways. */
 const specificationOf = (elements: number, step: number) => ({
