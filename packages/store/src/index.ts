@@ -6,7 +6,7 @@ export type { ImportTable, StoredImport } from './imports.ts';
 export type { NewCandidates } from './insertCandidates.ts';
 export { type JoinedStore, joinStore } from './joinStore.ts';
 export { type Ledger, MERGED } from './ledger.ts';
-export { type MeltTable, type MeltVersion, meltId, type StoredAttachment, type StoredMelt } from './melts.ts';
+export type { MeltTable, MeltVersion, StoredAttachment, StoredMelt } from './melts.ts';
 export { openStore, type Store, type StoreOptions } from './openStore.ts';
 export type { NewSearch, SearchChange, SearchRecord, SearchTable } from './searches.ts';
 export type { ShortlistTable } from './shortlists.ts';

@@ -1,5 +1,5 @@
 import type { Connection } from './connections.ts';
-import { searchId } from './searchId.ts';
+import { newId } from './newId.ts';
 
 /** A melt as it stands. `entry` is a JSON value whose meaning is not the store's. */
 export interface StoredMelt {
@@ -43,15 +43,14 @@ export interface MeltTable {
   setDeleted(id: string, at: string | null): void;
   /** The newest first. */
   history(id: string): MeltVersion[];
+  /** For a file that will be attached: its content is put there before the melt knows of it. */
+  newAttachmentId(): string;
   attach(id: string, attachment: Omit<StoredAttachment, 'addedAt'>, at: string): void;
   /** Those that were not taken away, in the order of adding. */
   attachments(id: string): StoredAttachment[];
   /** Takes a file of a melt away, or with null brings it back. */
   setRemoved(id: string, attachment: string, at: string | null): void;
 }
-
-/** A new id of a melt or an attachment. */
-export const meltId = searchId;
 
 const columns =
   'id, version, created_at as createdAt, changed_at as changedAt, deleted_at as deletedAt, entry';
@@ -84,7 +83,7 @@ export function meltTable(durable: Connection): MeltTable {
   const create = durable.transaction((entry: unknown, at: string, key: string | null) => {
     const before = key === null ? null : read(byKey.get(key));
     if (before !== null) return before;
-    const id = meltId();
+    const id = newId(durable);
     const text = JSON.stringify(entry);
     insert.run(id, key, at, at, text);
     keep.run(id, 1, at, text);
@@ -103,6 +102,7 @@ export function meltTable(durable: Connection): MeltTable {
     change: (id, version, entry, at) => change.immediate(id, version, entry, at),
     setDeleted: (id, at) => void hide.run(at, id),
     history: (id) => (versions.all(id) as (MeltVersion & { entry: string })[]).map(parsed),
+    newAttachmentId: () => newId(durable),
     attach: (melt, { id, name, type, size }, at) => void add.run(id, melt, name, type, size, at),
     attachments: (id) => attached.all(id) as StoredAttachment[],
     setRemoved: (id, attachment, at) => void remove.run(at, id, attachment),

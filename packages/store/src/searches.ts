@@ -8,7 +8,7 @@ import type {
   SearchView,
 } from '@tiegel/contract';
 import type { Connection } from './connections.ts';
-import { searchId } from './searchId.ts';
+import { newId } from './newId.ts';
 
 /** A search as it is kept. `number` is its key inside the store, `sequence` grows by one with each change. */
 export interface SearchRecord {
@@ -163,7 +163,7 @@ export function searchTable(connection: Connection): SearchTable {
   const dropOutcomes = connection.prepare('delete from outcome where search = ?');
 
   const create = connection.transaction((search: NewSearch, chunks: Iterable<Chunk>) => {
-    const id = searchId();
+    const id = newId(connection);
     const { lastInsertRowid } = insert.run(written(id, search));
     for (const chunk of chunks) {
       const { ordinal, firstSystem, endSystem, firstPoint, endPoint, points } = chunk;

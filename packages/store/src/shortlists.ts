@@ -1,6 +1,6 @@
 import type { ShortlistChange, ShortlistStart, TakenChange } from '@tiegel/contract';
 import type { Connection } from './connections.ts';
-import { searchId } from './searchId.ts';
+import { newId } from './newId.ts';
 
 /** Shortlists as the changes that were made to them. Each is on the disk when it returns. */
 export interface ShortlistTable {
@@ -37,7 +37,7 @@ export function shortlistTable(durable: Connection): ShortlistTable {
   });
   return {
     create(at) {
-      const id = searchId();
+      const id = newId(durable);
       insert.run(id, at);
       return { id, createdAt: at };
     },

@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import type { Shortlist, ShortlistAct, ShortlistChange, TakenChange } from '@tiegel/contract';
 import { type Fault, ProblemError, problem, shortlistOf } from '@tiegel/contract/terms';
 import { formatComposition, parseAlloy } from '@tiegel/elements';
@@ -63,7 +62,7 @@ export function openShortlists(table: ShortlistTable, searches: Ranked): Shortli
         id,
         picked.map((composition) => {
           const entry = formatComposition(composition);
-          return { key: randomUUID(), by, seen: sequence, act: { kind: 'add', entry, search } };
+          return { key: crypto.randomUUID(), by, seen: sequence, act: { kind: 'add', entry, search } };
         }),
       );
     },

@@ -1,5 +1,5 @@
 import { attachmentSchema, problem } from '@tiegel/contract';
-import { meltId, type StoredAttachment } from '@tiegel/store';
+import type { StoredAttachment } from '@tiegel/store';
 import { z } from 'zod';
 import { attachmentType } from '../melts/attachmentType.ts';
 import type { Parts, Server } from '../parts.ts';
@@ -56,7 +56,7 @@ export function attachmentRoutes(app: Server, { melts, attachments: { table, fil
         if (present.length >= mostAttachments) {
           throw problem('attachment/too-many', { limit: mostAttachments });
         }
-        const attachment = { id: meltId(), name, type, size: file.length };
+        const attachment = { id: table.newAttachmentId(), name, type, size: file.length };
         await files.write(attachment.id, file);
         table.attach(id, attachment, new Date().toISOString());
         return reply
