@@ -41,7 +41,9 @@ export const scoreAll: Score = (prepared, chunk, options) => {
 
 /** How long the kernel takes for a chunk, by a sample from its middle. */
 function kernelMs(prepared: Prepared, { firstSystem, endSystem, points }: Chunk): number {
-  const sample = sampleFrom(prepared, (firstSystem + endSystem) >> 1, endSystem, samplePoints);
+  // Numbers of systems may be above 2^31.
+  const middle = Math.floor((firstSystem + endSystem) / 2);
+  const sample = sampleFrom(prepared, middle, endSystem, samplePoints);
   const run = () => {
     const start = performance.now();
     scoreKernel(prepared, sample, { cutOff: null });

@@ -1,9 +1,11 @@
 import { encodeOutcome } from '@tiegel/contract';
+import { symbols } from '@tiegel/elements';
 import { expect, test } from 'vitest';
 import { countPoints, planChunks, prepare } from '../src/index.ts';
 import { scoreKernel } from '../src/kernel/scoreKernel.ts';
 import { scorePruned } from '../src/pruning/scorePruned.ts';
 import { scoreAll } from '../src/scoreAll.ts';
+import { scoreBlocks } from '../src/scoreBlocks.ts';
 import { planOf } from './fixtures/plans.ts';
 import { specificationWith } from './fixtures/specifications.ts';
 
@@ -49,4 +51,32 @@ test('ends without an outcome when it is stopped, while it is tried and later', 
   expect(scoreAll(search, chunk!, { cutOff: null, stopped: () => true })).toBeNull();
   expect(scoreAll(search, chunk!, { cutOff: null })).not.toBeNull();
   expect(scoreAll(search, chunk!, { cutOff: null, stopped: () => true })).toBeNull();
+});
+
+test('takes chunks whose systems have numbers above 2^31, whichever way', () => {
+  const many = prepare(
+    planOf(
+      specificationWith({
+        elements: { pool: [...symbols], require: [], forbid: [] },
+        components: { min: 9, max: 9 },
+        fractions: { step: 5, min: 5, max: 100, each: {} },
+        limits: [{ quantity: 'density', max: 9 }],
+        rank: [{ quantity: 'density', prefer: 'low' }],
+        tally: 'all',
+      }),
+    ),
+  );
+  const firstSystem = 2 ** 31 + 7;
+  expect(many.systems.count).toBeGreaterThan(firstSystem + 30);
+  const chunk = {
+    ...{ ordinal: 0, firstSystem, endSystem: firstSystem + 30, firstPoint: 0, endPoint: null },
+    points: 30 * 75_582,
+  };
+  const found = scoreAll(many, chunk, { cutOff: null })!;
+  expect(found.best[1]).toBeGreaterThanOrEqual(firstSystem);
+  for (const score of [scorePruned, scoreKernel, scoreBlocks]) {
+    expect(Buffer.compare(encodeOutcome(found), encodeOutcome(score(many, chunk, { cutOff: null })!))).toBe(
+      0,
+    );
+  }
 });

@@ -175,7 +175,7 @@ class KernelSearch {
     let system: number[] = [];
     // A loop, for a generator stays in the interpreter until it is called anew.
     for (let turn = 0; turn < endSystem - firstSystem; turn += 1) {
-      const number = order?.[turn] ?? firstSystem + turn;
+      const number = firstSystem + (order?.[turn] ?? turn);
       if (order || turn === 0) system = systems.systemAt(number);
       else systems.advance(system);
       if (system.length < 2) {
@@ -211,7 +211,7 @@ class KernelSearch {
     return points;
   }
 
-  /** The systems of a chunk, the promising ones first, where much is kept; null: by their numbers. */
+  /** The systems of a chunk, as distances from its first (a number may be above 2^31), the promising ones first, where much is kept; null: by their numbers. */
   private orderOf({ firstSystem, endSystem, points }: Chunk): Int32Array | null {
     const many = endSystem - firstSystem;
     const isWorthWhile =
@@ -229,8 +229,7 @@ class KernelSearch {
       const score = this.evaluateScore(system, alike(system.length), system.length)[0]!;
       keys[at] = Number.isNaN(score) ? Number.POSITIVE_INFINITY : sign * score;
     }
-    const order = Int32Array.from(keys.keys()).sort((one, other) => keys[one]! - keys[other]! || one - other);
-    return order.map((at) => firstSystem + at);
+    return Int32Array.from(keys.keys()).sort((one, other) => keys[one]! - keys[other]! || one - other);
   }
 
   private wholeBox(key: string, system: readonly number[]): Box | null {
