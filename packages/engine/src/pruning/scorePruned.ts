@@ -87,7 +87,7 @@ export function scorePruned(
       tests.enter(members, whole.box!.total);
       tests.bound(whole.box!);
       const isClosed = tests.stillOpen(tests.all) === null;
-      question.answered(isClosed);
+      if (inPairs) question.answered(isClosed);
       if (isClosed) continue;
     }
     const system = { ...open, members, numberOf: numberings(members).numberOf };
