@@ -1,7 +1,7 @@
 import type { Size } from '@tiegel/contract';
 import { ask } from './overHttp.ts';
 
-/** All of them on the finest grid: 1.4·10¹⁰ points, half a minute of two quick cores. */
+/** All of them on the finest grid have 1.4·10¹⁰ points: more than quick machines score in some seconds. */
 const pool = [
   'Cr',
   'Fe',

@@ -52,9 +52,10 @@ function queueWithThreads(threads: number) {
   });
   const seen = collector(queue);
   const threadsOf = async (searchId: string, chunks: number) =>
-    (await seen.of(searchId, chunks)).map(
-      (report) => report.kind === 'done' && report.outcome.passedEach![1],
-    );
+    (await seen.of(searchId, chunks)).map((report) => {
+      if (report.kind !== 'done') throw new Error(JSON.stringify(report));
+      return report.outcome.passedEach![1];
+    });
   return { queue, threadsOf };
 }
 

@@ -1,7 +1,7 @@
 import { demoPrices } from '@tiegel/elements';
 import { expect, test } from 'vitest';
 import { checkSearch } from '../src/check.ts';
-import { pointsOfShortChunk } from '../src/start.ts';
+import { isOneChunk, pointsOfShortChunk } from '../src/start.ts';
 import { question } from './fixtures/questions.ts';
 
 const asked = (change = {}) => checkSearch(question(change), { prices: demoPrices }, 1e9).plan.specification;
@@ -22,4 +22,10 @@ test('where a point takes long, a small search is measured as well', () => {
   ];
   expect(pointsOfShortChunk(1e6, 1, asked({ front }))).toBeNull();
   expect(pointsOfShortChunk(1e6, 1, asked({ fractions: 'equimolar' }))).toBeNull();
+});
+
+test('what is one chunk has one worker, unless so many are kept that it is cut', () => {
+  expect(isOneChunk(30e6, 4, asked())).toBe(true);
+  expect(isOneChunk(60e6, 2, asked())).toBe(false);
+  expect(isOneChunk(30e6, 4, asked({ keep: 1_000_000 }))).toBe(false);
 });
