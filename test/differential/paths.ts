@@ -45,11 +45,26 @@ const inSmallBoxes: Score = (prepared, chunk, options) => {
   return scorePruned(prepared, chunk, options, 16);
 };
 
+/** Asked so often, at most, a scorer goes on before it is stopped. */
+const mostQuestions = 6;
+
+/** Every chunk once more after it was begun and stopped, at one question or another, which leaves nothing behind. */
+function onceStopped(score: Score): Score {
+  let times = 0;
+  return (prepared, chunk, options) => {
+    times += 1;
+    let left = times % mostQuestions;
+    score(prepared, chunk, { ...options, stopped: () => left-- <= 0 });
+    return score(prepared, chunk, options);
+  };
+}
+
 /** Scorers by name, beside the one that searches choose for their tally. */
 export const paths: readonly Path[] = [
   inThisThread('the scorer of the searches', scoreChunk, asPlanned),
   inThisThread('the scorer of the searches, chunks backwards', scoreChunk, (chunks) => chunks.toReversed()),
   inThisThread('small regions left out', inSmallBoxes, asPlanned),
+  inThisThread('small regions, once stopped', onceStopped(inSmallBoxes), asPlanned),
   inThisThread('blocks', scoreBlocks, asPlanned),
   inThisThread('kernel', scoreKernel, asPlanned),
 ];

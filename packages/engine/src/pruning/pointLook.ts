@@ -39,6 +39,8 @@ export function pointLook({
 
   return (kept) => {
     let passed = 0;
+    // A chunk that was stopped leaves points that nobody looked at.
+    list.count = 0;
 
     function passes(values: readonly Float64Array[], at: number): boolean {
       for (const { output, least, greatest } of limits) {
