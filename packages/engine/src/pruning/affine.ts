@@ -1,3 +1,5 @@
+import { greatestSum, leastSum, sortPlaces, startOrder } from './greedy.ts';
+
 /** Whether a value lacks: at no point of a box, perhaps at some, at every one. */
 export const never = 0;
 export const sometimes = 1;
@@ -7,7 +9,7 @@ export const always = 2;
 const ROUNDING = 2 ** -44;
 
 /** The box at hand, counted from its lower corner: 0 ≤ yᵢ ≤ widthᵢ and Σ yᵢ = rest. */
-export interface Frame {
+interface Frame {
   /** Elements of the system. */
   elements: number;
   /** Their places in the pool, ascending. */
@@ -27,6 +29,8 @@ interface Sides {
   /** By step and element. */
   slopes: Float64Array;
   atMiddle: Float64Array;
+  /** By step: the elements by rising slope, as they were sorted last. */
+  orders: Int32Array;
 }
 
 /**
@@ -52,6 +56,7 @@ export function newAffine(steps: number, mostElements: number): Affine {
     constants: new Float64Array(steps),
     slopes: new Float64Array(steps * mostElements),
     atMiddle: new Float64Array(steps),
+    orders: new Int32Array(steps * mostElements),
   });
   return {
     frame: {
@@ -66,6 +71,22 @@ export function newAffine(steps: number, mostElements: number): Affine {
     high: new Float64Array(steps),
     missing: new Uint8Array(steps),
   };
+}
+
+/** Turns to a system: its elements' places in the pool, ascending, and the parts that make its whole. */
+export function enterSystem(
+  { frame, stride, below, above }: Affine,
+  members: readonly number[],
+  total: number,
+): void {
+  if (members.length !== frame.elements) {
+    for (const { orders } of [below, above]) {
+      for (let start = 0; start < orders.length; start += stride) startOrder(orders, start, members.length);
+    }
+  }
+  frame.members = members;
+  frame.elements = members.length;
+  frame.total = total;
 }
 
 /** A step of which only the ends are known. No number between them means that it has no value. */
@@ -164,9 +185,9 @@ export function settle(affine: Affine, to: number, low: number, high: number, mi
     setFlat(affine, to, low, high, always);
     return;
   }
-  const { frame, stride, below, above } = affine;
-  const least = below.constants[to]! + leastOf(below.slopes, to * stride, 1, frame);
-  const greatest = above.constants[to]! - leastOf(above.slopes, to * stride, -1, frame);
+  const { below, above } = affine;
+  const least = leastOf(affine, to);
+  const greatest = greatestOf(affine, to);
   const from = Math.max(least, low);
   const until = Math.min(greatest, high);
   // Ends that cross would say that there is no value at all; roundings aside they do not.
@@ -178,32 +199,18 @@ export function settle(affine: Affine, to: number, low: number, high: number, mi
   if (!(above.atMiddle[to]! < affine.high[to]!)) flatten(affine, above, to, affine.high[to]!);
 }
 
-const sorted = new Float64Array(16);
-const rooms = new Float64Array(16);
+/** The least value over the box of the affine function below a step. */
+export function leastOf({ frame, stride, below }: Affine, step: number): number {
+  const { constants, slopes, orders } = below;
+  const start = step * stride;
+  sortPlaces(slopes, start, orders, start, frame.elements);
+  return constants[step]! + leastSum(slopes, start, orders, start, frame);
+}
 
-/**
- * The least Σ slopeᵢ yᵢ over the box: what there is to share out goes where it costs least. With
- * sign −1 the greatest, negated.
- */
-export function leastOf(slopes: ArrayLike<number>, start: number, sign: 1 | -1, frame: Frame): number {
-  const { elements, width, rest } = frame;
-  for (let at = 0; at < elements; at += 1) {
-    const slope = sign * slopes[start + at]!;
-    let place = at;
-    while (place > 0 && sorted[place - 1]! > slope) {
-      sorted[place] = sorted[place - 1]!;
-      rooms[place] = rooms[place - 1]!;
-      place -= 1;
-    }
-    sorted[place] = slope;
-    rooms[place] = width[at]!;
-  }
-  let left = rest;
-  let sum = 0;
-  for (let place = 0; left > 0 && place < elements; place += 1) {
-    const given = Math.min(rooms[place]!, left);
-    sum += given * sorted[place]!;
-    left -= given;
-  }
-  return sum;
+/** The greatest value over the box of the affine function above a step. */
+export function greatestOf({ frame, stride, above }: Affine, step: number): number {
+  const { constants, slopes, orders } = above;
+  const start = step * stride;
+  sortPlaces(slopes, start, orders, start, frame.elements);
+  return constants[step]! + greatestSum(slopes, start, orders, start, frame);
 }

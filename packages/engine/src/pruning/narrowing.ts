@@ -1,4 +1,5 @@
 import { type Box, tighten } from './box.ts';
+import { sortPlaces, startOrder } from './greedy.ts';
 import type { LineConditions } from './lineConditions.ts';
 
 /** Makes boxes narrower by what their points must meet. */
@@ -19,7 +20,7 @@ const CROSSING = 1e-9;
 /** A box is cut by all conditions so many times at most. */
 const mostRounds = 3;
 /** So many conditions are put together at most, and so many shares of each are tried. */
-const mostJoined = 3;
+const mostJoined = 2;
 const mostShares = 6;
 
 /**
@@ -54,15 +55,7 @@ export function narrowing(mostElements: number): Narrowing {
 
   /** Finds the least point of a function; returns the value there. */
   function leastOf(of: Float64Array, start: number): number {
-    for (let at = 0; at < elements; at += 1) {
-      const slope = of[at]!;
-      let place = at;
-      while (place > 0 && of[order[place - 1]!]! > slope) {
-        order[place] = order[place - 1]!;
-        place -= 1;
-      }
-      order[place] = at;
-    }
+    sortPlaces(of, 0, order, 0, elements);
     let left = rest;
     let sum = start;
     marginal = 0;
@@ -205,6 +198,7 @@ export function narrowing(mostElements: number): Narrowing {
     narrowed(whole, given) {
       box = { low: whole.low.slice(), high: whole.high.slice(), total: whole.total };
       conditions = given;
+      if (elements !== box.low.length) startOrder(order, 0, box.low.length);
       elements = box.low.length;
       for (let at = 0; at < elements; at += 1) corner[at] = box.low[at]!;
       enter();

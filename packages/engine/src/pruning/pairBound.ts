@@ -1,5 +1,6 @@
 import { type Positions, positionsOf, type Step } from '@tiegel/screening';
-import { type Affine, always, leastOf, never, setFlat } from './affine.ts';
+import { type Affine, always, greatestOf, leastOf, never, setFlat } from './affine.ts';
+import { greatestSum, leastSum, sortPlaces, startOrder } from './greedy.ts';
 import { roundingOf, type StepBound } from './sumBounds.ts';
 
 type PairStep = Extract<Step, { kind: 'pairs' }>;
@@ -32,6 +33,8 @@ export function pairBound(affine: Affine, to: number, step: PairStep): StepBound
 /** The coefficients of the pairs of the system at hand, by place. */
 class PairMatrix {
   readonly weights: Float64Array;
+  /** Of each row the elements by rising weight, the same for all boxes of a system. */
+  readonly orders: Int32Array;
   largest = 0;
   nonNegative = true;
   readonly #affine: Affine;
@@ -40,6 +43,7 @@ class PairMatrix {
 
   constructor(affine: Affine, { coefficients }: PairStep) {
     this.weights = new Float64Array(affine.stride * affine.stride);
+    this.orders = new Int32Array(affine.stride * affine.stride);
     this.#affine = affine;
     this.#coefficients = coefficients;
     this.#size = Math.sqrt(coefficients.length);
@@ -60,6 +64,8 @@ class PairMatrix {
         if (!(weight >= 0)) this.nonNegative = false;
         this.largest = Math.max(this.largest, Math.abs(weight));
       }
+      startOrder(this.orders, row * stride, frame.elements);
+      sortPlaces(this.weights, row * stride, this.orders, row * stride, frame.elements);
     }
     return lacks;
   }
@@ -72,7 +78,7 @@ function generalBound(
   matrix: PairMatrix,
 ): () => void {
   const { frame, stride, below, above } = affine;
-  const { weights } = matrix;
+  const { weights, orders } = matrix;
   const least = new Float64Array(stride);
   const greatest = new Float64Array(stride);
   return () => {
@@ -85,22 +91,27 @@ function generalBound(
         gradient += weights[row * stride + column]! * low[column]!;
       }
       corner += (gradient * low[row]!) / 2;
-      least[row] = gradient + leastOf(weights, row * stride, 1, frame) / 2;
-      greatest[row] = gradient - leastOf(weights, row * stride, -1, frame) / 2;
+      const own = row * stride;
+      least[row] = gradient + leastSum(weights, own, orders, own, frame) / 2;
+      greatest[row] = gradient + greatestSum(weights, own, orders, own, frame) / 2;
     }
     const size = (matrix.largest * total * total) / 2;
     const margin = roundingOf(size, decimal);
-    const from = corner + leastOf(least, 0, 1, frame) - margin;
+    // The affine functions have these slopes, and so these orders, too.
+    const start = to * stride;
+    sortPlaces(least, 0, below.orders, start, elements);
+    sortPlaces(greatest, 0, above.orders, start, elements);
+    const from = corner + leastSum(least, 0, below.orders, start, frame) - margin;
     affine.low[to] = (matrix.nonNegative ? Math.max(0, from) : from) / scale;
-    affine.high[to] = (corner - leastOf(greatest, 0, -1, frame) + margin) / scale;
+    affine.high[to] = (corner + greatestSum(greatest, 0, above.orders, start, frame) + margin) / scale;
     affine.missing[to] = never;
     const slack = roundingOf(size, false) / scale;
     below.constants[to] = corner / scale - slack;
     above.constants[to] = corner / scale + slack;
     let [belowMiddle, aboveMiddle] = [below.constants[to]!, above.constants[to]!];
     for (let at = 0; at < elements; at += 1) {
-      below.slopes[to * stride + at] = least[at]! / scale;
-      above.slopes[to * stride + at] = greatest[at]! / scale;
+      below.slopes[start + at] = least[at]! / scale;
+      above.slopes[start + at] = greatest[at]! / scale;
       belowMiddle += (least[at]! / scale) * middle[at]!;
       aboveMiddle += (greatest[at]! / scale) * middle[at]!;
     }
@@ -116,6 +127,8 @@ function varianceBound(affine: Affine, to: number, { divisor }: PairStep, { valu
   const { frame, stride, below, above } = affine;
   const own = new Float64Array(stride);
   const shifted = new Float64Array(stride);
+  /** Of the numbers, and of their distances from any mean. */
+  const order = new Int32Array(stride);
   return {
     /** Whether every element of the system has a number. */
     enter(): boolean {
@@ -124,6 +137,8 @@ function varianceBound(affine: Affine, to: number, { divisor }: PairStep, { valu
         own[at] = values[frame.members[at]!]!;
         if (Number.isNaN(own[at])) known = false;
       }
+      startOrder(order, 0, frame.elements);
+      sortPlaces(own, 0, order, 0, frame.elements);
       return known;
     },
     bound(): void {
@@ -139,8 +154,8 @@ function varianceBound(affine: Affine, to: number, { divisor }: PairStep, { valu
         sum += one * low[at]!;
         squares += one * one * low[at]!;
       }
-      const from = sum + leastOf(shifted, 0, 1, frame);
-      const until = sum - leastOf(shifted, 0, -1, frame);
+      const from = sum + leastSum(shifted, 0, order, 0, frame);
+      const until = sum + greatestSum(shifted, 0, order, 0, frame);
       const scale = divisor * total * total;
       const slack = (POSITION_SLACK * reach * reach * total * total) / scale;
       // (Σ dx)² ≥ 0 is its tangent in the middle; below (p + q) Σ dx − pq is its chord.
@@ -159,11 +174,8 @@ function varianceBound(affine: Affine, to: number, { divisor }: PairStep, { valu
       }
       below.atMiddle[to] = belowMiddle;
       above.atMiddle[to] = aboveMiddle;
-      affine.low[to] = Math.max(
-        0,
-        below.constants[to]! + leastOf(below.slopes, to * stride, 1, frame) - slack,
-      );
-      affine.high[to] = above.constants[to]! - leastOf(above.slopes, to * stride, -1, frame) + slack;
+      affine.low[to] = Math.max(0, leastOf(affine, to) - slack);
+      affine.high[to] = greatestOf(affine, to) + slack;
       affine.missing[to] = never;
     },
   };

@@ -1,6 +1,7 @@
 import { entropyTerm, type Step } from '@tiegel/screening';
-import { type Affine, always, type Frame, leastOf, never, setFlat } from './affine.ts';
+import { type Affine, always, leastOf, never, setFlat } from './affine.ts';
 import { greatestEntropy, leastEntropy, mostForVertices } from './boxEntropy.ts';
+import { greatestSum, leastSum, sortPlaces, startOrder } from './greedy.ts';
 
 /** Bounds one step over the box at hand. */
 export interface StepBound {
@@ -42,13 +43,9 @@ export function linearBound(
         if (Number.isNaN(weight)) lacks = true;
         if (!(weight >= 0)) nonNegative = false;
         largest = Math.max(largest, Math.abs(weight));
-        let place = at;
-        while (place > 0 && weights[order[place - 1]!]! > weight) {
-          order[place] = order[place - 1]!;
-          place -= 1;
-        }
-        order[place] = at;
       }
+      startOrder(order, 0, frame.elements);
+      sortPlaces(weights, 0, order, 0, frame.elements);
     },
     bound() {
       if (lacks) {
@@ -65,9 +62,9 @@ export function linearBound(
         above.slopes[to * stride + at] = weights[at]! / scale;
       }
       const margin = roundingOf(largest * frame.total, decimal);
-      const least = corner + filled(weights, order, 0, 1, frame) - margin;
+      const least = corner + leastSum(weights, 0, order, 0, frame) - margin;
       affine.low[to] = (nonNegative ? Math.max(0, least) : least) / scale;
-      affine.high[to] = (corner + filled(weights, order, frame.elements - 1, -1, frame) + margin) / scale;
+      affine.high[to] = (corner + greatestSum(weights, 0, order, 0, frame) + margin) / scale;
       affine.missing[to] = never;
       const slack = (largest / divisor) * ROUNDING;
       below.constants[to] = corner / scale - slack;
@@ -76,25 +73,6 @@ export function linearBound(
       above.atMiddle[to] = above.constants[to]! + middle / scale;
     },
   };
-}
-
-/** What there is to share out, given to the elements in an order from a place on, up or down. */
-function filled(
-  weights: Float64Array,
-  order: Int32Array,
-  first: number,
-  direction: 1 | -1,
-  { width, rest }: Frame,
-): number {
-  let left = rest;
-  let sum = 0;
-  for (let place = first; left > 0; place += direction) {
-    const at = order[place]!;
-    const given = Math.min(width[at]!, left);
-    sum += given * weights[at]!;
-    left -= given;
-  }
-  return sum;
 }
 
 /**
@@ -140,7 +118,7 @@ export function entropyBound(affine: Affine, to: number, exactBelow: boolean): S
       affine.low[to] =
         exactBelow && elements <= mostForVertices
           ? leastEntropy(frame, terms)
-          : Math.max(0, below.constants[to]! + leastOf(below.slopes, to * stride, 1, frame));
+          : Math.max(0, leastOf(affine, to));
       affine.high[to] = greatestEntropy(frame, terms);
       affine.missing[to] = never;
     },

@@ -1,6 +1,6 @@
 import { evaluator, type Program, type Step } from '@tiegel/screening';
 import { isOperator, stepsBehind } from '../blocks/steps.ts';
-import { type Affine, always, never, newAffine, setFlat } from './affine.ts';
+import { type Affine, always, enterSystem, never, newAffine, setFlat } from './affine.ts';
 import type { Box } from './box.ts';
 import { conditionOn } from './conditionOn.ts';
 import { operatorBound } from './operatorBounds.ts';
@@ -33,7 +33,7 @@ export interface SystemBounder {
 /**
  * Prepares bounds of these outputs of a program, for systems of up to so many elements.
  *
- * @param ranked the output, if any, whose ends should be exact where that can be had: points tie there
+ * @param ranked the output, if any, whose ends should be exact where that can be had: where one sum decides it, points tie
  */
 export function systemBounder(
   program: Program,
@@ -44,12 +44,12 @@ export function systemBounder(
   const { steps } = program;
   const places = outputs.map((output) => program.outputs[output]!);
   const needed = stepsBehind(program, places);
-  const behindRanked = stepsBehind(program, ranked === null ? [] : [program.outputs[ranked]!]);
+  const decidesRanked = ranked === null ? null : stepThatDecides(steps, program.outputs[ranked]!);
   const affine = newAffine(steps.length, mostElements);
   const { frame } = affine;
   const bounds = steps.map((step, number) =>
     needed.has(number)
-      ? boundOf(affine, number, step, program, behindRanked.has(number))
+      ? boundOf(affine, number, step, program, number === decidesRanked)
       : { enter: nothing, bound: nothing },
   );
   /** The steps of each output, in order, and the box that each step was bounded for last. */
@@ -83,9 +83,7 @@ export function systemBounder(
 
   return {
     enter(members, total) {
-      frame.members = members;
-      frame.elements = members.length;
-      frame.total = total;
+      enterSystem(affine, members, total);
       systems += 1;
     },
     bound(box) {
@@ -121,6 +119,15 @@ function setFrame({ frame }: Affine, { low, high }: Box): void {
   frame.rest = rest;
   const share = widths === 0 ? 0 : rest / widths;
   for (let at = 0; at < frame.elements; at += 1) frame.middle[at] = frame.width[at]! * share;
+}
+
+/** The sum whose ties are those of a step: the step itself, or what it is a function of and of nothing else. */
+function stepThatDecides(steps: readonly Step[], of: number): number {
+  const step = steps[of]!;
+  if (!isOperator(step) || step.kind === 'choose') return of;
+  if ('of' in step) return stepThatDecides(steps, step.of);
+  if (steps[step.left]!.kind === 'constant') return stepThatDecides(steps, step.right);
+  return steps[step.right]!.kind === 'constant' ? stepThatDecides(steps, step.left) : of;
 }
 
 const nothing = () => {};
