@@ -1,6 +1,6 @@
 import type { SearchSpecification, Tally } from '@tiegel/contract';
 import { expect, test } from 'vitest';
-import { prepare, type Score, scoreReference } from '../src/index.ts';
+import { prepare, type Score, scoreChunk, scoreReference } from '../src/index.ts';
 import { scoreKernel } from '../src/kernel/scoreKernel.ts';
 import { scorePruned } from '../src/pruning/scorePruned.ts';
 import { scoreBlocks } from '../src/scoreBlocks.ts';
@@ -36,10 +36,18 @@ const byLines: Partial<SearchSpecification> = {
   ],
   keep: 40,
 };
+const withFront: Partial<SearchSpecification> = {
+  ...limited,
+  front: [
+    { quantity: 'density', prefer: 'low' },
+    { quantity: 'meltingTemperature', prefer: 'high' },
+  ],
+};
 const searches: { name: string; score: Score; tally: Tally; given: Partial<SearchSpecification> }[] = [
   { name: 'blocks', score: scoreBlocks, tally: 'each', given: limited },
   { name: 'the kernel', score: scoreKernel, tally: 'each', given: limited },
   { name: 'the kernel', score: scoreKernel, tally: 'all', given: limited },
+  { name: 'a front', score: scoreChunk, tally: 'each', given: withFront },
   { name: 'leaving regions out', score: scorePruned, tally: 'all', given: limited },
   { name: 'leaving regions out', score: scorePruned, tally: 'none', given: limited },
   { name: 'leaving regions out of one system', score: scorePruned, tally: 'all', given: byLines },
