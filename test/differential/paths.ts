@@ -45,10 +45,10 @@ const inSmallBoxes: Score = (prepared, chunk, options) => {
   return scorePruned(prepared, chunk, options, 16);
 };
 
-/** Asked so often, at most, a scorer goes on before it is stopped. */
+/** A scorer is stopped after fewer questions than that. */
 const mostQuestions = 6;
 
-/** Every chunk once more after it was begun and stopped, at one question or another, which leaves nothing behind. */
+/** Every chunk is begun and stopped, at one question or another, before it is scored: that leaves nothing behind. */
 function onceStopped(score: Score): Score {
   let times = 0;
   return (prepared, chunk, options) => {

@@ -1,5 +1,6 @@
 import { EPSILON, type Form, greatestOf, roundingOf } from '../kernel/form.ts';
 import type { Box } from './box.ts';
+import { sortPlaces, startOrder } from './greedy.ts';
 
 /**
  * What P of a form (without its scale) is at least and at most over boxes of one system after
@@ -48,7 +49,8 @@ class FirstDegree implements FormBounds {
     const { linear } = this.#form;
     const weights = this.#weights;
     for (let at = 0; at < members.length; at += 1) weights[at] = linear[members[at]!]!;
-    sortPlaces(this.#order, 0, weights, 0, members.length);
+    startOrder(this.#order, 0, members.length);
+    sortPlaces(weights, 0, this.#order, 0, members.length);
   }
 
   least(box: Box): number {
@@ -158,8 +160,11 @@ class SecondDegree implements FormBounds {
         if (weight > 0) this.#nonePositive = false;
       }
     }
-    for (let row = 0; row < elements; row += 1)
-      sortPlaces(this.#orders, row * stride, b, row * stride, elements);
+    startOrder(this.#order, 0, elements);
+    for (let row = 0; row < elements; row += 1) {
+      startOrder(this.#orders, row * stride, elements);
+      sortPlaces(b, row * stride, this.#orders, row * stride, elements);
+    }
   }
 
   least(box: Box): number {
@@ -251,7 +256,7 @@ class SecondDegree implements FormBounds {
       }
       slopes[row] = this.#gradient[row]! + (sign * sum) / 2;
     }
-    sortPlaces(this.#order, 0, slopes, 0, elements);
+    sortPlaces(slopes, 0, this.#order, 0, elements);
     let least = corner;
     for (let place = 0; rest > 0; place += 1) {
       const at = this.#order[place]!;
@@ -304,23 +309,4 @@ class SecondDegree implements FormBounds {
 function marginOf(form: Form, total: number): number {
   const size = greatestOf(form, total);
   return form.exact && 512 * size < 2 ** 52 ? 0 : 2 ** 16 * EPSILON * size;
-}
-
-/** Writes the places 0, 1, … by rising value. */
-function sortPlaces(
-  order: Int32Array,
-  into: number,
-  values: Float64Array,
-  from: number,
-  count: number,
-): void {
-  for (let at = 0; at < count; at += 1) {
-    const value = values[from + at]!;
-    let place = at;
-    while (place > 0 && values[from + order[into + place - 1]!]! > value) {
-      order[into + place] = order[into + place - 1]!;
-      place -= 1;
-    }
-    order[into + place] = at;
-  }
 }

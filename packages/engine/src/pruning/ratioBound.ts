@@ -1,6 +1,7 @@
 import type { SearchTask } from '../kernel/kernelTask.ts';
 import { bare, type Node } from '../kernel/node.ts';
 import type { Box } from './box.ts';
+import { sortPlaces, startOrder } from './greedy.ts';
 
 /** The least key that a ratio of two sums allows over boxes of one system after another. */
 export interface RatioBound {
@@ -38,6 +39,7 @@ export function ratioBound(task: SearchTask, mostElements: number): RatioBound |
   return {
     enter(members) {
       size = Math.abs(firstA);
+      startOrder(order, 0, members.length);
       for (let at = 0; at < members.length; at += 1) {
         a[at] = sign * above.form.scale * above.form.linear[members[at]!]!;
         b[at] = below.form.scale * below.form.linear[members[at]!]!;
@@ -65,17 +67,8 @@ export function ratioBound(task: SearchTask, mostElements: number): RatioBound |
       let ratio = middleA / middleB;
       let excess = 0;
       for (let round = 0; round < mostRounds; round += 1) {
-        for (let at = 0; at < elements; at += 1) {
-          const slope = a[at]! - ratio * b[at]!;
-          let place = at;
-          while (place > 0 && slopes[place - 1]! > slope) {
-            slopes[place] = slopes[place - 1]!;
-            order[place] = order[place - 1]!;
-            place -= 1;
-          }
-          slopes[place] = slope;
-          order[place] = at;
-        }
+        for (let at = 0; at < elements; at += 1) slopes[at] = a[at]! - ratio * b[at]!;
+        sortPlaces(slopes, 0, order, 0, elements);
         let [sumA, sumB] = [cornerA, cornerB];
         left = rest;
         for (let place = 0; left > 0; place += 1) {
