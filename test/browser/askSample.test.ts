@@ -1,7 +1,7 @@
 import type { Distributions, SearchSpecification } from '@tiegel/contract';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { axeOf } from './axeOf.ts';
+import { seriousFindings } from './axeOf.ts';
 import { eventually, openSite, type Site, textOf } from './site.ts';
 
 let site: Site;
@@ -177,11 +177,7 @@ test.each([
   await page.getByLabel('Partners that may come in').fill('Xx');
   await page.getByRole('button', { name: 'Fill elements and shares' }).click();
   await page.locator('.begin-way .fault').first().waitFor();
-  const { violations } = await axeOf(page).analyze();
-  const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-  expect(
-    grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
-  ).toEqual([]);
+  expect(await seriousFindings(page)).toEqual([]);
   // Nothing is wider than the screen.
   expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
 });

@@ -1,17 +1,31 @@
 import { existsSync } from 'node:fs';
 import type { SearchView } from '@tiegel/contract';
-import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from 'playwright-core';
-import { afterEach, expect } from 'vitest';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Locator,
+  type Page,
+} from 'playwright-core';
+import { expect } from 'vitest';
 import { freePort } from '../fixtures/freePort.ts';
 import { startApi } from '../fixtures/processes.ts';
 import { temporaryFolder } from '../fixtures/temporaryFolder.ts';
 import { until } from '../fixtures/until.ts';
 import { builtPages } from './builtPages.ts';
+import { contextsOf } from './contextsOf.ts';
 
 /** Debian's, without the parts that draw a window where it is there: pages open in half the time. Another by CHROMIUM. */
 const installed = ['/usr/bin/chromium-headless-shell', '/usr/bin/chromium'];
 const executablePath = process.env.CHROMIUM ?? installed.find((path) => existsSync(path)) ?? installed[1]!;
-const args = ['--no-sandbox', '--disable-background-networking', '--disable-component-update'];
+// One process for all pages of a context.
+const args = [
+  '--no-sandbox',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--process-per-site',
+];
 
 /** A page under watch. */
 interface Visit {
@@ -37,15 +51,6 @@ export interface Site {
   close(): Promise<void>;
 }
 
-const browsers = new Set<Browser>();
-// Pages that nobody looks at any more would go on drawing and asking beside the next test; scripts close theirs.
-if (process.env.VITEST) {
-  afterEach(async () => {
-    const left = [...browsers].flatMap((browser) => browser.contexts());
-    await Promise.all(left.map((context) => context.close()));
-  });
-}
-
 /** Starts the api and a browser. `fill` puts something into the empty data folder before. */
 export async function openSite(fill: (dataFolder: string) => void = () => {}): Promise<Site> {
   await builtPages();
@@ -54,7 +59,7 @@ export async function openSite(fill: (dataFolder: string) => void = () => {}): P
   const settings = { dataFolder: folder.path, port: await freePort(), workers: 2 };
   let server = await startApi(settings);
   const browser = await chromium.launch({ executablePath, args });
-  browsers.add(browser);
+  const contextWith = contextsOf(browser, server.url);
 
   const api = async <T>(path: string, body?: unknown): Promise<T> => {
     const sent =
@@ -69,7 +74,7 @@ export async function openSite(fill: (dataFolder: string) => void = () => {}): P
     url: server.url,
     browser,
     api,
-    visit: (path, options = {}) => visit(browser, server.url, path, options),
+    visit: async (path, options = {}) => visit(await contextWith(options), server.url, path),
     async finish(specification) {
       const { id } = await api<{ id: string }>('/searches', specification);
       return until('the search has ended', async () => {
@@ -82,7 +87,6 @@ export async function openSite(fill: (dataFolder: string) => void = () => {}): P
       server = await startApi(settings);
     },
     async close() {
-      browsers.delete(browser);
       await browser.close();
       await server.stop();
       await folder.remove();
@@ -98,13 +102,7 @@ export async function textOf(place: Locator): Promise<string> {
   return ((await place.textContent()) ?? '').replaceAll('\u00a0', ' ');
 }
 
-async function visit(
-  browser: Browser,
-  url: string,
-  path: string,
-  options: BrowserContextOptions,
-): Promise<Visit> {
-  const context = await browser.newContext({ locale: 'en-US', timezoneId: 'UTC', ...options });
+async function visit(context: BrowserContext, url: string, path: string): Promise<Visit> {
   const wrongs: string[] = [];
   // Only heard: whoever holds requests up takes the browser's cache away, and a page longer to open.
   context.on('request', (request) => {
