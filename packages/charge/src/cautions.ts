@@ -1,4 +1,11 @@
-import { hazardsOf, type OwnPair, ownPairOf, ownPairOrigin, pairEnthalpyWith } from '@tiegel/elements';
+import {
+  type Hazard,
+  hazardsOf,
+  type OwnPair,
+  ownPairOf,
+  ownPairOrigin,
+  pairEnthalpyWith,
+} from '@tiegel/elements';
 import type { Caution } from './caution.ts';
 import type { ChargeSheet } from './sheet.ts';
 import { vapourPressure } from './vapourPressure.ts';
@@ -16,18 +23,36 @@ const ENOUGH_OF_BOTH = 5;
 
 type Charged = Pick<ChargeSheet, 'composition' | 'window' | 'loss'>;
 
+/** What kills or causes cancer stands before what burns, what burns before what spoils the melt. */
+const gravest: readonly Hazard['kind'][] = [
+  'carcinogenic dust or fume',
+  'toxic',
+  'toxic dust or fume',
+  'toxic or volatile oxide',
+  'harms reproduction',
+  'pyrophoric powder',
+  'reacts with water or air',
+  'volatile when molten',
+  'attacks metals',
+  'flammable powder',
+];
+/** Dust of these is worse than its fire. */
+const harmfulDust: readonly Hazard['kind'][] = ['carcinogenic dust or fume', 'toxic dust or fume'];
+
 /**
- * Cautions of the process first, then those on record for the elements, the same kind together.
+ * What is fatal if inhaled first, then cautions of the process, then the others on record for the elements,
+ * the gravest kind first.
  * @param pairs mixing enthalpies of one's own, in the place of those of the project
  */
 export function cautionsFor(sheet: Charged, pairs: readonly OwnPair[] = []): Caution[] {
   const symbols = Object.keys(sheet.composition);
   return [
+    ...onRecord(symbols, isFatal),
     ...boilingFirst(sheet),
     ...evaporation(sheet),
     ...heatOfMixing(sheet, pairs),
     ...powders(symbols),
-    ...onRecord(symbols),
+    ...onRecord(symbols, (hazard) => !isFatal(hazard)),
   ];
 }
 
@@ -37,11 +62,17 @@ function boilingFirst({ window: { gap, lowestBoiling, highestMelting } }: Charge
     {
       about: [lowestBoiling.element, highestMelting.element],
       kind: 'boils before all is molten',
-      text: `${lowestBoiling.element} boils at ${kelvin(lowestBoiling.temperature)}, before ${highestMelting.element} melts at ${kelvin(highestMelting.temperature)}: charged together it is lost, and may be thrown out. A master alloy that melts lower, a closed vessel or powder metallurgy are ways around it.`,
+      text: `${lowestBoiling.element} boils at ${kelvin(lowestBoiling.temperature)}, before ${highestMelting.element} melts at ${kelvin(highestMelting.temperature)}: charged together it is lost, and may be thrown out. A master alloy that melts lower is a way around it.${inAClosedVessel(lowestBoiling.element, highestMelting.temperature)}`,
       source: 'boiling',
       follow,
     },
   ];
+}
+
+function inAClosedVessel(symbol: string, temperature: number): string {
+  const pressure = vapourPressure(symbol, temperature);
+  const estimate = pressure === null ? '' : ` (estimated, pure: ${inWords(pressure)})`;
+  return ` Never melt it in a closed crucible or ampoule: its vapour would burst it${estimate}; pressure vessels are for those licensed for them.`;
 }
 
 function evaporation({ composition, window: { highestMelting }, loss }: Charged): Caution[] {
@@ -107,15 +138,23 @@ function heatOfMixing({ composition }: Charged, own: readonly OwnPair[]): Cautio
 }
 
 function powders(symbols: readonly string[]): Caution[] {
-  const concerned = symbols.filter((symbol) =>
-    hazardsOf(symbol).some(({ kind }) => kind === 'pyrophoric powder' || kind === 'flammable powder'),
-  );
-  if (concerned.length === 0) return [];
+  const having = (kinds: readonly Hazard['kind'][]) =>
+    symbols.filter((symbol) => hazardsOf(symbol).some(({ kind }) => kinds.includes(kind)));
+  const burning = having(['pyrophoric powder', 'flammable powder']);
+  const harmful = having(harmfulDust);
+  const about = symbols.filter((symbol) => burning.includes(symbol) || harmful.includes(symbol));
+  if (about.length === 0) return [];
+  const reasons = [
+    burning.length > 0 &&
+      `as powder, chips or grinding dust ${burning.join(', ')} can burn, fine powder may ignite by itself`,
+    harmful.length > 0 && `dust of ${harmful.join(', ')} harms whoever breathes it (see there)`,
+    'powder brings its oxide and moisture into the melt',
+  ].filter((reason) => reason !== false);
   return [
     {
-      about: concerned,
+      about,
       kind: 'powder',
-      text: `Charge lumps, shot or sheet rather than powder: as powder, chips or grinding dust ${concerned.join(', ')} can burn, fine powder may ignite by itself, and it brings its oxide and moisture into the melt.`,
+      text: `Charge lumps, shot or sheet rather than powder: ${reasons.join('; ')}.`,
       source: 'practice',
       follow,
     },
@@ -123,23 +162,28 @@ function powders(symbols: readonly string[]): Caution[] {
 }
 
 /** Those on record; the powder of an element is told by one caution for all. */
-function onRecord(symbols: readonly string[]): Caution[] {
+function onRecord(symbols: readonly string[], are: (hazard: Hazard) => boolean): Caution[] {
   const told = symbols.flatMap((symbol) => hazardsOf(symbol).map((hazard) => ({ symbol, ...hazard })));
   return told
-    .filter(({ kind }) => kind !== 'flammable powder')
+    .filter((hazard) => hazard.kind !== 'flammable powder' && are(hazard))
+    .sort((a, b) => gravest.indexOf(a.kind) - gravest.indexOf(b.kind))
     .map(({ symbol, kind, text, source }) => ({
       about: [symbol],
       kind,
       text: `${symbol}: ${text}`,
       source,
       follow,
-    }))
-    .sort((a, b) => (a.kind === b.kind ? 0 : a.kind < b.kind ? -1 : 1));
+    }));
 }
+
+/** By its hazard statement. */
+const isFatal = ({ text }: Hazard): boolean => /\bH330\b/.test(text);
 
 const kelvin = (temperature: number): string => `${Math.round(temperature)} K`;
 
 function inWords(pressure: number): string {
   const kilopascal = Number((pressure / 1000).toPrecision(1));
-  return kilopascal >= 100 ? 'an atmosphere or more' : `${kilopascal} kPa`;
+  return kilopascal > 100
+    ? `some ${Number((pressure / 101_325).toPrecision(1))} atmospheres`
+    : `${kilopascal} kPa`;
 }

@@ -69,7 +69,7 @@ export const hazards: Readonly<Record<string, readonly Hazard[]>> = {
     { kind: 'reacts with water or air', source: 'practice', text: 'A melt takes up oxygen and nitrogen, attacks oxide crucibles and explodes on contact with water.' },
   ],
   V: [
-    { kind: 'toxic or volatile oxide', source: 'GHS', text: 'Vanadium pentoxide, V2O5, formed in hot air: harms airways and lungs (STOT RE 1, H372; STOT SE 3, H335), suspected of genetic defects and of harm to the unborn child (H341, H361d); it melts near 950 K and drips or evaporates.' },
+    { kind: 'toxic or volatile oxide', source: 'GHS', text: 'Vanadium pentoxide, V2O5, formed in hot air: may cause cancer (Carc. 1B, H350), fatal if inhaled (Acute Tox. 2, H330), toxic if swallowed (H301), harms airways and lungs (STOT RE 1, H372; STOT SE 3, H335), suspected of genetic defects and of harm to fertility, the unborn child and breast-fed children (H341, H361fd, H362); it melts near 950 K and drips or evaporates.' },
     flammablePowder,
   ],
   Cr: [

@@ -67,7 +67,7 @@ function story(distance: number, phases: readonly CompetingPhase[], temperature:
   const [largest] = phases;
   if (phases.length === 1 && distance === 0) return `${at} nothing competes with pure ${largest?.formula}.`;
   const place = `${numberInWords(Math.abs(distance), 1)} kJ/mol ${distance > 0 ? 'above' : 'below'}`;
-  return `${at} the random solution lies ${place} its strongest competitor, ${setInWords(phases)}: ${verdictOn(distance)}.`;
+  return `${at} the random solution lies ${place} its strongest competitor, ${setInWords(phases)}: ${verdictOn(distance, phases)}.`;
 }
 
 function setInWords(phases: readonly CompetingPhase[]): string {
@@ -77,7 +77,13 @@ function setInWords(phases: readonly CompetingPhase[]): string {
   return `${shares.join(' + ')} (shares of the atoms)`;
 }
 
-function verdictOn(distance: number): string {
+/** Two solutions of other compositions are no part of the competing set: demixing.ts tells of those. */
+function verdictOn(distance: number, phases: readonly CompetingPhase[]): string {
   if (Math.abs(distance) < MODEL_ERROR) return 'within the error of the model, so undecided';
-  return distance > 0 ? 'compounds would form' : 'the solution would stay';
+  if (distance < 0) return 'no compound would form, though it may still separate into two solutions';
+  return phases.every(({ formula }) => isElement(formula))
+    ? 'it would separate into its elements'
+    : 'compounds would form';
 }
+
+const isElement = (formula: string) => /^[A-Z][a-z]?$/.test(formula);

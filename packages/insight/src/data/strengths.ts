@@ -75,6 +75,30 @@ export const comparedStrengths: readonly StrengthComparison[] = [
   "farthestRatio": 0.0761091
  },
  {
+  "id": "fccFamilyLattice",
+  "what": "fcc of Co, Cr, Fe, Mn, Ni alone, lattice friction taken for the yield strength",
+  "from": 288.15,
+  "to": 303.15,
+  "n": 6,
+  "medianError": 0.729713,
+  "rankCorrelation": -0.257143,
+  "withinFactor": 0,
+  "medianRatio": 0.270287,
+  "farthestRatio": 0.0761091
+ },
+ {
+  "id": "fccOthersLattice",
+  "what": "fcc with other elements, lattice friction taken for the yield strength",
+  "from": 288.15,
+  "to": 303.15,
+  "n": 19,
+  "medianError": 0.374869,
+  "rankCorrelation": 0.515138,
+  "withinFactor": 0.526316,
+  "medianRatio": 0.696773,
+  "farthestRatio": 0.227371
+ },
+ {
   "id": "fccWithGrains",
   "what": "fcc with its grain size",
   "from": 288.15,

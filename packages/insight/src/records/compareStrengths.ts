@@ -65,6 +65,14 @@ const groups: readonly Group[] = [
     what: 'bcc of refractory metals, misfit below 8 %',
   },
   { ...fcc, id: 'fccLattice', withGrains: false, what: 'fcc, lattice friction taken for the yield strength' },
+  {
+    ...{ ...fcc, id: 'fccFamilyLattice', withGrains: false, domains: ['inside'] },
+    what: 'fcc of Co, Cr, Fe, Mn, Ni alone, lattice friction taken for the yield strength',
+  },
+  {
+    ...{ ...fcc, id: 'fccOthersLattice', withGrains: false, domains: ['outside'] },
+    what: 'fcc with other elements, lattice friction taken for the yield strength',
+  },
   { ...fcc, id: 'fccWithGrains', withGrains: true, what: 'fcc with its grain size' },
   {
     ...{ ...fcc, id: 'fccFamilyWithGrains', withGrains: true, domains: ['inside'] },

@@ -39,7 +39,11 @@ describe('in words', () => {
 
   test('a larger one does, either way', () => {
     expect(of('AlNi').words).toMatch(/above its strongest competitor, AlNi: compounds would form\.$/);
-    expect(of('CoCrFeNi').words).toMatch(/below its strongest competitor, .*: the solution would stay\.$/);
+    expect(of('CoCrFeNi').words).toMatch(
+      /below its strongest competitor, .*: no compound would form, though it may still separate into two solutions\.$/,
+    );
+    // Silver and iron have no compound: what competes is the two of them.
+    expect(of('AgFe').words).toMatch(/50 % Ag \+ 50 % Fe .*: it would separate into its elements\.$/);
   });
 
   test('nothing competes with a pure element', () => {

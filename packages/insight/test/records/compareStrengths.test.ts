@@ -32,7 +32,8 @@ test('the errors that are shown beside a strength are the measured ones, within 
   expectWithin(of('bccInside').medianError, cool.error, 0.03);
   expectWithin(of('bccInsideWarm').medianError, warm.error, 0.03);
   expectWithin(of('bccOutside').medianError, strengthErrors.bccOutside[0].error, 0.03);
-  expectWithin(of('fccLattice').medianError, strengthErrors.fccLattice[0].error, 0.03);
+  expectWithin(of('fccFamilyLattice').medianError, strengthErrors.fccLatticeInside[0].error, 0.03);
+  expectWithin(of('fccOthersLattice').medianError, strengthErrors.fccLatticeOutside[0].error, 0.03);
   expectWithin(of('fccFamilyWithGrains').medianError, strengthErrors.fccWithGrains[0].error, 0.03);
 });
 
@@ -42,6 +43,10 @@ test('below 8 % misfit the value is a lower bound: most alloys are stronger', ()
 
 test('lattice friction alone lies below the yield strength of most fcc alloys', () => {
   expect(of('fccLattice').medianRatio).toBeLessThan(0.7);
+  // The text beside the value says how much stronger the six alloys of the family are.
+  const { n, farthestRatio } = of('fccFamilyLattice');
+  expect(n).toBe(6);
+  expectWithin(1 / farthestRatio, 13, 1);
 });
 
 test('above 800 °C barely half lie within a factor of 1.5', () => {

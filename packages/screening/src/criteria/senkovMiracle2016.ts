@@ -19,5 +19,6 @@ export const senkovMiracle2016: Criterion = {
     where: 'J. Alloys Compd. 658, 603',
     checked: 'from memory',
   },
-  caution: 'It rests on Miedema’s model of the compounds, which is off by some 10 kJ/mol.',
+  caution:
+    'It rests on Miedema’s model of the compounds, which is off by some 10 kJ/mol, and it is blind to demixing: elements that repel each other, as copper and molybdenum do, meet it.',
 };

@@ -4,7 +4,7 @@ import { contains, range } from '../predicate.ts';
 /**
  * The range of valence electrons in which alloys with chromium or vanadium form σ when they are
  * annealed.
- * @source Tsai, Tsai, Tsai, Lin, Yeh & others, Mater. Res. Lett. 1 (2013) 207 (from memory)
+ * @source Tsai et al., Mater. Res. Lett. 1 (2013) 207 (from memory)
  */
 export const tsai2013: Criterion = {
   id: 'tsai2013',

@@ -18,5 +18,6 @@ export const ye2015: Criterion = {
     where: 'Scr. Mater. 104, 53',
     checked: 'from memory',
   },
-  caution: 'The bound belongs to the radius set that it was found with.',
+  caution:
+    'The bound belongs to the radius set that it was found with, and to its entropy of packing: with the full hard-sphere term, as the paper has it (from memory), φ comes out some 7 % higher than here.',
 };

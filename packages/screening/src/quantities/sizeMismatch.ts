@@ -4,7 +4,7 @@ import type { Quantity } from '../quantity.ts';
 /**
  * Size mismatch δ (%), the relative spread of the metallic radii r (pm), c mole fractions:
  *   δ = 100 √( Σ cᵢ (1 − rᵢ/r̄)² ),   r̄ = Σ cᵢ rᵢ.
- * δ belongs to its radius set: manganese's radius alone moves CoCrFeMnNi from 1.1 to 3.3 %.
+ * δ belongs to its radius set: another set gives CoCrFeMnNi 1.1 instead of 3.3 %, most of it manganese's radius.
  *
  * The variance is formed as Σᵢ<ⱼ cᵢcⱼ(rᵢ − rⱼ)², which equals Σ cᵢrᵢ² − r̄² but does not
  * cancel: for CoCrFeNi the difference of squares is wrong by 7e-12, more than the 1e-12

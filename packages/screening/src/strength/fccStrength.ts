@@ -26,8 +26,10 @@ export function fccStrength(
   }
   const temperature = conditionValue('serviceTemperature', conditions);
   if (!hasGrains(conditions)) {
-    const error = errorAt(temperature, strengthErrors.fccLattice);
-    return { value, domain, error, reason: reasons(LATTICE_ALONE, error === null && ROOM_ONLY) };
+    const { fccLatticeInside, fccLatticeOutside } = strengthErrors;
+    const error = errorAt(temperature, family ? fccLatticeInside : fccLatticeOutside);
+    const low = family && MOSTLY_GRAINS;
+    return { value, domain, error, reason: reasons(LATTICE_ALONE, low, error === null && ROOM_ONLY) };
   }
   const error = family ? errorAt(temperature, strengthErrors.fccWithGrains) : null;
   return { value, domain, error, reason: reasons(!family && GUESS, family && error === null && ROOM_ONLY) };
@@ -35,6 +37,8 @@ export function fccStrength(
 
 const LATTICE_ALONE =
   'Friction of the lattice alone: no grain size is given, so what grain boundaries add is not in it.';
+const MOSTLY_GRAINS =
+  'Of Co, Cr, Fe, Mn and Ni alone six published alloys are stronger by factors of 2.6 to 13.';
 const GUESS =
   'What grain boundaries add is known for CoCrFeMnNi; for other elements it is a guess, and the value with it.';
 const ROOM_ONLY = 'The error was measured near room temperature only.';

@@ -65,10 +65,11 @@ describe('bcc', () => {
 });
 
 describe('fcc', () => {
-  test('without a grain size is the friction of the lattice, 45 % off as a yield strength', () => {
+  test('without a grain size is the friction of the lattice, and the error as a yield strength that of the kind', () => {
     const { fcc } = of('CoCrFeMnNi');
-    expect(fcc).toMatchObject({ domain: 'inside', error: 0.45 });
-    expect(fcc.reason).toContain('Friction of the lattice alone');
+    expect(fcc).toMatchObject({ domain: 'inside', error: 0.73 });
+    expect(fcc.reason).toMatch(/^Friction of the lattice alone.*stronger by factors of 2\.6 to 13\.$/);
+    expect(of('CoCrCuFeNi').fcc).toMatchObject({ domain: 'outside', error: 0.37 });
   });
   test('with a grain size is 36 % off inside the family, a guess outside', () => {
     expect(of('CoCrFeMnNi', { grainSize: 10 }).fcc).toMatchObject({
