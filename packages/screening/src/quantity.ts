@@ -37,4 +37,6 @@ export interface Quantity {
   source: Source;
   /** What to beware of when reading or limiting it. */
   caution?: string;
+  /** It means nothing of alloys where another quantity, of kept candidates, is above `max`: the formula goes on all the same. */
+  basis?: { quantity: string; max: number };
 }

@@ -21,6 +21,7 @@ import { lateQuantities } from '@tiegel/insight/late';
 import { columnsOf, conditions, ownQuantities, quantities, quantityFinder } from '@tiegel/screening';
 import { conditionsAsked } from './conditionsAsked.ts';
 import { gridFaults, unreachableFaults, valueFaults } from './faults.ts';
+import { groundNotices } from './groundNotices.ts';
 import type { LabData } from './labData.ts';
 import { namedIn, ownOf } from './namedIn.ts';
 
@@ -87,7 +88,7 @@ export function checkGrid(request: unknown, data: LabData, maxPoints: number): C
   refuse([...valueFaults(plan), ...gridFaults(points, maxPoints)]);
   const named = namedIn(data.prices?.currency ?? null, ownOf(plan));
   return {
-    ...{ plan, grid, notices },
+    ...{ plan, grid, notices: [...notices, ...groundNotices(plan)] },
     prepared: prepare(plan),
     systems: countSystems(grid),
     points: Number(points),

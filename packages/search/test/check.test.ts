@@ -139,3 +139,15 @@ test('conditions move what is provably out of reach', () => {
   expect(brief(faultsOf(question({ limits })))).toEqual(['search/limit-unreachable /limits/0']);
   expect(faultsOf(question({ limits, conditions: { serviceTemperature: 1800 } }))).toEqual([]);
 });
+
+test('a ranking by the phase estimate says where that means nothing, unless such alloys are left out', () => {
+  const asked = question({ rank: [{ quantity: 'singlePhaseEstimate', prefer: 'high' }] });
+  const { notices } = checkSearch(asked, { prices: demoPrices }, 1e9);
+  expect(notices).toEqual([
+    expect.stringMatching(
+      /^Estimate of one solid solution means nothing of alloys whose distance to nearest published alloy is above 0\.22, and/,
+    ),
+  ]);
+  const narrowed = { ...asked, keptOnly: [{ quantity: 'nearestDistance', max: 0.22 }] };
+  expect(checkSearch(narrowed, { prices: demoPrices }, 1e9).notices).toEqual([]);
+});

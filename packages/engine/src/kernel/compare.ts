@@ -447,17 +447,33 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
     if (operation.kind === 'choose') return choiceOf(operation, isNumber);
     if (operation.kind === 'divide') {
       const both = [operation.left, bare(operation.right)];
-      return all(...both.map(isNumber), any(...both.map(isApart)));
+      const oneIsFinite = both.every(mayBeInfinite) ? any(...both.map(isFiniteNode)) : always;
+      return all(...both.map(isNumber), any(...both.map(isApart)), oneIsFinite);
     }
     if (operation.kind === 'lesser' || operation.kind === 'greater') {
       return all(isNumber(operation.left), isNumber(operation.right));
     }
     if ('of' in operation && operation.kind !== 'away') {
-      const signed = ['squareRoot', 'logarithm', 'power'].includes(operation.kind);
+      const signed =
+        operation.kind === 'power'
+          ? !Number.isInteger(operation.exponent)
+          : operation.kind === 'squareRoot' || operation.kind === 'logarithm';
       return signed ? notNegative(operation.of) : isNumber(operation.of);
     }
-    if ('left' in operation) return all(isFiniteNode(operation.left), isFiniteNode(operation.right));
+    if ('left' in operation) {
+      const { kind, left, right } = operation;
+      const numbers = all(isNumber(left), isNumber(right));
+      if (kind === 'multiply') return all(numbers, isDefined(left, right), isDefined(right, left));
+      // ∞ − ∞
+      if (!mayBeInfinite(left) || !mayBeInfinite(right)) return numbers;
+    }
     return nodeAtom(node, '>=', Number.NEGATIVE_INFINITY, 0);
+  }
+
+  /** Whether one side of a product is not infinite where the other is 0; no more is asked of it. */
+  function isDefined(one: Node, other: Node): Test {
+    if (!mayBeInfinite(one) || other.least > 0) return always;
+    return any(isFiniteNode(one), isApart(other));
   }
 
   /** Whether a node is not 0. */
@@ -483,7 +499,8 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
         return choiceOf(operation, isFiniteNode);
       case 'divide': {
         const below = bare(operation.right);
-        return all(isFiniteNode(operation.left), isFiniteNode(below), isApart(below));
+        // Over an infinite divisor it is 0.
+        return all(isFiniteNode(operation.left), isNumber(below), isApart(below));
       }
       case 'squareRoot':
         return all(isFiniteNode(operation.of), notNegative(operation.of));
@@ -579,6 +596,11 @@ function rootOf(node: Node): { factor: number; of: Node } | null {
   if (factor === null || factor < 0) return null;
   const inner = rootOf(left === null ? operation.left : operation.right);
   return inner && { factor: factor * inner.factor, of: inner.of };
+}
+
+/** A node that may be infinite has an infinite end. */
+function mayBeInfinite({ low, high, mayLack }: Node): boolean {
+  return mayLack && !(Number.isFinite(low) && Number.isFinite(high));
 }
 
 /** Whether a node may be NaN, and not only infinite. */

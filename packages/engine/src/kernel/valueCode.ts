@@ -130,6 +130,7 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
       case 'exponential':
         pushAtLeast(operation.of, -LARGEST_EXPONENT);
         emitExponential(code);
+        pushLimits(operation.of, 0, Number.POSITIVE_INFINITY);
         return;
       case 'powerOfTwo':
         pushAtLeast(operation.of, -LARGEST_POWER_OF_TWO);
@@ -184,43 +185,63 @@ export function valueCode(code: Code, sources: Sources, outer = new Map<string, 
     else code.op(both ? 'f64x2.max' : 'f64x2.pmax');
   }
 
-  /** NaN below 0; at 0 only where the canonical evaluator decides anyway. */
+  /** Replaces the value on the stack by what it is where another is −∞, ∞ or NaN; the instructions before know finite ones alone. */
+  function pushLimits(of: Node, atLeast: number | null, atGreatest: number): void {
+    if (!of.mayLack) return;
+    if (atLeast !== null) {
+      code.splat(atLeast);
+      push(of);
+      code.splat(Number.NEGATIVE_INFINITY).op('f64x2.gt', 'v128.bitselect');
+    }
+    code.splat(atGreatest);
+    push(of);
+    code.splat(Number.POSITIVE_INFINITY).op('f64x2.lt', 'v128.bitselect').splat(Number.NaN);
+    push(of);
+    push(of);
+    code.op('f64x2.ge', 'v128.bitselect');
+  }
+
+  /** NaN below 0, −∞ at 0. */
   function pushLogarithm(of: Node): void {
     push(of);
     emitLogarithm(code);
-    if (of.low >= 0 && of.least > 0 && !of.mayLack) return;
-    code.splat(Number.NaN);
+    pushLimits(of, null, Number.POSITIVE_INFINITY);
+    pushFromZero(of, Number.NEGATIVE_INFINITY);
+  }
+
+  /** Replaces the value on the stack by what it is where another is 0, and by NaN where that is less or NaN. */
+  function pushFromZero(of: Node, atZero: number): void {
+    if (of.low > 0 && of.least > 0 && !of.mayLack) return;
+    code.splat(atZero);
+    push(of);
+    code.splat(0).op('f64x2.gt', 'v128.bitselect').splat(Number.NaN);
     push(of);
     code.splat(0).op('f64x2.ge', 'v128.bitselect');
   }
 
+  /** @throws Unprovable for whole powers beyond 4 and below 0 of what may be negative: through logarithms they have no value */
   function pushPower(of: Node, exponent: number): void {
     if (Number.isInteger(exponent) && exponent >= 0 && exponent <= 4) {
       push(of);
       const base = code.local('v128');
       code.set(base);
-      // 0 · x keeps what is NaN so.
-      if (exponent === 0) code.get(base).splat(0).op('f64x2.mul').splat(1).op('f64x2.add');
+      if (exponent === 0)
+        code.splat(1).splat(Number.NaN).get(base).get(base).op('f64x2.ge', 'v128.bitselect');
       for (let factor = 0; factor < exponent; factor += 1) {
         code.get(base);
         if (factor > 0) code.op('f64x2.mul');
       }
       return;
     }
+    if (Number.isInteger(exponent) && of.low < 0) throw new Unprovable();
     push(of);
     emitLogarithm(code);
     code.splat(exponent).op('f64x2.mul');
     code.splat(-LARGEST_EXPONENT).op('f64x2.pmax').splat(LARGEST_EXPONENT).op('f64x2.pmin');
     emitExponential(code);
-    if (of.least > 0 && of.low > 0 && !of.mayLack) return;
-    // What is 0 stays 0, or becomes infinite; what is negative or NaN becomes NaN.
-    const power = code.local('v128');
-    code.set(power);
-    code.get(power).splat(exponent > 0 ? 0 : Number.POSITIVE_INFINITY);
-    push(of);
-    code.splat(0).op('f64x2.gt', 'v128.bitselect').splat(Number.NaN);
-    push(of);
-    code.splat(0).op('f64x2.ge', 'v128.bitselect');
+    const [atZero, atGreatest] = exponent > 0 ? [0, Number.POSITIVE_INFINITY] : [Number.POSITIVE_INFINITY, 0];
+    pushLimits(of, null, atGreatest);
+    pushFromZero(of, atZero);
   }
 
   function pushChoice({ when, then, otherwise }: Extract<Node['operation'], { kind: 'choose' }>): void {

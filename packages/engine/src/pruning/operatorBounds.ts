@@ -53,6 +53,13 @@ export function operatorBound(affine: Affine, to: number, step: OperatorStep): B
   }
 }
 
+/** Whether all that two steps make is a multiple of the second; 0 · ∞ has no value. */
+function isFactorOf({ low, high, missing }: Affine, step: number, of: number): boolean {
+  const factor = low[step]!;
+  if (factor !== high[step] || missing[step] !== never || !Number.isFinite(factor)) return false;
+  return factor !== 0 || isFinitePair(low[of]!, high[of]!);
+}
+
 /** factor · (step of), its ends rounded as the evaluator rounds. */
 function scale(affine: Affine, to: number, of: number, factor: number, missing: number): void {
   const [one, other] = [factor * affine.low[of]!, factor * affine.high[of]!];
@@ -95,15 +102,13 @@ function addBound(affine: Affine, to: number, a: number, b: number, sign: 1 | -1
 }
 
 const orElse = (value: number, other: number) => (Number.isNaN(value) ? other : value);
-const isConstant = ({ low, high, missing }: Affine, step: number) =>
-  low[step] === high[step] && missing[step] === never;
 
 /** The four products of ends decide; in between, the envelope of a product over a rectangle (McCormick). */
 function productBound(affine: Affine, to: number, a: number, b: number): Bound {
   const { low, high, missing } = affine;
   return () => {
-    if (isConstant(affine, a) && Number.isFinite(low[a]!)) return scale(affine, to, b, low[a]!, missing[b]!);
-    if (isConstant(affine, b) && Number.isFinite(low[b]!)) return scale(affine, to, a, low[b]!, missing[a]!);
+    if (isFactorOf(affine, a, b)) return scale(affine, to, b, low[a]!, missing[b]!);
+    if (isFactorOf(affine, b, a)) return scale(affine, to, a, low[b]!, missing[a]!);
     const [al, ah, bl, bh] = [low[a]!, high[a]!, low[b]!, high[b]!];
     const lacks = Math.max(missing[a]!, missing[b]!);
     if (lacks === always) return setFlat(affine, to, 0, 0, always);

@@ -42,8 +42,7 @@ export interface Phase {
 
 /** Up to here the basis is good, and weak up to the next, as shares of atoms that differ. */
 const NEAR = 0.15;
-/** Farther from every alloy of the training data too few were known to say what the estimate is worth (byDistance of the report). */
-const FARTHEST = 0.22;
+const FARTHEST = quantityOf('singlePhaseEstimate').basis!.max;
 /** A distance that lies on a border up to rounding counts as within it. */
 const ROUNDING = 1e-9;
 

@@ -27,6 +27,8 @@ export const singlePhaseEstimate: Quantity = {
     where: 'Sci. Data 7, 430 (data)',
     checked: 'ours, no source',
   },
+  // Farther from every alloy of the training data too few were known to say what it is worth (evidence.md).
+  basis: { quantity: 'nearestDistance', max: 0.22 },
   caution:
     'Says nothing of processing and annealing, and has no basis far from published alloys: see the distance to the nearest. Alloys are published because somebody thought them worth melting.',
 };

@@ -21,6 +21,10 @@ const quantitySchema = z
       checked: z.string().describe('How far anybody compared the formula with the source'),
     }),
     caution: z.string().nullable(),
+    basis: z
+      .object({ quantity: z.string(), max: z.number() })
+      .optional()
+      .describe('It means nothing of alloys where this late quantity is above max'),
     needs: z.object({
       elements: z.array(z.string()).describe('Columns of element data that the formula reads'),
       pairs: z.array(z.string()).describe('Columns of pair data that the formula reads'),

@@ -1,3 +1,4 @@
+import { isGroundless } from '../alloy/isGroundless.ts';
 import { likelyInWords } from '../alloy/verdict/likelyInWords.ts';
 import { isSame, reportsInWords } from '../alloy/verdict/publishedInWords.ts';
 import { formatNumber, noValue } from '../numbers/formatNumber.ts';
@@ -153,11 +154,17 @@ function competitors({ alloys }: Told): CompareRow[] {
 }
 
 function quantityRows({ alloys, quantities, typical, currency }: Told): CompareRow[] {
-  return quantities.map(({ id, name, symbol, unit, decimals }) => {
-    const values = alloys.map((alloy) => alloy.values[id] ?? null);
+  return quantities.map((quantity) => {
+    const { id, name, symbol, unit, decimals } = quantity;
+    const values = alloys.map(({ values: all, explanation }) =>
+      isGroundless(quantity, explanation) ? null : (all[id] ?? null),
+    );
     return {
       ...{ id, name, symbol, unit: unitText(unit, currency), numeric: true },
-      cells: values.map((value) => ({ value, text: formatNumber(value, decimals) })),
+      cells: values.map((value, place) => ({
+        value,
+        text: isGroundless(quantity, alloys[place]!.explanation) ? 'no basis' : formatNumber(value, decimals),
+      })),
       difference: differenceOf(values, typical?.[id] ?? null),
     };
   });

@@ -8,6 +8,7 @@ import type { QuantityView } from '../../server/types.ts';
 import { Notation } from '../../words/Notation.tsx';
 import type { AlloyState } from '../alloyState.ts';
 import { conditionsInWords } from '../conditionsInWords.ts';
+import { isGroundless } from '../isGroundless.ts';
 import { OwnPairSources } from './OwnPairSources.tsx';
 import { QuantityOrigin } from './QuantityOrigin.tsx';
 import { sourceInWords } from './sourceInWords.ts';
@@ -24,7 +25,8 @@ interface QuantityLineProps {
 export function QuantityLine({ alloy, quantity, weighed }: QuantityLineProps) {
   const [open, setOpen] = useState(false);
   const { name, symbol, unit, decimals, meaning, caution, notation, source, needs, id } = quantity;
-  const value = alloy.values[id] ?? null;
+  const groundless = isGroundless(quantity, alloy.explanation);
+  const value = groundless ? null : (alloy.values[id] ?? null);
   const typical = alloy.typical?.[id] ?? null;
   const printed = unitText(unit, alloy.prices?.currency);
   return (
@@ -35,12 +37,15 @@ export function QuantityLine({ alloy, quantity, weighed }: QuantityLineProps) {
         </span>
         <span className="quantity-name">{name}</span>
         <span className="quantity-value">
-          {formatNumber(value, decimals)} <span className="quantity-unit">{printed}</span>
+          {groundless ? 'no basis' : formatNumber(value, decimals)}{' '}
+          <span className="quantity-unit">{printed}</span>
         </span>
         <span className="quantity-strip">
           {typical && value !== null ? <TypicalStrip value={value} typical={typical} /> : null}
         </span>
-        <span className="quantity-meaning">{value === null ? whyNone(alloy, id) : meaning}</span>
+        <span className="quantity-meaning">
+          {groundless ? farFromAll : value === null ? whyNone(alloy, id) : meaning}
+        </span>
       </summary>
       <div className="quantity-words">
         <p className="formula">
@@ -73,6 +78,9 @@ export function QuantityLine({ alloy, quantity, weighed }: QuantityLineProps) {
     </details>
   );
 }
+
+const farFromAll =
+  'The formula gives a number, but the alloy lies too far from every published one for it to mean anything.';
 
 /** Why there is no value: what is not known, or that the formula has none here. */
 function whyNone({ composition, facts, prices }: AlloyState, id: string): string {

@@ -1,0 +1,23 @@
+import type { Plan } from '@tiegel/contract';
+import { printedUnit } from '@tiegel/contract/terms';
+import { lateQuantities } from '@tiegel/insight/late';
+import { quantityFinder } from '@tiegel/screening';
+import { ownOf } from './namedIn.ts';
+
+/** What must be said before a search by a quantity that means nothing of some alloys: they are counted and ranked all the same. */
+export function groundNotices(plan: Pick<Plan, 'specification' | 'columns'>): string[] {
+  const { limits, rank, front = [], keptOnly = [] } = plan.specification;
+  const quantityOf = quantityFinder(ownOf(plan));
+  const asked = new Set([...limits, ...rank, ...front].map(({ quantity }) => quantity));
+  return [...asked].flatMap((id) => {
+    const { name, basis } = quantityOf(id);
+    const late = basis && lateQuantities.find((one) => one.id === basis.quantity);
+    if (!late) return [];
+    if (keptOnly.some(({ quantity, max }) => quantity === late.id && max !== undefined && max <= basis.max))
+      return [];
+    const most = `${basis.max}${late.unit === '' ? '' : ` ${printedUnit(late.unit)}`}`;
+    return [
+      `${name} means nothing of alloys whose ${late.name.toLowerCase()} is above ${most}, and they are ranked all the same. Ask of what is kept (“keptOnly”) ${late.id} up to ${most} to leave them out.`,
+    ];
+  });
+}

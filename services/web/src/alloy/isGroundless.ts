@@ -1,0 +1,7 @@
+import type { Explanation } from '../server/alloyTypes.ts';
+import type { QuantityView } from '../server/types.ts';
+
+/** Whether a quantity means nothing of an alloy, since that lies too far from all that it was learnt from; false while nobody knows. */
+export function isGroundless({ basis }: QuantityView, explanation: Explanation | null): boolean {
+  return basis?.quantity === 'nearestDistance' && explanation?.phase.basis === 'none';
+}
