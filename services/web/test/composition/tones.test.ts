@@ -24,4 +24,5 @@ test.each([
   const shown = (alloy.match(/[A-Z][a-z]?/g) ?? []).sort().map((symbol) => tones[symbol]!);
   const steps = shown.slice(1).map((tone, index) => Math.abs(tone - shown[index]!));
   expect(Math.min(...steps)).toBeGreaterThanOrEqual(3);
+  expect(new Set(shown).size).toBe(shown.length);
 });
