@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { problem } from '@tiegel/contract/terms';
@@ -105,8 +105,20 @@ function temporaryFile(): { file: string; remove: () => void } {
 /** Makes the folder of a file. Throws store/unreachable. */
 export function makeFolder(file: string): void {
   try {
-    mkdirSync(dirname(file), { recursive: true });
+    makeStepByStep(dirname(file));
   } catch (error) {
     throw problem('store/unreachable', { file, why: (error as Error).message });
+  }
+}
+
+/** Told to make every folder above as well, Node tries for ever where there can be none, as in /proc. */
+function makeStepByStep(folder: string): void {
+  if (existsSync(folder)) return;
+  makeStepByStep(dirname(folder));
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    // Somebody else may just have made it.
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
   }
 }

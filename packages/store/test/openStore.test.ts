@@ -33,6 +33,18 @@ test('the folder of a new file is made', () => {
   expect(existsSync(file)).toBe(true);
 });
 
+test('a folder that cannot be made is told at once, also where nobody can make one', () => {
+  const open = `
+    import { openStore } from '${join(import.meta.dirname, '../src/index.ts')}';
+    try { openStore({ file: '/proc/no/such/searches.db', columns: [] }); }
+    catch (error) { console.log(error.faults[0].code); }`;
+  // In a process of its own, for one that asks for ever listens to nobody.
+  const told = execFileSync(process.execPath, ['--input-type=module', '-e', open], {
+    ...{ timeout: 20_000, killSignal: 'SIGKILL', encoding: 'utf8' },
+  });
+  expect(told).toBe('store/unreachable\n');
+});
+
 test('a second store on the same file is refused while the first is open', () => {
   const file = freshFile();
   const first = openStore({ file, columns });
