@@ -875,6 +875,13 @@ export const problems = {
     text: ({ file }: { file: string }) => `The file ${file} is there already.`,
     remedy: 'Name another file, or say --overwrite to lose what is in it.',
   },
+  'file/not-replaceable': {
+    status: 400,
+    exit: 1,
+    text: ({ file, what }: { file: string; what: string }) =>
+      `${file} is ${what}, which a file must not take the place of.`,
+    remedy: 'Name a file, or say - for standard output and let the shell lead that there.',
+  },
   'file/unwritable': {
     status: 400,
     exit: 1,

@@ -1,21 +1,31 @@
-import { createWriteStream, existsSync, renameSync, rmSync } from 'node:fs';
+import {
+  createWriteStream,
+  lstatSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  type Stats,
+  statSync,
+} from 'node:fs';
 import type { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { problem } from '@tiegel/contract/terms';
 import { placeOf } from '../input/readText.ts';
+import { whyUnwritten } from './whyUnwritten.ts';
 
 /**
- * Writes a file whole or not at all: it bears its name only when all of it is there.
+ * Writes a file whole or not at all: it bears its name only when all of it is there. Where the name is a
+ * link, the file that it leads to is replaced and the link stays.
  * @returns its length in bytes
- * @throws ProblemError file/exists where it is there and was not to be written over, file/unwritable
+ * @throws ProblemError as refuseExisting does, file/unwritable
  */
 export async function writeInto(
   file: string,
   content: Readable,
   { overwrite = false } = {},
 ): Promise<number> {
-  const place = placeOf(file);
   refuseExisting(file, { overwrite });
+  const place = behindLinks(file);
   const unfinished = `${place}.${process.pid}.unfinished`;
   const remove = () => rmSync(unfinished, { force: true });
   // A signal ends the program at once, without the way through 'finally'.
@@ -28,27 +38,38 @@ export async function writeInto(
   } catch (error) {
     const { code, syscall } = error as NodeJS.ErrnoException;
     if (code === undefined || syscall === undefined) throw error;
-    throw problem('file/unwritable', { file, why: whyNot(error as NodeJS.ErrnoException) });
+    throw problem('file/unwritable', { file, why: whyUnwritten(error as NodeJS.ErrnoException) });
   } finally {
     remove();
     process.off('exit', remove);
   }
 }
 
-/** Throws file/exists: told before anything is worked out. */
+/**
+ * Told before anything is worked out. A file takes the place of what bore its name: a device or a pipe would be
+ * gone, whoever reads it would wait for ever.
+ * @throws ProblemError file/exists, file/not-replaceable, file/unwritable for a folder and for a link to nothing
+ */
 export function refuseExisting(file: string, { overwrite = false }: { overwrite?: boolean }): void {
-  if (!overwrite && existsSync(placeOf(file))) throw problem('file/exists', { file });
+  const place = placeOf(file);
+  const there = statSync(place, { throwIfNoEntry: false });
+  if (there === undefined) {
+    if (lstatSync(place, { throwIfNoEntry: false }) !== undefined)
+      throw problem('file/unwritable', { file, why: 'it is a link to a place where nothing is' });
+    return;
+  }
+  if (there.isDirectory()) throw problem('file/unwritable', { file, why: 'it is a folder' });
+  if (!there.isFile()) throw problem('file/not-replaceable', { file, what: kindOf(there) });
+  if (!overwrite) throw problem('file/exists', { file });
 }
 
-function whyNot({ code, message }: NodeJS.ErrnoException): string {
-  const words: Record<string, string> = {
-    ENOENT: 'its folder is not there',
-    ENOTDIR: 'its folder is a file',
-    EISDIR: 'it is a folder',
-    EACCES: 'the folder may not be written in',
-    EPERM: 'the folder may not be written in',
-    EROFS: 'the folder may only be read',
-    ENOSPC: 'the disk is full',
-  };
-  return words[code ?? ''] ?? message;
+function behindLinks(file: string): string {
+  const place = placeOf(file);
+  return lstatSync(place, { throwIfNoEntry: false })?.isSymbolicLink() ? realpathSync(place) : place;
+}
+
+function kindOf(there: Stats): string {
+  if (there.isFIFO()) return 'a named pipe';
+  if (there.isSocket()) return 'a socket';
+  return 'a device';
 }
