@@ -882,6 +882,12 @@ export const problems = {
       `${file} is ${what}, which a file must not take the place of.`,
     remedy: 'Name a file, or say - for standard output and let the shell lead that there.',
   },
+  'output/refused': {
+    status: 500,
+    exit: 2,
+    text: ({ why }: { why: string }) => `Standard output does not take what is written: ${why}.`,
+    remedy: 'Make room where it leads to, or lead it elsewhere.',
+  },
   'file/unwritable': {
     status: 400,
     exit: 1,

@@ -1,4 +1,7 @@
 import { once } from 'node:events';
+import { problem } from '@tiegel/contract/terms';
+import { tellFaults } from './tellFaults.ts';
+import { whyUnwritten } from './whyUnwritten.ts';
 
 /**
  * Writes to standard output piece by piece, waiting where the reader is slower, so that a million
@@ -12,10 +15,13 @@ export async function standardOutput(
   }
 }
 
-/** A reader that has enough (`tiegel ... | head`) is no fault: the program ends at once, with 0. */
+/**
+ * Ends the program at once where standard output takes no more: a reader that has enough (`tiegel ... | head`)
+ * is no fault, all else is told, such as a disk that is full. Whoever writes there need not look after it.
+ */
 export function endWithReader(): void {
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-    process.exit(0);
+    if (error.code === 'EPIPE') process.exit(0);
+    process.exit(tellFaults(problem('output/refused', { why: whyUnwritten(error) })));
   });
 }
