@@ -1,6 +1,6 @@
 import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { problems } from '@tiegel/contract';
+import { fault, type ProblemCode, problems } from '@tiegel/contract';
 import { expect, test } from 'vitest';
 
 const root = join(import.meta.dirname, '../..');
@@ -44,6 +44,29 @@ test('every code is provoked by a test', () => {
     .map((file) => readFileSync(join(root, file), 'utf8'))
     .join('\n');
   expect(codes.filter((code) => !tests.includes(code))).toEqual([]);
+});
+
+test('who asks at the terminal is told a command where a program is told a route', () => {
+  const asked: ProblemCode[] = [
+    ...(['charge/not-found', 'import/unknown', 'melt/not-found', 'search/unknown'] as const),
+    ...(['shortlist/unknown', 'quantity/unknown', 'expression/unknown-name'] as const),
+  ];
+  const commands = globSync('services/cli/src/commands/*.ts', { cwd: root })
+    .map((file) => readFileSync(join(root, file), 'utf8'))
+    .join('\n');
+  for (const code of asked) {
+    const { remedy } = fault(code);
+    const [, command] = /"([\w-]+(?: [a-z]+)?)\b[^"]*" and GET \/api\/v1/.exec(remedy) ?? [code];
+    for (const word of command!.split(' ')) expect(commands).toContain(`'${word}'`);
+  }
+});
+
+test('what becomes of a search that has no candidates hangs on its state', () => {
+  const remedyOf = (state: string) => fault('search/not-finished', { state }).remedy;
+  expect(remedyOf('cancelled')).toMatch(/^Start .* anew/);
+  for (const state of ['paused', 'failed']) expect(remedyOf(state)).toMatch(/^Resume it.*"searches resume"/);
+  for (const state of ['waiting', 'running'])
+    expect(remedyOf(state)).toMatch(/^Wait until the search is done/);
 });
 
 test('every remedy that needs no values is a whole sentence', () => {

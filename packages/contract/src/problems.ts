@@ -127,7 +127,9 @@ export const problems = {
     text: ({ id, near }: { id: string; near?: string; known?: string }) =>
       `There is no quantity "${id}"${near === undefined ? '.' : `: did you mean "${near}"?`}`,
     remedy: ({ known }: { id: string; near?: string; known?: string }) =>
-      known === undefined ? 'Use an id that GET /api/v1/quantities lists.' : `Use one of these: ${known}.`,
+      known === undefined
+        ? 'Use an id that "screen CoNi --json" and GET /api/v1/quantities list.'
+        : `Use one of these: ${known}.`,
   },
   'quantity/late': {
     status: 400,
@@ -244,7 +246,7 @@ export const problems = {
     exit: 1,
     text: ({ number }: { number: string }) => `There is no charge sheet with the number ${number}.`,
     remedy:
-      'Their numbers look like C-0007; the page Charge and GET /api/v1/charge-sheets list those that were saved.',
+      'Their numbers look like C-0007; the page Charge, "charge-sheets list" and GET /api/v1/charge-sheets list those that were saved.',
   },
   'charge/cannot-be-met': {
     status: 400,
@@ -280,7 +282,7 @@ export const problems = {
     status: 404,
     exit: 1,
     text: ({ number }: { number: string | number }) => `There is no import ${number}.`,
-    remedy: 'GET /api/v1/imports lists them; in the terminal: tiegel data imports.',
+    remedy: 'The page Data, "data imports" and GET /api/v1/imports list them.',
   },
   'import/refused': {
     status: 422,
@@ -329,19 +331,19 @@ export const problems = {
     status: 404,
     exit: 1,
     text: ({ id }: { id: string }) => `There is no shortlist with the id ${id}.`,
-    remedy: 'GET /api/v1/shortlists lists those that there are.',
+    remedy: 'The page Shortlists, "shortlist list" and GET /api/v1/shortlists list those that there are.',
   },
   'shortlist/no-entry': {
     status: 400,
     exit: 1,
     text: ({ entry }: { entry: string }) => `The shortlist has no entry ${entry}.`,
-    remedy: 'Add it first, with a change of the kind "add".',
+    remedy: 'Add it first, with "shortlist add" or a change of the kind "add".',
   },
   'melt/not-found': {
     status: 404,
     exit: 1,
     text: ({ id }: { id: string }) => `There is no melt with the id ${id}.`,
-    remedy: 'The page Melts and GET /api/v1/melts list those that were recorded.',
+    remedy: 'The page Melts, "melt list" and GET /api/v1/melts list those that were recorded.',
   },
   'melt/changed-meanwhile': {
     status: 409,
@@ -391,7 +393,7 @@ export const problems = {
     status: 404,
     exit: 1,
     text: ({ id }: { id: string }) => `There is no attachment with the id ${id}.`,
-    remedy: 'Its page and GET /api/v1/melts/ID list the attachments of a melt; load the page again.',
+    remedy: 'Its page, "melt show ID --json" and GET /api/v1/melts/ID list the attachments of a melt.',
   },
   'materials/too-large': {
     status: 413,
@@ -453,8 +455,8 @@ export const problems = {
   'request/invalid': {
     status: 400,
     exit: 1,
-    text: ({ what }: { what: string }) => `${what}.`,
-    remedy: 'See the description of the request in /api/v1/openapi.json.',
+    text: ({ what }: { what: string; right?: string }) => (what.endsWith('?') ? what : `${what}.`),
+    remedy: ({ right = 'See the description of the request in /api/v1/openapi.json.' }) => right,
   },
   'request/after-and-at': {
     status: 400,
@@ -722,13 +724,20 @@ export const problems = {
     status: 404,
     exit: 1,
     text: ({ id }: { id: string }) => `There is no search "${id}".`,
-    remedy: 'GET /api/v1/searches lists all of them.',
+    remedy: 'The page Searches, "results list" and GET /api/v1/searches list all of them.',
   },
   'search/not-finished': {
     status: 409,
     exit: 1,
     text: ({ state }: { state: string }) => `The search is ${state}: it has no candidates to show.`,
-    remedy: 'Wait until the search is done; its events tell when.',
+    remedy: ({ state }: { state: string }) => {
+      if (state === 'cancelled')
+        return 'Start the same specification anew: what is cancelled is over for good.';
+      const wait = 'wait until the search is done';
+      if (state === 'paused' || state === 'failed')
+        return `Resume it, on its page or with "searches resume", and ${wait}.`;
+      return `${wait.replace('w', 'W')}; its page shows how far it is, and "searches watch" where a service works on it.`;
+    },
   },
   'search/not-possible': {
     status: 409,
@@ -1003,7 +1012,8 @@ export const problems = {
     exit: 1,
     text: ({ place, name, near }: { place: number; name: string; near: string }) =>
       `"${name}", at character ${place} of the formula, is not a quantity${orMeant(near)}`,
-    remedy: 'Use the ids that GET /api/v1/quantities lists, and names of your own that stand before.',
+    remedy:
+      'Use the ids that "screen CoNi --json" and GET /api/v1/quantities list, and names of your own that stand before.',
   },
   'expression/unknown-function': {
     status: 400,

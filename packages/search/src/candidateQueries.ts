@@ -4,6 +4,7 @@ import { parseAlloy } from '@tiegel/elements';
 import { gridOf } from '@tiegel/engine';
 import type { CandidateSet, SearchRecord } from '@tiegel/store';
 import { type StoredNames, storedNames } from './candidateColumns.ts';
+import { unknownColumn } from './unknownColumn.ts';
 
 /** At most so many candidates a page. */
 const longestPage = 1000;
@@ -18,24 +19,25 @@ export function candidateSet({ number, state, kept, columns }: SearchRecord): {
   return { set: { search: number, kept, columns: names.all, ids: columns }, names };
 }
 
+const withoutFront = {
+  what: 'This search asked for no Pareto front, so that none of its candidates is marked',
+  right: 'Ask without it, or search anew with a "front" in the specification.',
+};
+
 type Checked = Pick<SearchRecord, 'columns' | 'specification'>;
 
 /** Throws request/invalid and request/after-and-at with every fault of a query on candidates that have these quantities. */
 export function checkQuery(query: CandidateQuery, { columns, specification }: Checked): void {
   const { front, ranges, order, limit, after, at } = query;
   const invalid = (what: string, pointer: string) => fault('request/invalid', { what }, pointer);
-  const unknown = (quantity: string, pointer: string) =>
-    invalid(`The candidates of this search have no quantity "${quantity}"`, pointer);
   const whole = (value: number, least: number, most: number) =>
     Number.isSafeInteger(value) && value >= least && value <= most;
   const faults: Fault[] = [
-    ...(front && !specification.front
-      ? [invalid('This search asked for no Pareto front, so that none of its candidates is marked', '/front')]
-      : []),
+    ...(front && !specification.front ? [fault('request/invalid', withoutFront, '/front')] : []),
     ...ranges.flatMap(({ quantity }, place) =>
-      columns.includes(quantity) ? [] : [unknown(quantity, `/ranges/${place}/quantity`)],
+      columns.includes(quantity) ? [] : [unknownColumn(quantity, columns, `/ranges/${place}/quantity`)],
     ),
-    ...(order === 'rank' || columns.includes(order) ? [] : [unknown(order, '/order')]),
+    ...(order === 'rank' || columns.includes(order) ? [] : [unknownColumn(order, columns, '/order')]),
     ...(whole(limit, 1, longestPage)
       ? []
       : [invalid(`"limit" is not a whole number from 1 to ${longestPage}`, '/limit')]),

@@ -1,6 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import type { CandidateQuery } from '@tiegel/contract';
-import { effectivePool, fault, ProblemError } from '@tiegel/contract/terms';
+import { effectivePool, ProblemError } from '@tiegel/contract/terms';
 import type { CandidateColumns, JoinedStore } from '@tiegel/store';
 import { inStore } from './candidateAnswers.ts';
 import { candidateSet, checkQuery } from './candidateQueries.ts';
@@ -10,6 +10,7 @@ import { searchDistributions } from './searchDistributions.ts';
 import type { Searches } from './searches.ts';
 import { systemsOf } from './systemsOf.ts';
 import { tradeOff } from './tradeOff.ts';
+import { unknownColumn } from './unknownColumn.ts';
 
 /** So many of the best are there in every sample. */
 const alwaysThere = 200;
@@ -100,13 +101,7 @@ export function candidateSweeps(
 function checkColumns(quantities: readonly string[], columns: readonly string[]): void {
   const faults = quantities
     .filter((id) => !columns.includes(id))
-    .map((id) =>
-      fault(
-        'request/invalid',
-        { what: `The candidates of this search have no quantity "${id}"` },
-        '/quantities',
-      ),
-    );
+    .map((id) => unknownColumn(id, columns, '/quantities'));
   if (faults.length > 0) throw new ProblemError(faults);
 }
 

@@ -119,6 +119,18 @@ test('the front goes from the best of one quantity to the best of the other', as
   expect((await tiegel([...asked, '--max', 'density=2'])).out).toContain('leave something out');
 });
 
+test('what is wrong names the option that it was written at, what was meant, and the next step here', async () => {
+  const told = async (words: string[]) => (await tiegel(['results', ...words, ...where])).error;
+  expect(await told(['show', id, '--max', 'densty=7'])).toMatch(
+    /^--max: .* no quantity "densty": did you mean "density"\?\n {2}Use one of these: .*density/,
+  );
+  expect(await told(['show', id, '--order', 'foo'])).toMatch(/^--order: .* "foo"\.\n/);
+  expect(await told(['show', id, '--front'])).toMatch(/^--front: .*\n.*"front" in the specification/);
+  expect(await told(['distributions', id, '--quantities', 'densty'])).toMatch(/^--quantities: .*"density"\?/);
+  expect(await told(['front', id, '--between', 'density=low,omga=high'])).toMatch(/^--between: .*"omega"\?/);
+  expect(await told(['show', 'none'])).toContain('"results list"');
+});
+
 test.each([
   [['front', 'ID'], 'command/usage'],
   [['front', 'ID', '--between', 'density=low'], 'command/usage'],

@@ -6,6 +6,7 @@ import { queryOf, rowsOption, type SelectionOptions, selectionOptions } from '..
 import { asFile } from '../output/asFile.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { candidatesText, searchesText, systemsText } from '../output/resultsText.ts';
+import { bySelection } from '../searching/bySelection.ts';
 import { inLaboratory } from '../searching/inLaboratory.ts';
 import type { Laboratory } from '../searching/openLaboratory.ts';
 import { resultsViews } from './resultsViews.ts';
@@ -43,7 +44,7 @@ export function resultsCommand(program: Command): void {
     .option('--into <file>', 'where the file goes, with --format; - is standard output')
     .option('--overwrite', 'the file may be there already')
     .action((id: string, options: Showing) =>
-      inLaboratory(options, async ({ results }) => {
+      bySelection(options, async ({ results }) => {
         const direction = options.descending ? 'desc' : 'asc';
         const query = { ...queryOf(options), order: options.order, direction } as const;
         const { format, into } = options;
@@ -56,7 +57,7 @@ export function resultsCommand(program: Command): void {
   selecting(named('systems', 'the best candidate of each set of elements, and what is known of it'))
     .option('--unexplored', 'only those of which nothing is published and nothing was melted here')
     .action((id: string, options: Selecting & { unexplored?: true }) =>
-      inLaboratory(options, async ({ results, melts, imports }) => {
+      bySelection(options, async ({ results, melts, imports }) => {
         const { isExplored, systemsExplored } = await import('@tiegel/search/laboratory');
         const view = results.view(id);
         const { systems } = await results.keptSystems(id, queryOf(options));

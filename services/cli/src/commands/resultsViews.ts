@@ -3,6 +3,7 @@ import type { LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { queryOf, type SelectionOptions, selectionOptions } from '../input/selectionOptions.ts';
 import { changesText } from '../output/changesText.ts';
 import { jsonText } from '../output/jsonText.ts';
+import { bySelection } from '../searching/bySelection.ts';
 import { inLaboratory } from '../searching/inLaboratory.ts';
 
 interface Selecting extends LaboratoryOptions, SelectionOptions {}
@@ -14,7 +15,7 @@ export function resultsViews(named: (name: string, description: string) => Comma
   selectionOptions(named('elements', 'in how many kept candidates each element is, and in which amounts'))
     .summary('how often each element is there, and how much')
     .action((id: string, options: Selecting) =>
-      inLaboratory(options, async ({ results }) => {
+      bySelection(options, async ({ results }) => {
         const use = await results.elementUse(id, queryOf(options));
         if (options.json) return jsonText(use);
         return (await texts()).elementUseText(results.view(id), use);
@@ -25,7 +26,7 @@ export function resultsViews(named: (name: string, description: string) => Comma
   )
     .option('--quantities <ids>', 'with commas between; else what the search ranks and limits', idsIn)
     .action((id: string, options: Selecting & { quantities?: string[] }) =>
-      inLaboratory(options, async ({ results }) => {
+      bySelection(options, async ({ results }) => {
         const { quantitiesToShow } = await import('@tiegel/search');
         const view = results.view(id);
         const asked = options.quantities ?? quantitiesToShow(view);
@@ -37,7 +38,7 @@ export function resultsViews(named: (name: string, description: string) => Comma
   selectionOptions(named('front', 'the best compromises of two quantities among the kept candidates'))
     .requiredOption('--between <quantity=wish>', 'two of them, as in density=low,omega=high', wishesIn)
     .action((id: string, options: Selecting & { between: [Wish, Wish] }) =>
-      inLaboratory(options, async ({ results }) => {
+      bySelection(options, async ({ results }) => {
         const [[first, preferFirst], [second, preferSecond]] = options.between;
         const prefer = [preferFirst, preferSecond] as const;
         const found = await results.tradeOff(id, queryOf(options), [first, second], prefer);

@@ -3,7 +3,7 @@ import type { Laboratory } from './openLaboratory.ts';
 
 /** Text piece by piece, or a file. */
 type Told = Iterable<string> | AsyncIterable<Uint8Array>;
-type Telling = (laboratory: Laboratory) => Told | Promise<Told>;
+export type Telling = (laboratory: Laboratory) => Told | Promise<Told>;
 
 /**
  * Opens the database named, which must be there, else that of the service; writes what is told from it; closes it.
