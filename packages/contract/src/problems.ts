@@ -922,7 +922,7 @@ export const problems = {
     exit: 2,
     text: ({ state, reason }: { state: string; reason: string }) => `The search is ${state}: ${reason}.`,
     remedy:
-      'Start it again: with --database it goes on where it stood, and so does one of a service with "searches resume".',
+      '"searches resume" goes on where it stood: of a database with --database FILE, else of a service. Without either, start it anew.',
   },
   'export/too-many-rows': {
     status: 400,

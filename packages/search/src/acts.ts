@@ -38,10 +38,18 @@ export function acts(store: Store, work: Work, { known, view }: Records, changed
       return view(id);
     },
     cancel: (id) => act(id, 'cancel', { finishedAt: new Date().toISOString() }, () => work.stop(id)),
-    resume: (id) =>
-      act(id, 'resume', { finishedAt: null }, ({ number }) => {
+    resume(id) {
+      const record = known(id);
+      // Left behind by a program that ended, and not taken up when this one began.
+      const left = stateAfter(record.state, 'resume') === null && work.underway(id) === undefined;
+      if (left) {
+        work.carry(record);
+        return view(id);
+      }
+      return act(id, 'resume', { finishedAt: null }, ({ number }) => {
         store.ledger.forgetFailures(number);
         work.carry(known(id));
-      }),
+      });
+    },
   };
 }

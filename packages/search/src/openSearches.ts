@@ -26,6 +26,8 @@ export const DEFAULT_MAX_POINTS = 1e13;
  *   one survives restarts and goes before this); null for none. Default: the demonstration list.
  * - `columns`: of element data of one's own, beside those that somebody entered in the store.
  * - `maxPoints`: a search of more grid points is refused with its count.
+ * - `takeUp`: whether the unfinished searches of the store go on by themselves; false for who works only on
+ *   what it is asked for: the others are left as they are, for `resume`. Default: true.
  * - `pointsPerChunk`: how many points a worker gets at a time; left out, as many as it scores in a second.
  *
  * Whoever opened store and queue closes them, in this order: searches, queue, store.
@@ -36,12 +38,13 @@ export interface SearchesOptions {
   prices?: PriceList | null;
   columns?: readonly OwnColumn[];
   maxPoints?: number;
+  takeUp?: boolean;
   pointsPerChunk?: number;
 }
 
-/** Takes up every unfinished search of the store and answers to requests until it is closed. */
+/** Takes up the unfinished searches of the store and answers to requests until it is closed. */
 export async function openSearches(options: SearchesOptions): Promise<Searches> {
-  const { store, queue, maxPoints = DEFAULT_MAX_POINTS, pointsPerChunk = null } = options;
+  const { store, queue, maxPoints = DEFAULT_MAX_POINTS, takeUp = true, pointsPerChunk = null } = options;
   const rates = estimates();
   const watching = watchers((id) => ({ view: standing.view(id), sequence: standing.known(id).sequence }));
   const working = work(store, queue, { changed: watching.changed, learn: rates.learn });
@@ -52,7 +55,7 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
   const data = () => ({ prices: prices(), columns: columns(), pairs: pairs() });
   const parts = { store, queue, rates, data, behind, maxPoints, pointsPerChunk };
 
-  for (const record of store.searches.list().toReversed()) {
+  for (const record of takeUp ? store.searches.list().toReversed() : []) {
     if (record.state === 'waiting' || record.state === 'running') working.carry(record);
   }
 

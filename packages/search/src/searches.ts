@@ -44,7 +44,7 @@ export interface Searches {
   view(id: string): SearchView;
   /** Each throws search/unknown and search/not-possible; asked of what is so already, it changes nothing. */
   pause(id: string): SearchView;
-  /** Also takes up a failed search, at its unfinished chunks. */
+  /** Also takes up a failed search, and one that a program left when it ended, at its unfinished chunks. */
   resume(id: string): SearchView;
   cancel(id: string): SearchView;
   /** Works on a search between other hours, or before or behind others, from now on. Throws search/unknown. */

@@ -55,6 +55,22 @@ test('several unfinished searches go on, and a paused one stays paused', async (
   for (const id of ids) expectUndisturbed(second, id);
 });
 
+test('where nothing is to be taken up, an unfinished search rests until it is resumed', async () => {
+  const first = await laboratory();
+  const { id } = await first.searches.submit(question());
+  await until(() => first.queue.waiting.length === 4);
+  first.queue.score(2);
+  const { progress } = first.searches.view(id);
+  const second = await first.afterDeath({ takeUp: false });
+  second.queue.eager = true;
+  const other = await second.searches.submit(question());
+  await second.searches.finished(other.id);
+  expect(second.searches.view(id)).toMatchObject({ state: 'running', progress });
+  second.searches.resume(id);
+  await second.searches.finished(id);
+  for (const one of [id, other.id]) expectUndisturbed(second, one);
+});
+
 test('sequence numbers go on growing over a restart', async () => {
   const first = await laboratory();
   const { id } = await first.searches.submit(question());

@@ -23,7 +23,7 @@ export async function runAgain(file: string, options: SearchingOptions & { json?
   const { head, rows } = await openExport(file);
   const { searches, close } = await openSearching(options);
   try {
-    const view = await runSearch(searches, head.specification);
+    const view = await runSearch(searches, head.specification, options.database);
     const query = { ...everyCandidate, ...head.selection };
     const comparison = await compareRows(rows, candidatesOf(searches, view.id, query));
     const again = resultOf(head, view, comparison);

@@ -21,12 +21,16 @@ interface Hours {
 const lookEveryMs = 1000;
 
 const verbs = [
-  ['pause', 'stops handing out its work until it is resumed'],
-  ['resume', 'takes up a paused or failed search where it stopped'],
-  ['cancel', 'ends it for good; what it found so far is not kept'],
+  ['pause', 'stops handing out its work until it is resumed', null],
+  [
+    'resume',
+    'takes up a paused or failed search where it stopped',
+    'one of this database instead, worked on in this process as by "search --database"',
+  ],
+  ['cancel', 'ends it for good; what it found so far is not kept', 'one of this database instead'],
 ] as const;
 
-/** `searches`: those of a running service, over HTTP: started, looked at, paused, resumed, cancelled, worked on at other hours. */
+/** `searches`: those of a running service, over HTTP: started, looked at, paused, resumed, cancelled, worked on at other hours; also those of a database, gone on with or cancelled. */
 export function searchesCommand(program: Command): void {
   const parent = program
     .command('searches')
@@ -61,11 +65,15 @@ export function searchesCommand(program: Command): void {
       if (view.state === 'failed') throw notDone(view);
     },
   );
-  for (const [verb, description] of verbs)
-    ofOne(verb, description).action(async (id: string, options: Options) => {
+  for (const [verb, description, here] of verbs) {
+    const command = ofOne(verb, description);
+    if (here !== null) command.addOption(new Option('--database <file>', here).conflicts('server'));
+    command.action(async (id: string, { database, ...options }: Options & { database?: string }) => {
+      if (database !== undefined) return inDatabase(verb, id, { database, ...options });
       const view = await ask(options, { method: 'POST', path: `${pathOf(id)}/${verb}` }, searchViewSchema);
       await standardOutput(options.json ? jsonText(view) : standingText(view));
     });
+  }
   ofOne('hours', 'between which times of day it is worked on')
     .argument('<hours>', 'such as 20:00-06:00, or any', (text) => (text === 'any' ? null : hoursIn(text)))
     .addOption(zoneOption())
@@ -75,6 +83,18 @@ export function searchesCommand(program: Command): void {
   ofOne('priority', 'whether it goes before or behind others')
     .addArgument(new Argument('<priority>', 'among those that may be worked on').choices(priorities))
     .action((id: string, priority: Priority, options: Options) => reschedule(id, options, { priority }));
+}
+
+/** Goes on with a search that no service has, or ends it. */
+async function inDatabase(
+  verb: string,
+  id: string,
+  { database, json }: Options & { database: string },
+): Promise<void> {
+  const { cancelOnce, resumeOnce } = await import('../searching/searchOnce.ts');
+  if (verb === 'resume') return resumeOnce(id, { database, ...(json && { json }) });
+  const view = await cancelOnce(id, { database });
+  await standardOutput(json ? jsonText(view) : standingText(view));
 }
 
 /** The search once it is over; until then it is shown. */

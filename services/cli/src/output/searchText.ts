@@ -8,12 +8,8 @@ import { lineWidth, table } from './table.ts';
 const shownCandidates = 20;
 
 /** The result of a search for reading: the question, how much each limit leaves, the best candidates. */
-export function* searchText(
-  view: SearchView,
-  candidates: Iterable<Candidate>,
-  prices: PriceList | null,
-): Generator<string> {
-  const { counts, kept } = view;
+export function* searchText(view: SearchView, candidates: Iterable<Candidate>): Generator<string> {
+  const { counts, kept, prices } = view;
   yield `${wrapped(view.question)}\n\n`;
   const systems = `${grouped(counts.systems)} systems, ${grouped(counts.points)} points`;
   yield `${systems}, ${counts.passed === null ? 'passes not counted (tally none)' : `${grouped(counts.passed)} meet every limit`}\n`;

@@ -1,6 +1,4 @@
-import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { problem } from '@tiegel/contract/terms';
 import { candidateColumns, type Imports, keptCandidates, openImports } from '@tiegel/search';
 import {
   type ChargeSheets,
@@ -12,6 +10,7 @@ import {
 } from '@tiegel/search/laboratory';
 import { joinStore } from '@tiegel/store';
 import { placeOf } from '../input/readText.ts';
+import { refuseAbsent } from './refuseAbsent.ts';
 
 /** What a laboratory has written down, for as long as a command runs. */
 export interface Laboratory {
@@ -45,12 +44,11 @@ export function openLaboratory(database: string | undefined): Laboratory {
 }
 
 /**
- * The same for who only reads: opening makes a database, and one that is not there was misspelled.
- * @throws ProblemError file/unreadable where there is no such file, and those of openLaboratory
+ * The same for who only reads.
+ * @throws ProblemError those of refuseAbsent and openLaboratory
  */
 export function openToRead(database: string): Laboratory {
-  if (!existsSync(placeOf(database)))
-    throw problem('file/unreadable', { file: database, why: 'there is no such file' });
+  refuseAbsent(database);
   return openLaboratory(database);
 }
 

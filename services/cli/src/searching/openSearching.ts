@@ -18,10 +18,9 @@ export interface SearchingOptions {
   column?: string[];
 }
 
-/** The same life of a search as in the service, in this process, for as long as a command runs. */
+/** The same life of a search as in the service, in this process, for as long as a command runs; it works on none but those it is asked for. */
 export interface Searching {
   searches: Searches;
-  prices: PriceList | null;
   close(): Promise<void>;
 }
 
@@ -67,13 +66,15 @@ async function searchingOn(
     columns: candidateColumns,
   });
   const release = closeAtExit(() => store.close());
-  const searches = await openSearches({ store, queue, prices: list, ...(maxPoints && { maxPoints }) });
+  const searches = await openSearches({
+    ...{ store, queue, prices: list, takeUp: false },
+    ...(maxPoints && { maxPoints }),
+  });
   if (prices !== undefined) searches.imports.replacePrices(list);
   if (pairText !== null) searches.imports.enter('pairs', pairText);
   for (const one of columns) searches.imports.enterColumn(one);
   return {
     searches,
-    prices: searches.prices(),
     async close() {
       await searches.close();
       await queue.close();
