@@ -78,6 +78,7 @@ test.each([
   [['attach', 'none', 'PLACE'], 'melt/not-found', 1],
   [['attach', 'MELT', 'nowhere.xy'], 'file/unreadable', 1],
   [['attach', 'MELT', 'PLACE', '--name', 'a/b'], 'attachment/name', 1],
+  [['attach', 'MELT', 'EMPTY'], 'file/empty', 1],
   [['attached', 'MELT', 'none', '--into', '-'], 'attachment/not-found', 1],
   [['attached', 'MELT', 'none'], 'command/usage', 1],
   [['detach', 'MELT', 'none'], 'attachment/not-found', 1],
@@ -85,7 +86,10 @@ test.each([
 ] as const)('what is wrong with melt %j is told with its code and exit', async (words, code, exit) => {
   const place = join(folder.path, 'any.txt');
   await writeFile(place, 'text\n');
-  const meant = words.map((word) => (word === 'MELT' ? melt : word === 'PLACE' ? place : word));
+  const empty = join(folder.path, 'empty.txt');
+  await writeFile(empty, '');
+  const places: Record<string, string> = { MELT: melt, PLACE: place, EMPTY: empty };
+  const meant = words.map((word) => places[word] ?? word);
   expect(await ofMelt(meant)).toMatchObject({ code: exit, error: expect.stringContaining(`[${code}]`) });
 });
 

@@ -134,6 +134,12 @@ test.each([
   expect(ran).toEqual({ code, out: '', error: expect.stringContaining(`[${problem}]`) });
 });
 
+test('a service that is asked by https although it speaks none is told in words', async () => {
+  const ran = await tiegel(['searches', 'list', '--server', api.url.replace('http:', 'https:')]);
+  expect(ran).toEqual({ code: 2, out: '', error: expect.stringContaining('it speaks no TLS') });
+  expect(ran.error).not.toContain('routines');
+});
+
 test('a specification that is wrong is told with every place, as by the page', async () => {
   const wrong = JSON.stringify({
     elements: { pool: ['Fe', 'Xx'] },

@@ -878,6 +878,12 @@ export const problems = {
     text: ({ file, why }: { file: string; why: string }) => `The file ${file} cannot be read: ${why}.`,
     remedy: 'Name a file that is there and may be read, or - for standard input.',
   },
+  'file/empty': {
+    status: 400,
+    exit: 1,
+    text: ({ file }: { file: string }) => `The file ${file} is empty.`,
+    remedy: 'Name a file with something in it.',
+  },
   'file/exists': {
     status: 400,
     exit: 1,

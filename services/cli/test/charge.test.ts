@@ -1,6 +1,7 @@
 import { elements as outside } from 'chemical-elements';
 import { describe, expect, test } from 'vitest';
 import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
+import { chargeText } from '../src/output/chargeText.ts';
 
 const batch = ['--mass', '50', '--resolution', '0.001'];
 
@@ -30,6 +31,14 @@ test('pure elements without a loss: masses, read back, are the alloy', async () 
   expect(Math.abs(total - 50)).toBeLessThanOrEqual(0.005);
   expect(order).toEqual(['Mn', 'Ni', 'Co', 'Fe', 'Cr']);
   expect(cautions.length).toBeGreaterThan(3);
+});
+
+test('a difference that is rounded to nothing has no minus', async () => {
+  const sheet = await jsonOf(['charge', 'CoNi', ...batch]);
+  const resulting = { Co: 50 - 1e-9, Ni: 50 - 1e-3 };
+  const text = [...chargeText({ ...sheet, resulting }, { invented: null, number: null })].join('');
+  expect(text).toMatch(/^Co .* \+0\.0000 /m);
+  expect(text).toMatch(/^Ni .* −0\.0010 /m);
 });
 
 // Worked by hand in packages/charge/test/chargeSheet.test.ts.

@@ -43,6 +43,12 @@ test('for reading, each row has its fate and what it takes the place of; a wrong
   const none = await tiegel(['data', 'withdraw', '9', ...where]);
   expect([none.code, none.out]).toEqual([1, '']);
   expect(none.error).toContain('There is no import 9.');
+  for (const number of ['abc', '1.5', '-1', ''])
+    for (const act of ['withdraw', 'restore'])
+      expect(await tiegel(['data', act, number, ...where])).toMatchObject({
+        code: 1,
+        error: expect.stringMatching(/Write the number of an import.*\[command\/usage\]/s),
+      });
 });
 
 test('alloys that were brought in stand among the published ones', async () => {

@@ -33,6 +33,10 @@ test('what is wrong is told with exit 1: no such list, no such alloy, no such st
     code: 1,
     error: expect.stringContaining('[shortlist/unknown]'),
   });
+  expect(await tiegel(['shortlist', 'begin', ' ', ...where])).toMatchObject({
+    code: 1,
+    error: expect.stringContaining('Write a name of up to 120 characters.'),
+  });
   const { id }: Shortlist = await jsonOf(['shortlist', 'begin', 'Impeller', '--json', ...where]);
   expect(await tiegel(['shortlist', 'note', id, 'CoNi', 'x', ...where])).toMatchObject({
     code: 1,

@@ -42,7 +42,7 @@ export function importCommands(data: Command): void {
     run(options, (imports) => imports.list(), versionLines),
   );
   named('withdraw', 'take an import out of force; it can be brought back')
-    .argument('<number>', 'number of the import', Number)
+    .argument('<number>', 'number of the import', importNumber)
     .action((number: number, options: LaboratoryOptions) =>
       run(
         options,
@@ -51,7 +51,7 @@ export function importCommands(data: Command): void {
       ),
     );
   named('restore', 'bring back an import that was taken out of force')
-    .argument('<number>', 'number of the import', Number)
+    .argument('<number>', 'number of the import', importNumber)
     .action((number: number, options: LaboratoryOptions) =>
       run(
         options,
@@ -82,6 +82,12 @@ const kindOf = (text: string): ImportKind => {
   const kind = importKinds.find((one) => one === text);
   if (kind === undefined) throw new InvalidArgumentError(`Write one of ${importKinds.join(', ')}.`);
   return kind;
+};
+
+const importNumber = (text: string): number => {
+  const number = Number(text);
+  if (/^\d+$/.test(text) && Number.isSafeInteger(number) && number >= 1) return number;
+  throw new InvalidArgumentError('Write the number of an import, as "data imports" lists them.');
 };
 
 const symbolsIn = (text: string): string[] =>

@@ -2,6 +2,7 @@ import { basename } from 'node:path';
 import { Readable } from 'node:stream';
 import type { ReadableStream } from 'node:stream/web';
 import { type Attachment, attachmentSchema } from '@tiegel/contract';
+import { problem } from '@tiegel/contract/terms';
 import type { Command } from 'commander';
 import { z } from 'zod';
 import { readBytes } from '../input/readText.ts';
@@ -25,7 +26,9 @@ export function meltFileCommands(parent: Command): void {
     .action(async (id: string, file: string, options: Options & { name?: string }) => {
       const name = options.name ?? (file === '-' ? 'standard input' : basename(file));
       const path = `${pathOf(id)}?${new URLSearchParams({ name })}`;
-      const asked = { method: 'POST', path, file: readBytes(file) } as const;
+      const content = readBytes(file);
+      if (content.length === 0) throw problem('file/empty', { file });
+      const asked = { method: 'POST', path, file: content } as const;
       await tell(await askServer(serverAddress(options.server), asked, attachmentSchema), options);
     });
   named('attached', 'write a file that is attached to a melt as it was given')

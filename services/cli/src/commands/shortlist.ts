@@ -2,7 +2,7 @@ import { Readable } from 'node:stream';
 import type { Shortlist, ShortlistAct, ShortlistFormat, ShortlistStatus } from '@tiegel/contract';
 import { shortlistFormats, shortlistStatuses } from '@tiegel/contract/terms';
 import { demoPrices } from '@tiegel/elements';
-import { Argument, type Command, Option } from 'commander';
+import { Argument, type Command, InvalidArgumentError, Option } from 'commander';
 import { commandsOf, databaseOption, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { userName } from '../input/userName.ts';
 import { asFile } from '../output/asFile.ts';
@@ -40,7 +40,7 @@ export function shortlistCommand(program: Command): void {
     .argument('<id>')
     .action((id: string, options: Options) => run(options, (lists) => lists.view(id)));
   named('begin', 'begin a shortlist')
-    .argument('<name>')
+    .argument('<name>', 'what it is called', nameIn)
     .action((name: string, options: Options) => run(options, (lists, by) => lists.create(name, by)));
   named('add', 'add alloys')
     .argument('<id>')
@@ -106,6 +106,13 @@ export function shortlistCommand(program: Command): void {
         }),
       ),
     );
+}
+
+/** As the route of the same takes it. */
+function nameIn(text: string): string {
+  const name = text.trim();
+  if (name !== '' && name.length <= 120) return name;
+  throw new InvalidArgumentError('Write a name of up to 120 characters.');
 }
 
 /** Changes made after reading the list: whoever types a command has seen what stands now. */

@@ -84,4 +84,8 @@ function shares({ composition, resulting, rounding }: ChargeSheet): string[] {
   );
 }
 
-const signed = (number: number): string => `${number >= 0 ? '+' : '−'}${Math.abs(number).toFixed(4)}`;
+/** What is rounded to nothing has no minus. */
+function signed(number: number): string {
+  const size = Math.abs(number).toFixed(4);
+  return `${number >= 0 || Number(size) === 0 ? '+' : '−'}${size}`;
+}

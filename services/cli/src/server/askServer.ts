@@ -82,6 +82,7 @@ function jsonIn(text: string): unknown {
 function whyOf({ name, message, cause }: Error): string {
   if (name === 'TimeoutError') return `no answer within ${longestWait / 1000} s`;
   const { code, message: reason } = (cause ?? {}) as NodeJS.ErrnoException;
+  if (code?.startsWith('ERR_SSL_')) return 'it speaks no TLS; try its address with http:// in front';
   const words: Record<string, string> = {
     ECONNREFUSED: 'nothing listens there',
     ENOTFOUND: 'no computer has this name',
