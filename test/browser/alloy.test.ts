@@ -263,6 +263,25 @@ test('in the light of a search, replacements tell which limits they break', asyn
   await page.waitForURL(new RegExp(`/searches/${search}/candidates/.*W`));
 });
 
+// The demonstration forbids cobalt, and asks for Cr, Fe and Ni with at least 15 at.% Cr.
+test('in the light of a search, its space is kept too: what it does not allow is named in the table and on the page of the result', async () => {
+  const { page, wrongs } = await site.visit(`${best.path}?replace=Ni&with=Co`);
+  const space = page.locator('section', { has: page.locator('#space-head') });
+  await space.waitFor();
+  expect(await textOf(space)).toMatch(/✓ Elements, their number and their shares are as asked/);
+  const line = page.locator('.substitutes tbody tr').first();
+  await line.waitFor();
+  expect(await page.locator('.substitutes .met').count()).toBe(0);
+  const whole = page.locator('.substitutes tbody tr', { hasText: 'Ni is required' });
+  expect(await textOf(whole.locator('[data-label="Limits"]'))).toMatch(/×.*Co is forbidden; Ni is required/);
+  await whole.getByRole('link').click();
+  await page.waitForURL(new RegExp(`/searches/${search}/candidates/.*Co`));
+  const reasons = space.getByRole('list', { name: 'What the search does not allow' }).getByRole('listitem');
+  await eventually(() => reasons.count()).toBeGreaterThan(1);
+  expect((await reasons.allInnerTexts()).join(' ')).toMatch(/Co is forbidden.*Ni is required/s);
+  expect(wrongs).toEqual([]);
+});
+
 test('the entropy scale is saved as SVG and PNG, with the conventional alloys on it', async () => {
   const { page } = await site.visit('/alloys/CoCrFeMnNi');
   const figure = page.getByRole('figure', { name: /^Configurational entropy of/ });

@@ -19,5 +19,6 @@ export { usualSchedule } from './schedule/usualSchedule.ts';
 export * from './shortlist/shortlistOf.ts';
 export * from './shortlist/shortlistStatuses.ts';
 export { effectivePool } from './specification/effectivePool.ts';
+export { outsideSpace, type SearchSpace } from './specification/outsideSpace.ts';
 export { partsOfBounds } from './specification/partsOfBounds.ts';
 export { steps } from './specification/steps.ts';

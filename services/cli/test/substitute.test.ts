@@ -36,6 +36,25 @@ test('--with names the partners; limits and conditions are those of a specificat
   expect(homologousTemperature).toBeCloseTo(900 / meltingTemperature, 9);
 });
 
+test('what lies outside the space of the specification is marked, and told why', async () => {
+  const input = JSON.stringify({
+    elements: { pool: ['Cr', 'Cu', 'Fe', 'Mn', 'Ni'], forbid: ['Co'] },
+    components: { min: 4, max: 5 },
+    fractions: { step: 5, max: 35 },
+    rank: [{ quantity: 'density', prefer: 'low' }],
+  });
+  const words = ['substitute', 'CoCrFeMnNi', '--replace', 'Co', '--with', 'Ni, Cu', '--limits', '-'];
+  const { items } = await jsonOf(words, { input });
+  expect(items.map(({ outsideSpace }: { outsideSpace: string[] }) => outsideSpace.length > 0)).toEqual([
+    ...[false, false, true, true, true, true],
+  ]);
+  const { out } = await tiegel(words, { input });
+  expect(out).toContain('\n× Cr20 Fe20 Mn20 Ni40: Ni 40 at.%, at most 35\n');
+  expect(out).toMatch(/\n× Co10 Cr20 Fe20 Mn20 Ni30 +0\./);
+  expect(out).toMatch(/\nCr20 Cu20 Fe20 Mn20 Ni20 +0\./);
+  expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+});
+
 test('for reading, substitutes fit into 80 characters', async () => {
   const { out } = await tiegel(['substitute', 'CoCrFeMnNi', '--replace', 'Co']);
   expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);

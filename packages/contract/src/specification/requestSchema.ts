@@ -69,6 +69,19 @@ export function limitsOn(ids: readonly string[]) {
   return limitsSchema(quantitySchema(ids));
 }
 
+/** The form of the space of a search outside a specification, of these elements. */
+export function spaceOf(symbols: readonly string[]) {
+  return z
+    .strictObject({
+      elements: elementsSchema(symbols),
+      components: componentsSchema,
+      fractions: fractionsSchema(symbols),
+    })
+    .describe('Write elements, components and fractions as a search specification has them.');
+}
+
+export type SpaceRequest = z.infer<ReturnType<typeof spaceOf>>;
+
 function upTo(most: number) {
   return z.int().min(0).max(most).describe(`Write a whole number from 0 to ${most}.`);
 }

@@ -1,17 +1,15 @@
 import type { SearchSpecification } from '../specification.ts';
 import { componentRange } from './components.ts';
 import type { FractionsRequest } from './fractions.ts';
-import type { SearchRequest } from './requestSchema.ts';
+import type { SearchSpace } from './outsideSpace.ts';
+import type { SearchRequest, SpaceRequest } from './requestSchema.ts';
 
 /** A readable request with every default filled in. */
 export function withDefaults(request: SearchRequest): SearchSpecification {
-  const { pool, require = [], forbid = [] } = request.elements;
   return {
     version: 1,
     name: request.name?.trim() || 'Unnamed search',
-    elements: { pool, require, forbid },
-    components: componentRange(request.components),
-    fractions: gridWithDefaults(request.fractions),
+    ...spaceWithDefaults(request),
     limits: request.limits ?? [],
     rank: request.rank,
     ...(request.front ? { front: request.front } : {}),
@@ -21,6 +19,16 @@ export function withDefaults(request: SearchRequest): SearchSpecification {
     keep: request.keep ?? 1000,
     keepPerSystem: request.keepPerSystem ?? 0,
     tally: request.tally ?? 'each',
+  };
+}
+
+/** The space alone, of a request or outside one. */
+export function spaceWithDefaults({ elements, components, fractions }: SpaceRequest): SearchSpace {
+  const { pool, require = [], forbid = [] } = elements;
+  return {
+    elements: { pool, require, forbid },
+    components: componentRange(components),
+    fractions: gridWithDefaults(fractions),
   };
 }
 

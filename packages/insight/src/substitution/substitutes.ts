@@ -1,5 +1,5 @@
 import type { Facts, Limit } from '@tiegel/contract';
-import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
+import { type Fault, fault, outsideSpace, ProblemError, type SearchSpace } from '@tiegel/contract/terms';
 import { formatComposition, missingIn, symbolFault } from '@tiegel/elements';
 import {
   quantities as allQuantities,
@@ -30,6 +30,8 @@ export interface Substitution<Phase> {
   conditions?: Readonly<Record<string, number>>;
   /** Alloys that keep all of them come first. */
   limits?: readonly Limit[];
+  /** What a search looks at: alloys outside come behind, with what they break. */
+  space?: SearchSpace;
   /** How to order; by likeness to the alloy (see Substitute.score) by default. */
   rank?: { score: (values: QuantityValues) => number | null; better: 'high' | 'low' };
   /** A phase estimate, to stand beside every result. */
@@ -48,6 +50,8 @@ export interface Substitute<Phase> extends Variant {
   cost: number | null;
   /** In the order of the limits: kept, not kept, or without a value. */
   limits: (boolean | null)[];
+  /** What of the space that was asked for it breaks, in words; empty where nothing is. */
+  outsideSpace: string[];
   /** As the ranking says; by default unlikeness, 0 to 1: the mean over the quantities of the change in units of the typical spread among published alloys (typicalSpread), each held at 3 and divided by 3. What prices decide takes no part. */
   score: number | null;
 }
@@ -59,7 +63,8 @@ export const substitutesTrust =
 
 /**
  * Replaces an element of an alloy by every partner and share, the best first: those that keep all
- * limits before the others, then by score, then by composition.
+ * limits and lie in the space before those that keep the limits alone, and these before the others,
+ * then by score, then by composition.
  *
  * @param alloy at.%, 100 in sum
  * @throws ProblemError substitute/absent (the alloy does not hold the element), substitute/itself,
@@ -71,7 +76,14 @@ export function substitutes<Phase = never>(
   request: Substitution<Phase>,
 ): Substitute<Phase>[] {
   refuseWrong(alloy, request);
-  const { facts, conditions, limits = [], rank, quantities = allQuantities.map(({ id }) => id) } = request;
+  const {
+    facts,
+    conditions,
+    limits = [],
+    space,
+    rank,
+    quantities = allQuantities.map(({ id }) => id),
+  } = request;
   const needed = [...new Set([...quantities, ...limits.map(({ quantity }) => quantity), 'cost'])];
   const valuesAt = screening(facts, needed, conditions);
   const before = valuesAt(alloy);
@@ -89,6 +101,7 @@ export function substitutes<Phase = never>(
       demixing: demixing(one.composition, facts),
       cost: values.cost!,
       limits: limits.map((limit) => meetsLimit(values[limit.quantity]!, limit)),
+      outsideSpace: space ? outsideSpace(one.composition, space) : [],
       score: rank ? rank.score(values) : unlikeness!(changes, before),
     };
   });
@@ -176,12 +189,18 @@ function inOrder<Phase>(items: Substitute<Phase>[], better: 'high' | 'low'): Sub
   return items
     .map((item) => ({
       item,
-      keeps: item.limits.every(Boolean),
+      class: classOf(item),
       key: key(item),
       text: formatComposition(item.composition),
     }))
-    .sort((a, b) => Number(b.keeps) - Number(a.keeps) || compared(a.key, b.key) || (a.text < b.text ? -1 : 1))
+    .sort((a, b) => a.class - b.class || compared(a.key, b.key) || (a.text < b.text ? -1 : 1))
     .map(({ item }) => item);
+}
+
+/** 0: all is kept, 1: the limits alone, 2: not even these. */
+function classOf({ limits, outsideSpace: broken }: Substitute<unknown>): number {
+  if (!limits.every(Boolean)) return 2;
+  return broken.length === 0 ? 0 : 1;
 }
 
 const compared = (a: number, b: number): number => (a === b ? 0 : a - b);

@@ -84,6 +84,33 @@ test('those that keep every limit come first, and a limit without a value is not
     expect(kept).toBe(quantities.density! <= 7.5);
 });
 
+test('what lies outside the space of a search is told in words and comes behind, however alike', () => {
+  const space = {
+    elements: { pool: ['Al', 'Cr', 'Cu', 'Fe', 'Mn', 'Ni'], require: ['Cr'], forbid: ['Co'] },
+    components: { min: 4, max: 5 },
+    fractions: { step: 5, min: 5, max: 35, each: {} },
+  };
+  const asked = { replace: 'Co', with: ['Al', 'Cu', 'Ni'], facts };
+  const items = substitutes(cantor, { ...asked, space });
+  const reasons = (name: string) =>
+    items.find(({ composition }) => formatComposition(composition) === name)!.outsideSpace;
+  expect(reasons('Cr20Cu20Fe20Mn20Ni20')).toEqual([]);
+  expect(reasons('Cr20Fe20Mn20Ni40')).toEqual(['Ni 40 at.%, at most 35']);
+  expect(reasons('Co10Cr20Cu10Fe20Mn20Ni20')).toEqual(['Co is forbidden', '6 elements, at most 5']);
+  const inside = items.map(({ outsideSpace }) => outsideSpace.length === 0);
+  expect(inside).toEqual(inside.toSorted((a, b) => Number(b) - Number(a)));
+  expect(items[0]!.score).toBeGreaterThan(Math.min(...items.map(({ score }) => score!)));
+
+  const limits = [{ quantity: 'valenceElectronConcentration', min: 8 }];
+  const both = substitutes(cantor, { ...asked, space, limits }).map(
+    (item) => [item.limits[0], item.outsideSpace.length === 0] as const,
+  );
+  const classes = both.map(([kept, lies]) => (kept ? (lies ? 0 : 1) : 2));
+  expect(new Set(classes)).toEqual(new Set([0, 1, 2]));
+  expect(classes).toEqual(classes.toSorted());
+  expect(substitutes(cantor, asked).every(({ outsideSpace }) => outsideSpace.length === 0)).toBe(true);
+});
+
 test('a ranking of the caller orders, high or low, and comes without likeness', () => {
   const rank = { score: ({ density }: Record<string, number | null>) => density ?? null };
   const low = substitutes(cantor, {

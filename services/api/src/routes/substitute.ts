@@ -1,4 +1,4 @@
-import { faultsOf, limitsOn, ProblemError } from '@tiegel/contract';
+import { faultsOf, limitsOn, ProblemError, spaceOf, spaceWithDefaults } from '@tiegel/contract';
 import { symbols } from '@tiegel/elements';
 import { phaseOf, substitutes } from '@tiegel/insight';
 import { quantities } from '@tiegel/screening';
@@ -22,6 +22,7 @@ const bodySchema = z
       .describe('Write the elements to come instead as a list; left out, every other is tried.')
       .exactOptional(),
     limits: limitsOn(quantities.map(({ id }) => id)).exactOptional(),
+    space: spaceOf(symbols).exactOptional(),
     conditions: conditionsField,
   })
   .describe('Write an object such as {"composition": "CoCrFeMnNi", "replace": "Co"}.');
@@ -44,11 +45,14 @@ const answerSchema = z.object({
           limits: z
             .array(z.boolean().nullable())
             .describe('In the order of the limits: kept, not kept, no value'),
+          outsideSpace: z
+            .array(z.string())
+            .describe('What of the space it breaks, in words; empty where it lies in it or none was sent'),
           score: z.number().nullable().describe('Unlikeness to the alloy, from 0 to 1'),
         })
         .meta({ id: 'Substitute' }),
     )
-    .describe('Those that keep all limits first, the most alike first'),
+    .describe('Those that keep all limits and lie in the space first, the most alike first'),
 });
 
 /** POST /substitute: an element of an alloy replaced by others, for its whole share and for half of it. */
@@ -81,5 +85,6 @@ function read(body: unknown) {
     .parse(body);
   const composition = readAlloy(sent, '/composition', faults);
   if (faults.length > 0 || composition === null) throw new ProblemError(faults);
-  return { ...bodySchema.parse(body), composition };
+  const { space, ...asked } = bodySchema.parse(body);
+  return { ...asked, ...(space ? { space: spaceWithDefaults(space) } : {}), composition };
 }

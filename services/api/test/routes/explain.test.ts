@@ -52,6 +52,32 @@ test('substitutes stand best first, those that keep the limits before the others
   expect(nickel.cost).toBe(nickel.quantities.cost);
 });
 
+test('substitutes outside the space of a search say why and stand behind; a space that is wrong is refused in place', async () => {
+  const asked = { composition: 'CoCrFeMnNi', replace: 'Fe', with: ['Ni', 'Cu'] };
+  const space = {
+    elements: { pool: ['Cr', 'Cu', 'Fe', 'Mn', 'Ni'], require: ['Co'] },
+    components: 5,
+    fractions: { step: 5, max: 35 },
+  };
+  const { items } = await post('substitute', { ...asked, space });
+  const outside = Object.fromEntries(
+    items.map(({ by, outsideSpace }: { by: object; outsideSpace: string[] }) => [
+      JSON.stringify(by),
+      outsideSpace,
+    ]),
+  );
+  expect(outside).toMatchObject({
+    '{"Cu":20}': [],
+    '{"Ni":20}': ['4 elements, at least 5', 'Ni 40 at.%, at most 35'],
+    '{"Cu":10}': ['6 elements, at most 5'],
+  });
+  expect(items[0].outsideSpace).toEqual([]);
+  expect((await post('substitute', asked)).items[0].outsideSpace).toEqual([]);
+  const wrong = await post('substitute', { ...asked, space: { ...space, fractions: { step: 3 } } });
+  expect(wrong).toMatchObject({ status: 400, code: 'specification/step' });
+  expect(JSON.stringify(wrong)).toContain('/space/fractions/step');
+});
+
 test('every other element is tried where none is named', async () => {
   const { items } = await post('substitute', { composition: 'CoCrFeMnNi', replace: 'Co' });
   expect(items.length).toBeGreaterThan(20);

@@ -28,7 +28,10 @@ export function substituteCommand(program: Command): void {
     .argument('<alloy...>', 'such as CoCrFeMnNi')
     .requiredOption('--replace <element>', 'an element of the alloy')
     .option('--with <elements>', 'only by these, each alone and all together, such as Ni,Mn')
-    .option('--limits <spec>', 'a search specification (JSON) whose limits should hold, at its conditions')
+    .option(
+      '--limits <spec>',
+      'a search specification (JSON) whose space and limits should hold, at its conditions',
+    )
     .option('--wt', 'amounts are wt.%, not at.%')
     .option('--prices <file>', 'your own price list (CSV) instead of the invented one')
     .option('--json', 'a JSON object on standard output')
@@ -43,6 +46,7 @@ export function substituteCommand(program: Command): void {
         ...(options.with === undefined ? {} : { with: namesIn(options.with) }),
         facts,
         limits: asked.limits,
+        ...(asked.space === null ? {} : { space: asked.space }),
         conditions: { ...asked.conditions, ...conditionsIn(options) },
         phase: (one) => phaseOf(one, facts),
       });

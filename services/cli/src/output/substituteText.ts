@@ -26,7 +26,18 @@ export function* substituteText(
   const kept = limits.length === 0 ? '' : 'limits: how many of them are kept. ';
   yield `${wrapped(`unlike: 0 as before, 1 as unlike as can be. ${kept}p₁: estimate of one solution, – without a basis. T_sp: demixing, an explanation and no prediction of phases, – at no temperature.`)}\n`;
   yield `${wrapped(substitutesTrust)}\n`;
+  yield* outsideInWords(items.slice(0, shownItems));
   if (prices.invented) yield `Prices of ${prices.date}, invented for demonstration.\n`;
+}
+
+/** What is counted among the limits does not tell that an element is forbidden. */
+function* outsideInWords(items: readonly Substitute<Phase>[]): Generator<string> {
+  const outside = items.filter(({ outsideSpace }) => outsideSpace.length > 0);
+  if (outside.length === 0) return;
+  yield '\n×: outside the space of the search.\n';
+  for (const { composition, outsideSpace } of outside)
+    yield `${wrapped(`× ${spacedComposition(composition)}: ${outsideSpace.join('; ')}`)}\n`;
+  yield '\n';
 }
 
 function fitting(
@@ -45,8 +56,8 @@ function fitting(
       quantityColumn('cost', prices),
       ...ids.map((id) => quantityColumn(id, prices)),
     ],
-    items.map(({ composition, score, phase, demixing, cost, quantities, limits: kept }) => [
-      spacedComposition(composition),
+    items.map(({ composition, score, phase, demixing, cost, quantities, limits: kept, outsideSpace }) => [
+      `${outsideSpace.length > 0 ? '× ' : ''}${spacedComposition(composition)}`,
       score?.toFixed(3) ?? null,
       ...(limits.length === 0 ? [] : [`${kept.filter(Boolean).length}/${limits.length}`]),
       phase?.singleSolution?.toFixed(2) ?? null,

@@ -24,6 +24,7 @@ import { PhaseSection } from './phases/PhaseSection.tsx';
 import { QuantityList } from './quantities/QuantityList.tsx';
 import { Sensitivities } from './quantities/Sensitivities.tsx';
 import { ReplaceSection } from './replace/ReplaceSection.tsx';
+import { SpaceOfSearch } from './SpaceOfSearch.tsx';
 import { StrengthFigure } from './strength/StrengthFigure.tsx';
 import { useAlloy } from './useAlloy.ts';
 import { useAlloyData } from './useAlloyData.ts';
@@ -82,6 +83,7 @@ function Known({ composition, search, candidate, looking = false, data }: KnownP
             onChange={compose}
             onReplace={(symbol) => change({ replace: symbol, partners: [] })}
           />
+          <SpaceOfSearch alloy={alloy} />
           <LimitMargins alloy={alloy} weighing={weighing.data} />
         </div>
       </div>

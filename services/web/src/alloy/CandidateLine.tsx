@@ -4,7 +4,7 @@ import type { AlloyState } from './alloyState.ts';
 import { scoreInWords } from './scoreInWords.ts';
 
 const notKept =
-  'Not among the kept candidates of the search: it was changed here, lies off the grid, or did not pass or rank high enough. Its limits are tested below all the same.';
+  'Not among the kept candidates of the search: it was changed here, lies off the grid, or did not pass or rank high enough. Space and limits of the search are tested below all the same.';
 
 /**
  * The place of the composition in its search, or that the search did not keep it. The longest of its texts

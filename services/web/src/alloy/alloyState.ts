@@ -1,4 +1,5 @@
 import type { Candidate, Facts, Limit, SearchView } from '@tiegel/contract';
+import type { SearchSpace } from '@tiegel/contract/terms';
 import type { OwnPair } from '@tiegel/elements';
 import type { Amounts, Evidence, Explanation, TypicalRanges, Values } from '../server/alloyTypes.ts';
 import type { ElementView, PricesView, QuantityView } from '../server/types.ts';
@@ -33,6 +34,8 @@ export interface AlloyState {
   evidence: Evidence | null;
   typical: TypicalRanges | null;
   limits: readonly Limit[];
+  /** which alloys the search looks at; null where the page belongs to none */
+  space: SearchSpace | null;
   /** null where the page belongs to no search */
   search: SearchView | null;
   /** null where the search did not keep the composition, or that is not known yet */

@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { Candidate, Limit, SearchView } from '@tiegel/contract';
+import type { SearchSpace } from '@tiegel/contract/terms';
 import { quantities as known, valuesOf } from '@tiegel/screening';
 import { useMemo, useState } from 'react';
 import { useSettled } from '../ask/useSettled.ts';
@@ -59,7 +60,9 @@ export function useAlloy(
   const shown = useLast(explanation.data);
   const evidence = useQuery(evidenceQuery);
   const typical = useQuery(typicalQuery);
-  const fractions = search?.specification.fractions;
+  const specification = search?.specification ?? null;
+  const space = useMemo(() => specification && spaceOf(specification), [specification]);
+  const fractions = space?.fractions;
   return {
     composition,
     symbols,
@@ -79,9 +82,15 @@ export function useAlloy(
     evidence: evidence.data ?? null,
     typical: typical.data ?? null,
     limits: search?.specification.limits ?? none,
+    space,
     search,
     candidate,
   };
+}
+
+/** Nothing else of a specification: what is sent to the server holds no key that it does not know. */
+function spaceOf({ elements, components, fractions }: SearchSpace): SearchSpace {
+  return { elements, components, fractions };
 }
 
 /** The last answer that came, while the next is awaited or failed; null before the first. */

@@ -1,5 +1,6 @@
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
 import type { Limit } from '@tiegel/contract';
+import type { SearchSpace } from '@tiegel/contract/terms';
 import { answerInLocale } from '../numbers/inLocale.ts';
 import type {
   Amounts,
@@ -58,6 +59,8 @@ export interface SubstituteRequest {
   replace: string;
   with?: readonly string[];
   limits: readonly Limit[];
+  /** of the search whose alloy it is */
+  space?: SearchSpace;
   conditions: Record<string, number>;
 }
 

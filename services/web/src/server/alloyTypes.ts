@@ -116,6 +116,8 @@ export interface Substitute {
   demixing: Demixing | null;
   cost: number | null;
   limits: (boolean | null)[];
+  /** what of the space that was sent it breaks, in words */
+  outsideSpace: string[];
   score: number | null;
 }
 

@@ -20,7 +20,7 @@ interface ReplaceSectionProps {
 
 /** An element replaced by every partner and share: what is lost and gained, the most alike first. */
 export function ReplaceSection({ alloy, replace, partners, onChange }: ReplaceSectionProps) {
-  const { composition, symbols, limits, conditions } = alloy;
+  const { composition, symbols, limits, conditions, space } = alloy;
   const head = useRef<HTMLHeadingElement>(null);
   const there = symbols.includes(replace);
   const asked = useMemo(
@@ -29,9 +29,10 @@ export function ReplaceSection({ alloy, replace, partners, onChange }: ReplaceSe
       replace,
       ...(partners.length > 0 ? { with: partners } : {}),
       limits,
+      ...(space === null ? {} : { space }),
       conditions,
     }),
-    [composition, replace, partners, limits, conditions],
+    [composition, replace, partners, limits, space, conditions],
   );
   const settled = useSettled(asked);
   const { data, error, isPlaceholderData } = useQuery(substituteQuery(settled, there));

@@ -19,9 +19,12 @@ interface SubstituteRowProps {
 
 /** One replacement: who goes, who comes, and what that changes. The link opens it as an alloy. */
 export function SubstituteRow({ alloy, item, columns }: SubstituteRowProps) {
-  const { search, conditions, limits, quantities, prices } = alloy;
+  const { search, conditions, limits, space, quantities, prices } = alloy;
   const lookup = lookupIn(quantities, prices?.currency);
-  const broken = limits.filter((_, at) => item.limits[at] !== true);
+  const broken = [
+    ...limits.filter((_, at) => item.limits[at] !== true).map((limit) => limitInWords(limit, lookup)),
+    ...item.outsideSpace,
+  ];
   return (
     <tr>
       <th scope="row" className="plain">
@@ -30,14 +33,13 @@ export function SubstituteRow({ alloy, item, columns }: SubstituteRowProps) {
         </Link>
         <ShareBar composition={item.composition} />
       </th>
-      {limits.length > 0 ? (
+      {limits.length > 0 || space !== null ? (
         <td data-label="Limits">
           {broken.length === 0 ? (
             <span className="met">✓ all</span>
           ) : (
             <span>
-              <b className="unmet">×</b>{' '}
-              {broken.map((limit) => inLocale(limitInWords(limit, lookup))).join('; ')}
+              <b className="unmet">×</b> {broken.map(inLocale).join('; ')}
             </span>
           )}
         </td>

@@ -17,7 +17,7 @@ const first = 25;
 
 /** Every partner and share in a line: limits, likeness, phases, and each quantity with its change. */
 export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
-  const { quantities, search, prices, limits } = alloy;
+  const { quantities, search, prices, limits, space } = alloy;
   const [order, setOrder] = useState<Order>({ by: 'likeness', rising: true });
   const [all, setAll] = useState(false);
   const columns = useMemo(() => columnsFor(quantities, search?.specification ?? null), [quantities, search]);
@@ -39,9 +39,10 @@ export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
   return (
     <>
       <p className="small quiet read-small">
-        {items.length} replacements, for the whole share and for half of it; those that keep every limit
-        first, then the most alike. Unlikeness is the mean change in units of the middle half of the published
-        alloys, 0 to 1. Small print: the change against the alloy above.
+        {items.length} replacements, for the whole share and for half of it; those that keep every limit{' '}
+        {space === null ? '' : 'and lie in the space of the search '}first, then the most alike. Unlikeness is
+        the mean change in units of the middle half of the published alloys, 0 to 1. Small print: the change
+        against the alloy above.
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
       <section className="scroll-x" aria-label="The replacements as a table" tabIndex={0}>
@@ -49,7 +50,7 @@ export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
           <thead>
             <tr>
               <th scope="col">Exchange</th>
-              {limits.length > 0 ? <th scope="col">Limits</th> : null}
+              {limits.length > 0 || space !== null ? <th scope="col">Limits</th> : null}
               <th scope="col" className="number" aria-sort={sortOf('likeness')}>
                 {head('likeness', 'Unlikeness')}
               </th>
