@@ -108,6 +108,26 @@ test('a melt without a charge sheet says itself what its materials are', async (
   await page.getByText('-1 is not possible here. Write a number above 0').waitFor();
 });
 
+test('what is probably a slip is said at its field before it is recorded, and does not stand in the way', async () => {
+  const { page, wrongs } = await site.visit(`/melts/new?charge=${charge}`);
+  await fillMasses(page);
+  await page.getByLabel('Ingot').fill('49.9');
+  await page.getByLabel('Density').fill('7.94');
+  await eventually(() => page.locator('.melt-weighed tbody tr').count()).toBe(5);
+  const doubts = page.locator('.melt-form [role=status]').filter({ hasText: /see / });
+  expect(await doubts.count()).toBe(0);
+  await page.getByLabel('Cr: weighed').fill('1029.5');
+  await page.getByText(/^Cr: 1029\.5 g were weighed, and the charge sheet says 9\.2\d\d g: see/).waitFor();
+  await page.getByText(/^The ingot is \d+ % lighter than the 10\d\d\.\d\d\d g/).waitFor();
+  await page.getByLabel('Cr: weighed').fill(masses.Cr);
+  await page.getByLabel('Density').fill('1.5');
+  await page.getByText(/^A density of 1\.5 g\/cm³ is far from the [78]\.\d\d g\/cm³/).waitFor();
+  expect(await doubts.count()).toBe(1);
+  await page.getByRole('button', { name: 'Record the melt' }).click();
+  await page.waitForURL(/\/melts\/(?!new)/);
+  expect(wrongs).toEqual([]);
+});
+
 test('a reload keeps the form; what was recorded leaves it empty', async () => {
   const { page } = await site.visit(`/melts/new?charge=${charge}`);
   await fillMasses(page);

@@ -17,6 +17,7 @@ export {
   materialOf,
   repeatedNames,
 } from './materialEntry.ts';
+export { type MeltDoubt, meltDoubts } from './meltDoubts.ts';
 export { type Melt, meltOf } from './meltOf.ts';
 export { decimalsOf } from './onBalance.ts';
 export { materialsCsv, mostMaterials, readMaterials } from './readMaterials.ts';

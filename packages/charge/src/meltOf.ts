@@ -1,7 +1,7 @@
 import type { MeltEntry } from '@tiegel/contract';
 import { type Fault, fault, type ObservablePhase, ProblemError } from '@tiegel/contract/terms';
 import type { Composition } from '@tiegel/elements';
-import { compositionOfMasses } from './compositionOfMasses.ts';
+import { compositionOfMasses, type Mass, metalIn } from './compositionOfMasses.ts';
 import type { Material } from './material.ts';
 import { materialOf } from './materialEntry.ts';
 import type { ChargeSheet } from './sheet.ts';
@@ -18,6 +18,8 @@ export interface Melt {
   label: string | null;
   /** wt.% by symbol that the composition takes as evaporated */
   lost: Record<string, number>;
+  /** g, of all that was weighed but for what is taken to evaporate */
+  expectedIngot: number;
 }
 
 /** Solutions first, then ordered and second phases, as in published labels. */
@@ -68,7 +70,18 @@ export function meltOf(entry: MeltEntry, sheet: ChargeSheet | null): Melt {
     system: Object.keys(composition).sort().join('-'),
     label: entry.phases === null ? null : order.filter((phase) => entry.phases!.includes(phase)).join('+'),
     lost: { ...lost },
+    expectedIngot: expectedIngot(whole, lost),
   };
+}
+
+/** Impurities stay in it. */
+function expectedIngot(masses: readonly Mass[], lost: Readonly<Record<string, number>>): number {
+  const metal = metalIn(masses);
+  const charged = masses.reduce((grams, { mass }) => grams + mass, 0);
+  return Object.entries(lost).reduce(
+    (grams, [symbol, percent]) => grams - ((metal[symbol] ?? 0) * percent) / 100,
+    charged,
+  );
 }
 
 function observationFaults({ phases, methods }: MeltEntry): Fault[] {

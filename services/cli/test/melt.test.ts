@@ -55,6 +55,42 @@ test('a charge sheet is kept, and the melt that refers to it has its materials',
     expect(Math.abs(share - 20)).toBeLessThan(0.002);
 });
 
+test('what is probably a slip is told on standard error, and the melt is recorded all the same', async () => {
+  const where = await freshDatabase();
+  const charged = ['charge', 'FeNi', '--mass', '50', '--resolution', '0.001', '--save', 'Two', ...where];
+  const { lines } = await jsonOf(charged);
+  const weighed = lines.map(({ material, mass }: { material: string; mass: number }) => ({ material, mass }));
+  const sound = { charge: 'C-0001', weighed, ingot: 49.5, density: 8.3 };
+  const fine = await tiegel(['melt', 'record', '-', ...where, '--json'], { input: entry(sound) });
+  expect(fine).toMatchObject({ code: 0, error: '' });
+  expect(JSON.parse(fine.out).doubts).toEqual([]);
+
+  const slips = {
+    ...sound,
+    weighed: [
+      { ...weighed[0], mass: weighed[0].mass * 100 },
+      { material: 'Zr', mass: 9999 },
+    ],
+    density: 1.5,
+  };
+  const odd = await tiegel(['melt', 'record', '-', ...where, '--json'], { input: entry(slips) });
+  expect(odd.code).toBe(0);
+  for (const told of [
+    /^Doubtful, \/weighed\/0\/mass: Fe: 24\d\d.* the charge sheet says 24\./m,
+    /^Doubtful, \/weighed\/1\/material: Zr is not on the charge sheet/m,
+    /^Doubtful, \/weighed: On the charge sheet, and not weighed: Ni/m,
+    /^Doubtful, \/ingot: The ingot is 100 % lighter/m,
+    /^Doubtful, \/density: A density of 1\.5 g/m,
+  ])
+    expect(odd.error).toMatch(told);
+  const { id, doubts } = JSON.parse(odd.out);
+  expect(doubts.map(({ pointer }: { pointer: string }) => pointer)).toEqual([
+    ...['/weighed/0/mass', '/weighed/1/material', '/weighed', '/ingot', '/density'],
+  ]);
+  const mended = await tiegel(['melt', 'change', id, '-', ...where], { input: entry(sound) });
+  expect(mended).toMatchObject({ code: 0, error: '' });
+});
+
 test('a melt is listed, shown, changed, deleted and brought back', async () => {
   const where = await freshDatabase();
   const { id } = await jsonOf(['melt', 'record', '-', ...where], { input: entry() });

@@ -1,17 +1,20 @@
-import { type Melt, meltOf } from '@tiegel/charge';
+import { type Melt, type MeltDoubt, meltDoubts, meltOf } from '@tiegel/charge';
 import type { MeltEntry } from '@tiegel/contract';
 import { problem } from '@tiegel/contract/terms';
 import { type PhaseClass, phaseClassOf } from '@tiegel/elements/publishedAlloys';
 import type { ObservedAlloy } from '@tiegel/insight';
+import { valueFor } from '@tiegel/screening';
 import type { MeltTable, StoredAttachment, StoredMelt } from '@tiegel/store';
 import type { ChargeSheets } from './openChargeSheets.ts';
 
 /** A melt as it is told: what was written down, and what follows from it. */
-export interface MeltView extends MeltEntry, Omit<Melt, 'lost'>, Omit<StoredMelt, 'entry'> {
+export interface MeltView extends MeltEntry, Omit<Melt, 'lost' | 'expectedIngot'>, Omit<StoredMelt, 'entry'> {
   phaseClass: PhaseClass | null;
   /** one disordered fcc or bcc solution; null: not looked at */
   singlePhase: boolean | null;
   attachments: StoredAttachment[];
+  /** what is probably a slip, to be seen again */
+  doubts: MeltDoubt[];
 }
 
 /** The melts of a laboratory. A deleted one leaves the list, and can be brought back. */
@@ -40,12 +43,18 @@ export function openMelts(table: MeltTable, sheets: ChargeSheets): Melts {
   };
   const viewOf = ({ entry: kept, ...standing }: StoredMelt): MeltView => {
     const entry = kept as MeltEntry;
-    const { lost: _, ...melt } = meltOf(entry, sheetOf(entry, sheets));
+    const sheet = sheetOf(entry, sheets);
+    const whole = meltOf(entry, sheet);
+    const { lost: _, expectedIngot: __, ...melt } = whole;
     const phaseClass = melt.label === null ? null : phaseClassOf(melt.label);
     const singlePhase = phaseClass === null ? null : phaseClass === 'fcc' || phaseClass === 'bcc';
     return {
       ...{ ...standing, ...entry, ...melt, phaseClass, singlePhase },
       attachments: table.attachments(standing.id),
+      doubts: meltDoubts(entry, sheet, {
+        melt: whole,
+        density: entry.density === null ? null : valueFor('density', whole.composition),
+      }),
     };
   };
   const view = (id: string) => viewOf(stored(id));

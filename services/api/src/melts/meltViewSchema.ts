@@ -19,5 +19,10 @@ export const meltViewSchema = z
     phaseClass: z.enum(['fcc', 'bcc', 'both', 'other']).nullable(),
     singlePhase: z.boolean().nullable().describe('One disordered fcc or bcc solution'),
     attachments: z.array(attachmentSchema),
+    doubts: z
+      .array(z.object({ pointer: z.string(), text: z.string() }))
+      .describe(
+        'What is probably a slip, with the place in the entry; none of it keeps a melt from being recorded',
+      ),
   })
   .meta({ id: 'Melt' });

@@ -50,6 +50,16 @@ const recorded = async (more = {}) => {
 };
 
 describe('a melt that is recorded', () => {
+  test('tells what is probably a slip, with its place, and is recorded all the same', async () => {
+    expect((await recorded()).doubts).toEqual([]);
+    const slip = weighed.map((one) => (one.material === 'Cr' ? { ...one, mass: 933.8 } : one));
+    const { id, doubts } = await recorded({ weighed: slip, ingot: 70, density: 1.5 });
+    expect(doubts.map(({ pointer }: { pointer: string }) => pointer)).toEqual([
+      ...['/weighed/1/mass', '/ingot', '/density'],
+    ]);
+    expect((await send('GET', `melts/${id}`)).json().doubts).toEqual(doubts);
+  });
+
   // Atomic masses of chemical-elements 2.3.3; purity and loss as the sheet has them.
   test('has the composition that was weighed, not the nominal one', async () => {
     const melt = await recorded();

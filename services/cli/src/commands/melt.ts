@@ -28,13 +28,17 @@ export function meltCommand(program: Command): void {
   named('record', 'record a melt')
     .argument('<file>', 'a JSON file as POST /melts takes it; - for standard input')
     .action((file: string, options: LaboratoryOptions) =>
-      run(options, (melts) => melts.record(readEntry(file)), meltText),
+      run(options, (melts) => tellDoubts(melts.record(readEntry(file))), meltText),
     );
   named('change', 'change a melt; what stood before is kept')
     .argument('<id>')
     .argument('<file>', 'the whole melt as a JSON file; - for standard input')
     .action((id: string, file: string, options: LaboratoryOptions) =>
-      run(options, (melts) => melts.change(id, melts.view(id).version, readEntry(file)), meltText),
+      run(
+        options,
+        (melts) => tellDoubts(melts.change(id, melts.view(id).version, readEntry(file))),
+        meltText,
+      ),
     );
   named('delete', 'delete a melt; it can be brought back')
     .argument('<id>')
@@ -43,6 +47,12 @@ export function meltCommand(program: Command): void {
     .argument('<id>')
     .action((id: string, options: LaboratoryOptions) => run(options, (melts) => melts.restore(id), meltText));
   meltFileCommands(parent);
+}
+
+/** It is recorded all the same: what is a slip is changed. */
+function tellDoubts(melt: MeltView): MeltView {
+  for (const { pointer, text } of melt.doubts) console.error(`Doubtful, ${pointer}: ${text}`);
+  return melt;
 }
 
 function readEntry(file: string): MeltEntry {

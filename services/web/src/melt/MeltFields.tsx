@@ -5,7 +5,9 @@ import { NumberField } from '../ask/NumberField.tsx';
 import { TextField } from '../charge/TextField.tsx';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { Choices } from './Choices.tsx';
-import { doubtfulDay, doubtfulIngot } from './doubts.ts';
+import { Doubt } from './Doubt.tsx';
+import { doubtfulDay } from './doubtfulDay.ts';
+import { doubtsAt } from './entryOf.ts';
 import { phaseInWords } from './phaseInWords.ts';
 import type { MeltForm } from './useMeltForm.ts';
 
@@ -77,7 +79,7 @@ export function MeltProcess({ form }: { form: MeltForm }) {
         value={draft.ingot}
         onChange={(ingot) => change({ ingot })}
       />
-      <Doubt>{doubtfulIngot(form.written.entry)}</Doubt>
+      <Doubt>{doubtsAt(form.written, '/ingot')}</Doubt>
       <label className="choice">
         <input
           type="checkbox"
@@ -150,6 +152,7 @@ export function MeltObservations({ form }: { form: MeltForm }) {
           value={draft.density}
           onChange={(density) => change({ density })}
         />
+        <Doubt>{doubtsAt(form.written, '/density')}</Doubt>
       </div>
       <span className="charge-field">
         <label htmlFor={notes.id}>Notes</label>
@@ -163,15 +166,6 @@ export function MeltObservations({ form }: { form: MeltForm }) {
         <FaultText pointer="/notes" />
       </span>
     </>
-  );
-}
-
-/** What is possible, and probably a slip: it is said and does not stand in the way. */
-function Doubt({ children }: { children: string }) {
-  return (
-    <span className="small" role="status">
-      {children}
-    </span>
   );
 }
 

@@ -2,7 +2,8 @@ import { decimalsOf } from '@tiegel/charge';
 import { NumberField } from '../ask/NumberField.tsx';
 import { TextField } from '../charge/TextField.tsx';
 import { formatNumber } from '../numbers/formatNumber.ts';
-import { isOfSheet } from './entryOf.ts';
+import { Doubt } from './Doubt.tsx';
+import { doubtsAt, isOfSheet } from './entryOf.ts';
 import type { MeltForm } from './useMeltForm.ts';
 
 /** What the balance showed of each material: those of the charge sheet, and whatever was added to them. */
@@ -43,9 +44,11 @@ export function WeighedRows({ form }: { form: MeltForm }) {
               onChange={(mass) => form.changeRow(at, { mass })}
             />
             {known ? null : <OwnMaterial form={form} at={at} />}
+            <Doubt>{doubtsAt(form.written, `/weighed/${at}`)}</Doubt>
           </fieldset>
         );
       })}
+      <Doubt>{doubtsAt(form.written, '/weighed')}</Doubt>
       <button type="button" onClick={form.addRow}>
         Add a material
       </button>

@@ -1,4 +1,4 @@
-import { type ChargeSheet, type Melt, meltOf } from '@tiegel/charge';
+import { type ChargeSheet, type Melt, meltDoubts, meltOf } from '@tiegel/charge';
 import type { MeltEntry } from '@tiegel/contract';
 import {
   type Fault,
@@ -8,7 +8,9 @@ import {
   mostWeighed,
   ProblemError,
 } from '@tiegel/contract/terms';
+import { valueFor } from '@tiegel/screening';
 import type { PlacedFaults } from '../ask/placeFaults.ts';
+import { inLocale } from '../numbers/inLocale.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import type { MeltDraft, WeighedRow } from './meltDraft.ts';
 
@@ -17,7 +19,13 @@ export interface Written {
   entry: MeltEntry;
   melt: Melt | null;
   faults: PlacedFaults;
+  /** what is probably a slip, by field; a row as a whole is its field */
+  doubts: PlacedFaults;
 }
+
+/** What is doubtful at a field, in words; '' for nothing. */
+export const doubtsAt = ({ doubts }: Written, pointer: string): string =>
+  doubts.get(pointer)?.join(' ') ?? '';
 
 /** Reads the form. @param sheet its charge sheet, null without one or while it is not known */
 export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
@@ -95,7 +103,15 @@ export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
     const shown = field === 'name' ? 'material' : field === 'amounts' ? 'contains' : field;
     add(row === undefined ? pointer : `/weighed/${row}/${shown}`, `${detail} ${remedy}`);
   }
-  return { entry, melt: weighable ? asWeighed(entry, sheet) : null, faults: placed };
+  const melt = weighable ? asWeighed(entry, sheet) : null;
+  const density = melt && entry.density !== null ? valueFor('density', melt.composition) : null;
+  const doubts = new Map<string, string[]>();
+  for (const { pointer, text } of meltDoubts(entry, sheet, { melt, density })) {
+    const [, key, index] = pointer.split('/');
+    const place = key === 'weighed' && index !== undefined ? `/weighed/${rows[Number(index)]!.at}` : pointer;
+    if (!placed.has(place)) doubts.set(place, [...(doubts.get(place) ?? []), inLocale(text)]);
+  }
+  return { entry, melt, faults: placed, doubts };
 }
 
 function meltFaults(entry: MeltEntry, sheet: ChargeSheet | null): readonly Fault[] {

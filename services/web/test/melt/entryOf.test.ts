@@ -1,7 +1,7 @@
 import { chargeRequestOf, chargeSheet } from '@tiegel/charge';
 import { describe, expect, test } from 'vitest';
-import { doubtfulDay, doubtfulIngot } from '../../src/melt/doubts.ts';
-import { entryOf } from '../../src/melt/entryOf.ts';
+import { doubtfulDay } from '../../src/melt/doubtfulDay.ts';
+import { doubtsAt, entryOf } from '../../src/melt/entryOf.ts';
 import { draftOfMelt, emptyDraft, type MeltDraft, type WeighedRow } from '../../src/melt/meltDraft.ts';
 
 const row = (part: Partial<WeighedRow> = {}): WeighedRow => ({
@@ -62,9 +62,34 @@ test('what is odd but possible is said and does not stand in the way', () => {
   expect(doubtfulDay('2030-01-01', '2026-11-25')).toMatch(/still to come/);
   expect(doubtfulDay('0026-11-25', '2026-11-25')).toMatch(/long ago/);
   expect(doubtfulDay('2026-11-25', '2026-11-25')).toBe('');
-  expect(doubtfulIngot({ ingot: 100, weighed: [{ material: 'Ni', mass: 10 }] })).toMatch(/more than the 10/);
-  expect(doubtfulIngot({ ingot: 9.9, weighed: [{ material: 'Ni', mass: 10 }] })).toBe('');
-  expect(entryOf(draft({ date: '2099-01-01', ingot: '100' }), null).faults.size).toBe(0);
+  const doubtsIn = (part: Partial<MeltDraft>, pointer: string) => {
+    const written = entryOf(draft({ date: '2099-01-01', ...part }), null);
+    expect(written.faults.size).toBe(0);
+    return doubtsAt(written, pointer);
+  };
+  expect(doubtsIn({ ingot: '100' }, '/ingot')).toMatch(/more than the 10\.000/);
+  expect(doubtsIn({ ingot: '9.9' }, '/ingot')).toBe('');
+  expect(doubtsIn({ ingot: '7' }, '/ingot')).toMatch(/30 % lighter/);
+  // Nickel has 8.9 g/cm3.
+  expect(doubtsIn({ density: '1.5' }, '/density')).toMatch(/far from the 8\.9/);
+  expect(doubtsIn({ density: '8.8' }, '/density')).toBe('');
+});
+
+test('doubts about what was weighed stand at its row, also behind one that is empty', () => {
+  const sheet = chargeSheet(
+    chargeRequestOf({ composition: { Fe: 50, Ni: 50 }, mass: 50, resolution: 0.001 }, null),
+  );
+  const weighed = [
+    row({ material: 'Fe', mass: '2437,5' }),
+    row({ mass: '25,6' }),
+    row({ material: '', mass: '' }),
+    row({ material: 'Zr', mass: '9' }),
+  ];
+  const { doubts, faults } = entryOf(draft({ weighed }), sheet);
+  expect([...faults]).toEqual([]);
+  expect([...doubts.keys()]).toEqual(['/weighed/0', '/weighed/3']);
+  expect(doubts.get('/weighed/0')!.join()).toMatch(/^Fe: 2[,]?437\.5 g were weighed/);
+  expect(doubts.get('/weighed/3')!.join()).toMatch(/^Zr is not on the charge sheet/);
 });
 
 const recorded = entryOf(draft({ notes: 'as cast', hardness: '150' }), null).entry;
