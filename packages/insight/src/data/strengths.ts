@@ -76,7 +76,7 @@ export const comparedStrengths: readonly StrengthComparison[] = [
  },
  {
   "id": "fccFamilyLattice",
-  "what": "fcc of Co, Cr, Fe, Mn, Ni alone, lattice friction taken for the yield strength",
+  "what": "fcc of Co, Cr, Fe, Mn, Ni alone, by lattice friction",
   "from": 288.15,
   "to": 303.15,
   "n": 6,
@@ -88,7 +88,7 @@ export const comparedStrengths: readonly StrengthComparison[] = [
  },
  {
   "id": "fccOthersLattice",
-  "what": "fcc with other elements, lattice friction taken for the yield strength",
+  "what": "fcc with other elements, by lattice friction",
   "from": 288.15,
   "to": 303.15,
   "n": 19,

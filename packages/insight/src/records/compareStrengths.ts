@@ -67,11 +67,11 @@ const groups: readonly Group[] = [
   { ...fcc, id: 'fccLattice', withGrains: false, what: 'fcc, lattice friction taken for the yield strength' },
   {
     ...{ ...fcc, id: 'fccFamilyLattice', withGrains: false, domains: ['inside'] },
-    what: 'fcc of Co, Cr, Fe, Mn, Ni alone, lattice friction taken for the yield strength',
+    what: 'fcc of Co, Cr, Fe, Mn, Ni alone, by lattice friction',
   },
   {
     ...{ ...fcc, id: 'fccOthersLattice', withGrains: false, domains: ['outside'] },
-    what: 'fcc with other elements, lattice friction taken for the yield strength',
+    what: 'fcc with other elements, by lattice friction',
   },
   { ...fcc, id: 'fccWithGrains', withGrains: true, what: 'fcc with its grain size' },
   {
