@@ -1,6 +1,6 @@
 import type { Chunk, Outcome, Plan } from '@tiegel/contract';
 
-/** A chunk on its way to a worker. `attempt` counts dispatches of this chunk; `cutOff` is the score that a kept point must reach, null while fewer than `keep` are known. */
+/** A chunk on its way to a worker. `attempt` is never the same for two dispatches of a chunk through one queue, whatever failed, was paused or resumed in between; `cutOff` is the score that a kept point must reach, null while fewer than `keep` are known. */
 export interface Task {
   searchId: string;
   chunk: Chunk;

@@ -24,8 +24,9 @@ export interface JobData {
 export type Verdict = { kind: 'done'; scoringSeconds: number } | { kind: 'stopped' };
 
 /**
- * BullMQ takes a second job of the same id for the first, as long as the first is kept. `sender`
- * differs each time a queue is opened, so that attempts counted anew after a restart are new jobs.
+ * BullMQ takes a second job of the same id for the first, as long as the first is kept: an hour, when
+ * it failed. Through one queue no attempt has the number of another; `sender` differs each time a
+ * queue is opened, so that attempts numbered anew after a restart are new jobs.
  */
 export function jobIdOf({ searchId, chunk, attempt }: Task, sender: string): string {
   return `${searchId}.c${chunk.ordinal}.t${attempt}.${sender}`;

@@ -36,6 +36,8 @@ const noWorker = 'No worker is present; the search goes on as soon as one is.';
 export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispatcher {
   const searches = new Set<Underway>();
   let turns: Underway[] = [];
+  /** Tasks sent, of all searches: numbers them. A search that is resumed goes on with numbers that nobody had. */
+  let sent = 0;
   let closed = false;
   const bell = alarm();
 
@@ -58,13 +60,14 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
     const before = search.since;
     // Before it is sent: the report may come first.
     search.inFlight.set(chunk.ordinal, chunk);
-    search.sent += 1;
+    sent += 1;
+    const attempt = sent;
     try {
       if (!search.announced) await queue.announce(search.id, search.plan);
       search.announced = true;
       search.since ??= performance.now();
       const cutOff = cutOffOf(search.outcome, search.ranking);
-      await queue.send({ searchId: search.id, chunk, attempt: search.sent, cutOff });
+      await queue.send({ searchId: search.id, chunk, attempt, cutOff });
     } catch (error) {
       search.since = before;
       giveBack(search, [chunk.ordinal]);

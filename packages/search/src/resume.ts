@@ -23,7 +23,6 @@ export function resume(record: SearchRecord, store: Store): Underway {
     chunks: chunkLine(store.ledger, number),
     inFlight: new Map(),
     announced: false,
-    sent: 0,
     earlierSeconds: record.activeSeconds,
     since: null,
     rate: recentRate(),

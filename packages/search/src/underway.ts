@@ -25,8 +25,6 @@ export interface Underway {
   readonly chunks: ChunkLine;
   readonly inFlight: Map<number, Chunk>;
   announced: boolean;
-  /** how many tasks were sent: numbers them */
-  sent: number;
   /** seconds of work before `since`; when the first chunk was handed out (ms, monotonic), null before */
   earlierSeconds: number;
   since: number | null;

@@ -67,12 +67,24 @@ test('a score that a kept point must reach goes with each chunk as soon as it is
   expect(queue.sent.at(-1)?.cutOff).toBe(searches.candidates(id, everything).items.at(-1)?.score);
 });
 
-test('no chunk is announced twice under one number', async () => {
-  const { searches, queue } = await laboratory();
-  await searches.submit(question());
-  await until(() => queue.waiting.length > 0);
+test('no chunk is announced twice under one number, whether lost, paused or failed in between', async () => {
+  const { searches, queue } = await laboratory({ queue: handQueue({ present: 1 }) });
+  const { id } = await searches.submit(question());
+  await until(() => queue.waiting.length === 2);
   queue.lose();
-  await until(() => queue.waiting.length > 0);
+  await until(() => queue.waiting.length === 2);
+  searches.pause(id);
+  searches.resume(id);
+  for (let times = 0; times < 3; times += 1) {
+    await until(() => queue.waiting.length === 2);
+    // The chunk that failed comes next, behind the one that waits.
+    if (times > 0) queue.waiting.reverse();
+    queue.fail('memory of the worker is broken');
+  }
+  expect((await searches.finished(id)).state).toBe('failed');
+  searches.resume(id);
+  await until(() => queue.waiting.length === 2);
+  expect(queue.sent.length).toBeGreaterThanOrEqual(10);
   const numbers = queue.sent.map(({ attempt }) => attempt);
   expect(new Set(numbers).size).toBe(numbers.length);
 });
