@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test, vi } from 'vitest';
 import { type Hours, isWithin, isZone, nextStart } from '../src/index.ts';
 
 const night: Hours = { zone: 'Europe/Berlin', from: '20:00', to: '06:00' };
@@ -59,6 +59,44 @@ test('the next beginning is the first minute within', () => {
     }),
     { numRuns: 60 },
   );
+});
+
+/** As its definition says: minute by minute. */
+function walked(hours: Hours, instant: Date): Date {
+  for (let minute = Math.ceil(instant.getTime() / 60_000); ; minute += 1) {
+    const one = new Date(minute * 60_000);
+    if (isWithin(hours, one)) return one;
+  }
+}
+
+// Clocks of Lord Howe change by half an hour, those of Troll by two; Samoa had no 2011-12-30 (IANA time zone database).
+test.each([
+  ['Europe/Berlin', '2026-03-28T00:00:00Z'],
+  ['Europe/Berlin', '2026-10-24T00:00:00Z'],
+  ['Australia/Lord_Howe', '2026-04-03T14:00:00Z'],
+  ['Australia/Lord_Howe', '2026-10-02T14:00:00Z'],
+  ['Antarctica/Troll', '2026-03-28T00:00:00Z'],
+  ['Pacific/Apia', '2011-12-29T08:00:00Z'],
+])('where the clock of %s is changed, after %s, it is the first minute too', (zone, begin) => {
+  for (let hour = 0; hour < 48; hour += 5) {
+    const instant = new Date(at(begin).getTime() + hour * 3600e3 + 12_345);
+    for (const [from, to] of [
+      ...[['02:30', '02:45'] as const, ['01:59', '02:00'] as const, ['03:00', '03:01'] as const],
+      ...[['23:30', '01:30'] as const, ['12:00', '11:00'] as const],
+    ]) {
+      expect(nextStart({ zone, from, to }, instant)).toEqual(walked({ zone, from, to }, instant));
+    }
+  }
+});
+
+test('a beginning that is hours ahead is found with a few looks at the clock', () => {
+  const looks = vi.spyOn(Intl.DateTimeFormat.prototype as { readonly format: unknown }, 'format', 'get');
+  onTestFinished(() => looks.mockRestore());
+  nextStart(night, at('2026-01-15T05:00:00Z'));
+  expect(looks.mock.calls.length).toBeLessThan(10);
+  nextStart({ ...night, from: '02:30', to: '03:30' }, at('2026-03-28T04:00:00Z'));
+  expect(looks.mock.calls.length).toBeGreaterThan(5);
+  expect(looks.mock.calls.length).toBeLessThan(50);
 });
 
 test('zones are known by their IANA names', () => {

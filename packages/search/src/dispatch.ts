@@ -3,7 +3,7 @@ import { cutOffOf } from '@tiegel/engine';
 import type { ChunkQueue } from '@tiegel/queue';
 import { alarm } from './alarm.ts';
 import { textOf } from './textOf.ts';
-import { inOrderOfPriority, restReason } from './timetable.ts';
+import { inOrderOfPriority, restReason, rests } from './timetable.ts';
 import { giveBack, type Underway } from './underway.ts';
 
 /** Chunks under way for each worker: one that is scored and one that waits, so that no worker idles. */
@@ -47,7 +47,7 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
   function nextTurn(): { search: Underway; chunk: Chunk } | null {
     const now = new Date();
     for (const search of inOrderOfPriority(turns)) {
-      if (restReason(search, now) !== null) continue;
+      if (rests(search, now)) continue;
       const chunk = search.chunks.next();
       if (chunk === null) continue;
       turns = [...turns.filter((other) => other !== search), search];

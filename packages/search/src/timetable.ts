@@ -1,6 +1,11 @@
 import { hoursInWords, isWithin, nextStart, type Priority, priorities } from '@tiegel/contract/terms';
 import type { Underway } from './underway.ts';
 
+/** Whether a search is outside its hours. */
+export function rests({ schedule: { hours } }: Underway, now: Date): boolean {
+  return hours !== null && !isWithin(hours, now);
+}
+
 /** Why a search rests now although it could go on; null where it may be worked on. */
 export function restReason({ schedule: { hours } }: Underway, now: Date): string | null {
   if (hours === null || isWithin(hours, now)) return null;

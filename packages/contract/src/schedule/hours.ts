@@ -9,8 +9,7 @@ export interface Hours {
 }
 
 const minuteMs = 60_000;
-/** The longest day with a change of the clock has 25 hours; a zone that skips a day has more. */
-const mostMinutes = 49 * 60;
+const dayMinutes = 24 * 60;
 
 /** Whether an instant lies within hours, by the clock on the wall of the zone: it follows summer time by itself. */
 export function isWithin({ zone, from, to }: Hours, instant: Date): boolean {
@@ -22,16 +21,37 @@ export function isWithin({ zone, from, to }: Hours, instant: Date): boolean {
 
 /**
  * The first minute from an instant on that lies within hours. Where the clock skips the beginning,
- * it is the first minute after the skip.
+ * it is the first minute after the skip. Takes four looks at the clock, some twenty on a day on which
+ * it is changed.
  */
 export function nextStart(hours: Hours, instant: Date): Date {
-  const first = Math.ceil(instant.getTime() / minuteMs) * minuteMs;
-  for (let minute = 0; minute <= mostMinutes; minute += 1) {
-    const at = new Date(first + minute * minuteMs);
-    if (isWithin(hours, at)) return at;
-  }
-  return instant;
+  const first = new Date(Math.ceil(instant.getTime() / minuteMs) * minuteMs);
+  if (isWithin(hours, first)) return first;
+  const ahead = inDay(minutesOf(hours.from) - clockMinutes(hours.zone, first));
+  const change = firstChange(hours.zone, first, ahead);
+  return change === null ? minutesAfter(first, ahead) : nextStart(hours, minutesAfter(first, change));
 }
+
+/** After how many minutes, up to so many, the clock on the wall does not show what it would if nobody had changed it; null where it does. */
+function firstChange(zone: string, from: Date, most: number): number | null {
+  const start = clockMinutes(zone, from);
+  const isChanged = (minutes: number) =>
+    clockMinutes(zone, minutesAfter(from, minutes)) !== inDay(start + minutes);
+  if (!isChanged(most)) return null;
+  let [before, after] = [0, most];
+  while (after - before > 1) {
+    const middle = (before + after) >>> 1;
+    if (isChanged(middle)) after = middle;
+    else before = middle;
+  }
+  return after;
+}
+
+const minutesAfter = (instant: Date, minutes: number): Date =>
+  new Date(instant.getTime() + minutes * minuteMs);
+
+/** Minutes since midnight, of some that may reach over it. */
+const inDay = (minutes: number): number => (minutes + dayMinutes) % dayMinutes;
 
 /** Whether this computer knows a zone. */
 export function isZone(zone: string): boolean {
