@@ -94,16 +94,23 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
     } catch {}
   }
 
-  function report(one: Report): void {
-    const search = searches.get(one.searchId);
-    if (search === undefined) return;
+  /** What is thrown while something that befell a search is written down is its end. */
+  function orEnd(search: Underway, writing: () => void): void {
     try {
-      if (one.kind === 'done') take(search, one);
-      else giveBack(search, [one.ordinal]);
-      if (one.kind === 'failed') countFailure(search, one);
+      writing();
     } catch (error) {
       search.complete.reject(error);
     }
+  }
+
+  function report(one: Report): void {
+    const search = searches.get(one.searchId);
+    if (search === undefined) return;
+    orEnd(search, () => {
+      if (one.kind === 'done') take(search, one);
+      else giveBack(search, [one.ordinal]);
+      if (one.kind === 'failed') countFailure(search, one);
+    });
     dispatch.wake();
   }
 
@@ -123,27 +130,28 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
   }
 
   function handedOut(search: Underway): void {
-    move(search.id, 'handOut');
+    orEnd(search, () => move(search.id, 'handOut'));
   }
 
   /** The clock of a search that rests stands still. */
   function resting(search: Underway): void {
     if (search.since === null) return;
-    search.earlierSeconds = activeSeconds(search);
-    search.since = null;
-    move(search.id, 'rest', { activeSeconds: search.earlierSeconds });
+    const seconds = activeSeconds(search);
+    orEnd(search, () => {
+      move(search.id, 'rest', { activeSeconds: seconds });
+      search.earlierSeconds = seconds;
+      search.since = null;
+    });
   }
 
   /** Notes why nothing is handed out, where that changed. */
   function held(search: Underway, reason: string | null): void {
     if (search.heldBy === reason) return;
     search.heldBy = reason;
-    try {
+    orEnd(search, () => {
       store.searches.change(search.number, { reason });
       changed(search.id, 'state');
-    } catch (error) {
-      search.complete.reject(error);
-    }
+    });
   }
 
   /** The end that an error makes: the store's refusal lets a search stand still, all else is its failure. */

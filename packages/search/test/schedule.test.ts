@@ -1,8 +1,9 @@
-import type { Schedule } from '@tiegel/contract';
+import { problem, type Schedule } from '@tiegel/contract';
 import { expect, test } from 'vitest';
 import { handQueue } from './fixtures/handQueue.ts';
 import { laboratory } from './fixtures/laboratory.ts';
 import { answer, question } from './fixtures/questions.ts';
+import { refused } from './fixtures/refused.ts';
 import { until } from './fixtures/until.ts';
 
 const clock = (hoursFromNow: number) =>
@@ -41,6 +42,31 @@ test('a search that its hours leave goes to rest when its chunks are back, its c
     return searches.view(id).state === 'done';
   });
   expect(searches.view(id).counts).toEqual(answer(question()).counts);
+});
+
+test('on a full disk a search whose hours end is paused with the reason, and others go on', async () => {
+  const { searches, queue, store, file } = await laboratory();
+  const { id } = await searches.submit(question());
+  await until(() => queue.sent.length > 0);
+  const { change } = store.searches;
+  let full = true;
+  store.searches.change = (number, what) => {
+    if (full && 'activeSeconds' in what) throw problem('store/full', { file, why: 'no space is left' });
+    change(number, what);
+  };
+  searches.schedule(id, later);
+  queue.score();
+  await expect(searches.finished(id)).rejects.toThrow(refused('store/full'));
+  expect(searches.view(id)).toMatchObject({
+    state: 'paused',
+    reason: expect.stringContaining('cannot grow'),
+  });
+  full = false;
+  queue.eager = true;
+  expect((await searches.finished((await searches.submit(question())).id)).state).toBe('done');
+  searches.schedule(id, always);
+  searches.resume(id);
+  expect((await searches.finished(id)).counts).toEqual(answer(question()).counts);
 });
 
 test('hours survive a restart', async () => {
