@@ -37,7 +37,12 @@ export function acts(store: Store, work: Work, { known, view }: Records, changed
       changed(id, 'state');
       return view(id);
     },
-    cancel: (id) => act(id, 'cancel', { finishedAt: new Date().toISOString() }, () => work.stop(id)),
+    cancel: (id) =>
+      act(id, 'cancel', { finishedAt: new Date().toISOString() }, (record) => {
+        work.stop(id);
+        // One that was paused, or failed, while its candidates were stored is not worked on, and has some.
+        work.tidy([record]);
+      }),
     resume(id) {
       const record = known(id);
       // Left behind by a program that ended, and not taken up when this one began.

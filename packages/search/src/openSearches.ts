@@ -55,7 +55,9 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
   const data = () => ({ prices: prices(), columns: columns(), pairs: pairs() });
   const parts = { store, queue, rates, data, behind, maxPoints, pointsPerChunk };
 
-  for (const record of takeUp ? store.searches.list().toReversed() : []) {
+  const found = takeUp ? store.searches.list() : [];
+  working.tidy(found.filter(({ state }) => state === 'cancelled'));
+  for (const record of found.toReversed()) {
     if (record.state === 'waiting' || record.state === 'running') working.carry(record);
   }
 

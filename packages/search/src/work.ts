@@ -22,6 +22,8 @@ export interface Work {
   carry(record: SearchRecord): void;
   /** Stops working on a search; what comes back of it afterwards is not waited for. */
   stop(id: string): void;
+  /** Takes away the candidates of cancelled searches, behind what is asked meanwhile. */
+  tidy(cancelled: readonly Pick<SearchRecord, 'number'>[]): void;
   underway(id: string): Underway | undefined;
   /** Works on a search by another timetable from now on. */
   reschedule(id: string, schedule: Schedule): void;
@@ -42,7 +44,8 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
   const searches = new Map<string, Underway>();
   const troubles = new Map<string, ProblemError>();
   const running = new Set<Promise<void>>();
-  let closed = false;
+  /** Aborted when the program ends. */
+  const ending = new AbortController();
   const dispatch = dispatcher(queue, { handedOut, held, resting });
   queue.onReport(report);
   queue.onLoss(() => {
@@ -60,7 +63,7 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
       await finish(search, store, search.stop.signal);
       changed(record.id, 'state');
     } catch (error) {
-      if (search?.stop.signal.aborted) await tidy(search);
+      if (search?.stop.signal.aborted) await tidyIfCancelled(search);
       else end(record.id, error);
     }
     if (search !== undefined) leave(search);
@@ -84,14 +87,23 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
     dispatch.remove(search);
     // Whatever becomes of it: workers that are not told stop at the end of their chunks. When the
     // program ends they may finish them, and the next start collects what they found.
-    if (!closed) queue.withdraw(search.id).catch(() => {});
+    if (!ending.signal.aborted) queue.withdraw(search.id).catch(() => {});
   }
 
-  /** A cancelled search leaves no candidates behind; some that cannot be taken away do no harm. */
-  async function tidy({ id, number }: Underway): Promise<void> {
+  /** A cancelled search leaves no candidates behind. Some that cannot be taken away do no harm: the next start tries again. */
+  async function tidy(cancelled: readonly Pick<SearchRecord, 'number'>[]): Promise<void> {
     try {
-      if (store.searches.find(id)?.state === 'cancelled') await clearCandidates(number, store);
+      for (const { number } of cancelled) await clearCandidates(number, store, ending.signal);
     } catch {}
+  }
+
+  async function tidyIfCancelled(search: Underway): Promise<void> {
+    try {
+      if (store.searches.find(search.id)?.state !== 'cancelled') return;
+    } catch {
+      return;
+    }
+    await tidy([search]);
   }
 
   /** What is thrown while something that befell a search is written down is its end. */
@@ -177,11 +189,15 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
     changed(id, 'state');
   }
 
+  /** Closing waits for what goes on. */
+  function goOn(work: Promise<void>): void {
+    const going = work.finally(() => running.delete(going));
+    running.add(going);
+  }
+
   return {
-    carry(record) {
-      const carrying = carry(record).finally(() => running.delete(carrying));
-      running.add(carrying);
-    },
+    carry: (record) => goOn(carry(record)),
+    tidy: (cancelled) => goOn(tidy(cancelled)),
     stop(id) {
       const search = searches.get(id);
       search?.stop.abort(new Error(`work on search ${id} was stopped`));
@@ -196,8 +212,8 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
     trouble: (id) => troubles.get(id),
     forgetTrouble: (id) => void troubles.delete(id),
     async close() {
-      closed = true;
-      for (const search of searches.values()) search.stop.abort(new Error('the program ends'));
+      ending.abort(new Error('the program ends'));
+      for (const search of searches.values()) search.stop.abort(ending.signal.reason);
       await dispatch.close();
       await Promise.allSettled(running);
     },

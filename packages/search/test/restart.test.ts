@@ -1,6 +1,8 @@
+import { openStore } from '@tiegel/store';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { checkSearch } from '../src/check.ts';
+import { candidateColumns } from '../src/index.ts';
 import { handQueue } from './fixtures/handQueue.ts';
 import { type Laboratory, laboratory } from './fixtures/laboratory.ts';
 import { answer, candidatesOf, everything, question } from './fixtures/questions.ts';
@@ -37,6 +39,23 @@ test('after an orderly end a search goes on at its unfinished chunks', async () 
   await finish(second, id);
   expectUndisturbed(second, id);
   expect(second.searches.view(id).seconds).toBeGreaterThan(seconds!);
+});
+
+test('candidates that a cancelled search left are taken away at the next start', async () => {
+  const first = await laboratory();
+  const { id } = await first.searches.submit(question());
+  const { number } = first.store.searches.find(id)!;
+  first.searches.cancel(id);
+  await first.close();
+  // The program died before it had taken them away.
+  const set = { search: number, kept: 1, columns: ['density'] };
+  const store = openStore({ file: first.file, columns: candidateColumns });
+  const one = { symbols: [['Cr', 'Ni']], parts: [[1, 1]], scores: Float64Array.of(1) };
+  store.candidates.insert(number, { ...one, firstRank: 1, values: { density: Float64Array.of(8) } });
+  expect(store.candidates.page(set, everything).items).toHaveLength(1);
+  store.close();
+  const second = await laboratory({ file: first.file });
+  await until(() => second.store.candidates.page(set, everything).items.length === 0);
 });
 
 test('several unfinished searches go on, and a paused one stays paused', async () => {

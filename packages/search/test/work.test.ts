@@ -225,6 +225,23 @@ test('a search that is cancelled while its candidates are stored leaves none of 
   expect(queue.waiting).toEqual([]);
 });
 
+test('a search that is paused while its candidates are stored, and then cancelled, leaves none of them', async () => {
+  const { searches, store } = await laboratory({ queue: handQueue({ eager: true }) });
+  const { id } = await searches.submit(
+    question({ keep: 5000, limits: [], fractions: { step: 2.5, min: 5, max: 50 } }),
+  );
+  const set = { search: store.searches.find(id)!.number, kept: 5000, columns: ['density'] };
+  const stored = () => store.candidates.page(set, everything).items.length;
+  await until(() => stored() > 0);
+  searches.pause(id);
+  // Another search, from its beginning to its end: nothing goes on with the first one any more.
+  await searches.finished((await searches.submit(question())).id);
+  expect(stored()).toBeGreaterThan(0);
+  searches.cancel(id);
+  await until(() => stored() === 0);
+  expect(searches.view(id)).toMatchObject({ state: 'cancelled', kept: 0 });
+});
+
 test('without a worker a search says so, and goes on as soon as there is one', async () => {
   const { searches, queue } = await laboratory({ queue: handQueue({ present: 0, eager: true }) });
   const { id } = await searches.submit(question());
