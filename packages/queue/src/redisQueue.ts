@@ -135,12 +135,15 @@ export function redisQueue({ url, log = () => {} }: { url: string; log?: Log }):
     async send(task) {
       const { searchId, chunk, cutOff } = task;
       const plan = plans.get(searchId);
-      if (plan === undefined) throw new Error(`Search ${searchId} was not announced.`);
+      if (plan === undefined) throw notAnnounced(searchId);
       const jobId = jobIdOf(task, sender);
       const one = { task, added: false };
       await reached(async () => {
         const kept = await redis.expire(planKey(searchId), planLifeSeconds);
-        if (kept === 0) await redis.set(planKey(searchId), plan, 'EX', planLifeSeconds);
+        if (kept === 0 && plans.has(searchId))
+          await redis.set(planKey(searchId), plan, 'EX', planLifeSeconds);
+        // Withdrawn meanwhile: sent now, nobody would report it.
+        if (!plans.has(searchId)) return;
         sent.set(jobId, one);
         await queue.add('chunk', { searchId, chunk, cutOff }, { jobId });
         one.added = true;
@@ -148,6 +151,7 @@ export function redisQueue({ url, log = () => {} }: { url: string; log?: Log }):
         sent.delete(jobId);
         throw error;
       });
+      if (!one.added) throw notAnnounced(searchId);
     },
     onReport(listener) {
       onReport = listener;
@@ -181,3 +185,5 @@ export function redisQueue({ url, log = () => {} }: { url: string; log?: Log }):
     },
   };
 }
+
+const notAnnounced = (searchId: string) => new Error(`Search ${searchId} was not announced.`);

@@ -224,6 +224,19 @@ describe.skipIf(!redisIsHere())('when parts are killed', () => {
     expect(everything).not.toContain('secret');
   });
 
+  test('a search that is withdrawn while a task of it is handed over stays withdrawn, and the task is refused', async () => {
+    const redis = await aRedis();
+    const queue = aQueue(redis.url);
+    await queue.announce('search', planOf('score'));
+    const sending = expect(queue.send(taskOf('search', 0))).rejects.toThrow('not announced');
+    await queue.withdraw('search');
+    await sending;
+    const looking = new Redis(redis.url);
+    expect(await looking.keys('tiegel:plan:*')).toEqual([]);
+    expect(await looking.keys('tiegel:chunks:search.*')).toEqual([]);
+    looking.disconnect();
+  });
+
   test('two queues on one Redis each hear of their own searches alone', async () => {
     const redis = await aRedis();
     const [one, two] = [aQueue(redis.url), aQueue(redis.url)];

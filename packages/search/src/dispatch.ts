@@ -56,6 +56,20 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
     return null;
   }
 
+  /** Whether a search was stopped, or is over, since its turn came. */
+  const isGone = (search: Underway) => search.stop.signal.aborted || !searches.has(search);
+
+  /**
+   * Rejects where the search was stopped meanwhile. Its withdrawal may have reached the carrier before
+   * the announcement, so it is withdrawn once more; not at the end of the program, when workers may finish.
+   */
+  async function announce(search: Underway): Promise<void> {
+    await queue.announce(search.id, search.plan);
+    if (!isGone(search)) return;
+    if (!closed) await queue.withdraw(search.id).catch(() => {});
+    throw new Error(`search ${search.id} was stopped while it was announced`);
+  }
+
   async function send(search: Underway, chunk: Chunk): Promise<void> {
     const before = search.since;
     // Before it is sent: the report may come first.
@@ -63,7 +77,7 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
     sent += 1;
     const attempt = sent;
     try {
-      if (!search.announced) await queue.announce(search.id, search.plan);
+      if (!search.announced) await announce(search);
       search.announced = true;
       search.since ??= performance.now();
       const cutOff = cutOffOf(search.outcome, search.ranking);
@@ -79,7 +93,10 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
   async function whyNobody(): Promise<string> {
     const [search] = turns;
     if (search === undefined) return noWorker;
-    return queue.announce(search.id, search.plan).then(() => noWorker, textOf);
+    return announce(search).then(
+      () => noWorker,
+      (error) => (isGone(search) ? noWorker : textOf(error)),
+    );
   }
 
   /** Hands out what the workers have room for. Returns why it could not, null where it could. */
@@ -92,10 +109,10 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
       try {
         await send(turn.search, turn.chunk);
       } catch (error) {
-        if (turn.search.stop.signal.aborted) continue;
+        if (isGone(turn.search)) continue;
         return textOf(error);
       }
-      if (!turn.search.stop.signal.aborted) listener.handedOut(turn.search);
+      if (!isGone(turn.search)) listener.handedOut(turn.search);
     }
     return null;
   }

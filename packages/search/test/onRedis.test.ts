@@ -27,7 +27,7 @@ describe.skipIf(!redisIsHere())('on a real Redis', () => {
       onTestFinished(() => one.close(0));
       return one;
     }
-    return { searches, worker };
+    return { redis, searches, queue, worker };
   }
 
   function expectDone(searches: Searches, id: string): void {
@@ -48,5 +48,25 @@ describe.skipIf(!redisIsHere())('on a real Redis', () => {
     searches.resume(id);
     await searches.finished(id);
     expectDone(searches, id);
+  });
+
+  test('of a search that is cancelled while it is announced Redis keeps neither plan nor jobs', async () => {
+    const { redis, searches, queue, worker } = await laboratoryOnRedis();
+    worker(scoring);
+    const { announce } = queue;
+    queue.announce = (id, plan) => {
+      queue.announce = announce;
+      searches.cancel(id);
+      return announce(id, plan);
+    };
+    const { id } = await searches.submit(question());
+    // It is handed out in turn: once it is done the first one is no concern any more.
+    const other = await searches.submit(question());
+    await searches.finished(other.id);
+    expectDone(searches, other.id);
+    expect(searches.view(id).state).toBe('cancelled');
+    expect(await redis.keys(`tiegel:chunks:${other.id}.*`)).not.toEqual([]);
+    expect(await redis.keys(`tiegel:plan:${id}`)).toEqual([]);
+    expect(await redis.keys(`tiegel:chunks:${id}.*`)).toEqual([]);
   });
 });

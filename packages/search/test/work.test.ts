@@ -242,6 +242,30 @@ test('a search that is paused while its candidates are stored, and then cancelle
   expect(searches.view(id)).toMatchObject({ state: 'cancelled', kept: 0 });
 });
 
+test('a search that is stopped while its plan is announced is not handed out', async () => {
+  const queue = handQueue();
+  const { searches } = await laboratory({ queue });
+  const calls: string[] = [];
+  const { announce, withdraw } = queue;
+  queue.announce = async (id, plan) => {
+    calls.push('announce');
+    if (calls.length === 1) searches.cancel(id);
+    await announce(id, plan);
+    calls.push('announced');
+  };
+  queue.withdraw = (id) => {
+    calls.push('withdraw');
+    return withdraw(id);
+  };
+  const { id } = await searches.submit(question());
+  const other = await searches.submit(question());
+  await until(() => queue.waiting.length > 0);
+  expect(queue.sent.map(({ searchId }) => searchId)).not.toContain(id);
+  expect(searches.view(other.id)).toMatchObject({ state: 'running', reason: null });
+  // Once more after it was announced: the carrier must not keep its plan.
+  expect(calls.slice(0, 4)).toEqual(['announce', 'withdraw', 'announced', 'withdraw']);
+});
+
 test('without a worker a search says so, and goes on as soon as there is one', async () => {
   const { searches, queue } = await laboratory({ queue: handQueue({ present: 0, eager: true }) });
   const { id } = await searches.submit(question());
