@@ -33,7 +33,10 @@ export interface CandidateArrays {
   hashes(set: CandidateSet): Uint32Array;
   /** The order by a quantity: at each place a rank less one. In steps, for it may have to be made, told which share of it is done. */
   order(set: CandidateSet, quantity: string, direction: Direction): Generator<number, Uint32Array>;
+  /** Whether an order need not be made: it is held, or stored. */
   isMade(set: CandidateSet, quantity: string, direction: Direction): boolean;
+  /** Whether an order lies in the database, for as long as its candidates do. */
+  isStored(set: CandidateSet, quantity: string, direction: Direction): boolean;
   /** A stretch of an order that was made; null where it was not. */
   stretch(
     set: CandidateSet,
@@ -190,6 +193,7 @@ export function candidateArrays(
       const name = orderColumn(quantity, direction);
       return cache.get(search, name) !== undefined || blocks.has(search, name);
     },
+    isStored: ({ search }, quantity, direction) => blocks.has(search, orderColumn(quantity, direction)),
     stretch({ search }, quantity, direction, low, high) {
       const name = orderColumn(quantity, direction);
       const known = cache.get(search, name) as Uint32Array | undefined;

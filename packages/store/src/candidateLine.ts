@@ -68,10 +68,14 @@ export function* lineSteps(
   const filters = filtersOf(query);
   if (filters !== null) return filteredLine(yield* filteredPlaces(arrays, set, query, filters));
   if (order === 'rank') return wholeLine(set.kept, (low, high) => ranksFrom(set, direction, low, high));
-  // An order that was made need not be read whole for a page.
-  const stretch = (low: number, high: number) => arrays.stretch(set, order, direction, low, high);
-  if (!arrays.isMade(set, order, direction)) yield* arrays.order(set, order, direction);
-  return wholeLine(set.kept, (low, high) => Array.from(stretch(low, high) ?? [], (at) => at + 1));
+  // An order that is stored need not be read whole for a page. Any other is kept as long as the line:
+  // meanwhile it may be let go from memory, and a disk without room has not taken it.
+  const whole = arrays.isStored(set, order, direction) ? null : yield* arrays.order(set, order, direction);
+  return wholeLine(set.kept, (low, high) => {
+    const places = whole?.subarray(low, high) ?? arrays.stretch(set, order, direction, low, high);
+    if (places === null) throw new Error(`the order by ${order} is gone while it is read`);
+    return Array.from(places, (at) => at + 1);
+  });
 }
 
 function wholeLine(kept: number, ranksIn: (low: number, high: number) => number[]): CandidateLine {

@@ -111,6 +111,31 @@ test('an order that does not fit on the disk serves all the same', () => {
   connections.close();
 });
 
+test('an order that does not fit on the disk, and is let go while it is read, is read to its end', async () => {
+  const connections = openConnections(freshFile());
+  const all = [...candidates(5_000)];
+  const { number } = searchTable(connections.main).create(newSearch(), chunks(1));
+  // Room for the columns of one order at a time.
+  const table = candidateTable(connections, columns, 100_000);
+  table.insert(number, batchOf(all));
+  connections.main.pragma(`max_page_count = ${connections.main.pragma('page_count', { simple: true })}`);
+  for (const first of ['made before it is read', 'made by reading']) {
+    const asked = query({ order: first === 'made by reading' ? 'price' : 'spread', limit: 5_000 });
+    if (first !== 'made by reading') for (const _ of table.prepare(set(number, 5_000), asked));
+    const ranks: number[] = [];
+    for (const { rank } of table.stream(set(number, 5_000), asked)) {
+      ranks.push(rank);
+      if (ranks.length !== 1_000) continue;
+      table.page(set(number, 5_000), query({ order: 'heaviness' }));
+      table.page(set(number, 5_000), query({ order: 'heaviness', direction: 'desc' }));
+      // An order is stored behind the answer that needed it.
+      await new Promise(setImmediate);
+    }
+    expect(ranks).toEqual(selected(all, asked));
+  }
+  connections.close();
+});
+
 test('candidates that were stored without columns are filtered, ordered and found all the same', () => {
   const connections = openConnections(freshFile());
   const table = candidateTable(connections, columns);
