@@ -838,7 +838,7 @@ export const problems = {
   'store/full': {
     status: 507,
     exit: 2,
-    text: ({ file }: { file: string }) => `The database ${file} cannot grow: the disk or its quota is full.`,
+    text: ({ file }: { file: string }) => `The file ${file} cannot grow: the disk or its quota is full.`,
     remedy: 'Make room on the disk and resume; everything stored so far is kept.',
   },
   'store/busy': {

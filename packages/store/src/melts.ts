@@ -45,15 +45,22 @@ export interface MeltTable {
   history(id: string): MeltVersion[];
   /** For a file that will be attached: its content is put there before the melt knows of it. */
   newAttachmentId(): string;
-  attach(id: string, attachment: Omit<StoredAttachment, 'addedAt'>, at: string): void;
+  /** false where the melt has so many already: nothing is attached then, whoever else attaches at the same time. */
+  attach(id: string, attachment: Omit<StoredAttachment, 'addedAt'>, at: string, most: number): boolean;
   /** Those that were not taken away, in the order of adding. */
   attachments(id: string): StoredAttachment[];
-  /** Takes a file of a melt away, or with null brings it back. */
-  setRemoved(id: string, attachment: string, at: string | null): void;
+  /** Takes a file of a melt away. */
+  remove(id: string, attachment: string, at: string): void;
+  /** Brings it back; false where the melt has so many others by now: it stays away then. */
+  restore(id: string, attachment: string, most: number): boolean;
 }
 
 const columns =
   'id, version, created_at as createdAt, changed_at as changedAt, deleted_at as deletedAt, entry';
+
+/** Counted in the statement that adds one: two that are sent at once cannot both be the last. */
+const fewerThanMost =
+  '(select count(*) from melt_attachment where melt = @melt and removed_at is null) < @most';
 
 export function meltTable(durable: Connection): MeltTable {
   const insert = durable.prepare(
@@ -71,13 +78,21 @@ export function meltTable(durable: Connection): MeltTable {
     'select version, at, entry from melt_version where melt = ? order by version desc',
   );
   const add = durable.prepare(
-    'insert into melt_attachment (id, melt, name, type, size, added_at) values (?, ?, ?, ?, ?, ?)',
+    `insert into melt_attachment (id, melt, name, type, size, added_at)
+     select @id, @melt, @name, @type, @size, @at where ${fewerThanMost}`,
   );
   const attached = durable.prepare(
     `select id, name, type, size, added_at as addedAt from melt_attachment
      where melt = ? and removed_at is null order by number`,
   );
   const remove = durable.prepare('update melt_attachment set removed_at = ? where melt = ? and id = ?');
+  const restore = durable.prepare(
+    `update melt_attachment set removed_at = null
+     where melt = @melt and id = @id and removed_at is not null and ${fewerThanMost}`,
+  );
+  const isAway = durable.prepare(
+    'select 1 from melt_attachment where melt = ? and id = ? and removed_at is not null',
+  );
   const find = (id: string) => read(byId.get(id));
 
   const create = durable.transaction((entry: unknown, at: string, key: string | null) => {
@@ -103,9 +118,14 @@ export function meltTable(durable: Connection): MeltTable {
     setDeleted: (id, at) => void hide.run(at, id),
     history: (id) => (versions.all(id) as (MeltVersion & { entry: string })[]).map(parsed),
     newAttachmentId: () => newId(durable),
-    attach: (melt, { id, name, type, size }, at) => void add.run(id, melt, name, type, size, at),
+    attach: (melt, { id, name, type, size }, at, most) =>
+      add.run({ id, melt, name, type, size, at, most }).changes > 0,
     attachments: (id) => attached.all(id) as StoredAttachment[],
-    setRemoved: (id, attachment, at) => void remove.run(at, id, attachment),
+    remove: (id, attachment, at) => void remove.run(at, id, attachment),
+    restore(melt, id, most) {
+      restore.run({ melt, id, most });
+      return isAway.get(melt, id) === undefined;
+    },
   };
 }
 

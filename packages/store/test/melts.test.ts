@@ -54,17 +54,32 @@ test('the same key records once', () => {
 test('attachments belong to their melt, and one that was taken away comes back', () => {
   const { melts } = openTestStore();
   const { id } = melts.create({}, at);
-  melts.attach(id, { id: 'f1', name: 'etched.png', type: 'image/png', size: 10 }, at);
-  melts.attach(id, { id: 'f2', name: 'scan.xy', type: 'text/plain', size: 20 }, later);
+  melts.attach(id, { id: 'f1', name: 'etched.png', type: 'image/png', size: 10 }, at, 3);
+  melts.attach(id, { id: 'f2', name: 'scan.xy', type: 'text/plain', size: 20 }, later, 3);
   expect(melts.attachments(id)).toEqual([
     { id: 'f1', name: 'etched.png', type: 'image/png', size: 10, addedAt: at },
     { id: 'f2', name: 'scan.xy', type: 'text/plain', size: 20, addedAt: later },
   ]);
-  melts.setRemoved('another', 'f1', later);
+  melts.remove('another', 'f1', later);
   expect(melts.attachments(id)).toHaveLength(2);
-  melts.setRemoved(id, 'f1', later);
+  melts.remove(id, 'f1', later);
   expect(melts.attachments(id).map((one) => one.id)).toEqual(['f2']);
-  melts.setRemoved(id, 'f1', null);
+  expect(melts.restore(id, 'f1', 3)).toBe(true);
+  expect(melts.restore(id, 'f1', 2)).toBe(true);
   expect(melts.attachments(id)).toHaveLength(2);
-  expect(() => melts.attach('nobody', { id: 'f3', name: 'x', type: 'text/plain', size: 1 }, at)).toThrow();
+  const one = { id: 'f3', name: 'x', type: 'text/plain', size: 1 };
+  expect(() => melts.attach('nobody', one, at, 3)).toThrow();
+});
+
+test('no more than so many attachments are added or brought back', () => {
+  const { melts } = openTestStore();
+  const [full, other] = [melts.create({}, at).id, melts.create({}, at).id];
+  const attach = (melt: string, id: string) =>
+    melts.attach(melt, { id, name: 'scan.xy', type: 'text/plain', size: 20 }, at, 2);
+  expect(['f1', 'f2', 'f3'].map((id) => attach(full, id))).toEqual([true, true, false]);
+  expect(attach(other, 'f4')).toBe(true);
+  melts.remove(full, 'f1', later);
+  expect(attach(full, 'f5')).toBe(true);
+  expect(melts.restore(full, 'f1', 2)).toBe(false);
+  expect(melts.attachments(full).map(({ id }) => id)).toEqual(['f2', 'f5']);
 });

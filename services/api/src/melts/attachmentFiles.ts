@@ -2,10 +2,11 @@ import { createReadStream } from 'node:fs';
 import { mkdir, open, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
+import { problem } from '@tiegel/contract';
 
 /** The contents of attachments, one file each, named by the id alone: what somebody called it never becomes a path. */
 export interface AttachmentFiles {
-  /** The content is on the disk, whole, when this ends. */
+  /** The content is on the disk, whole, when this ends; nothing of it where it fails. Rejects with store/full. */
   write(id: string, content: Buffer): Promise<void>;
   read(id: string): Readable;
   remove(id: string): Promise<void>;
@@ -19,18 +20,34 @@ export function attachmentFiles(folder: string): AttachmentFiles {
   };
   return {
     async write(id, content) {
-      await mkdir(folder, { recursive: true });
-      const half = `${fileOf(id)}.half`;
-      const file = await open(half, 'wx', 0o600);
+      const whole = fileOf(id);
+      const half = `${whole}.half`;
       try {
-        await file.writeFile(content);
-        await file.sync();
-      } finally {
-        await file.close();
+        await mkdir(folder, { recursive: true });
+        await writeToDisk(half, content);
+        await rename(half, whole);
+      } catch (error) {
+        await rm(half, { force: true }).catch(() => {});
+        throw writingProblem(error as NodeJS.ErrnoException, whole);
       }
-      await rename(half, fileOf(id));
     },
     read: (id) => createReadStream(fileOf(id)),
     remove: (id) => rm(fileOf(id), { force: true }),
   };
+}
+
+async function writeToDisk(path: string, content: Buffer): Promise<void> {
+  const file = await open(path, 'wx', 0o600);
+  try {
+    await file.writeFile(content);
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+}
+
+/** A disk or a quota that is full as the database tells it; any other error as it is. */
+function writingProblem(error: NodeJS.ErrnoException, file: string): Error {
+  const isFull = error.code === 'ENOSPC' || error.code === 'EDQUOT';
+  return isFull ? problem('store/full', { file, why: error.message }) : error;
 }

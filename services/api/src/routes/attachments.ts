@@ -53,12 +53,17 @@ export function attachmentRoutes(app: Server, { melts, attachments: { table, fil
         const file = request.body as Buffer | undefined;
         const type = file === undefined ? null : attachmentType(file);
         if (file === undefined || type === null) throw problem('attachment/type', { name });
-        if (present.length >= mostAttachments) {
-          throw problem('attachment/too-many', { limit: mostAttachments });
-        }
+        // Before the file is written, to spare that; what counts is whether the table takes it.
+        if (present.length >= mostAttachments) throw tooMany();
         const attachment = { id: table.newAttachmentId(), name, type, size: file.length };
         await files.write(attachment.id, file);
-        table.attach(id, attachment, new Date().toISOString());
+        try {
+          const isTaken = table.attach(id, attachment, new Date().toISOString(), mostAttachments);
+          if (!isTaken) throw tooMany();
+        } catch (error) {
+          await files.remove(attachment.id).catch(() => {});
+          throw error;
+        }
         return reply
           .code(201)
           .header('location', `/api/v1/melts/${id}/attachments/${attachment.id}`)
@@ -92,39 +97,44 @@ export function attachmentRoutes(app: Server, { melts, attachments: { table, fil
     },
   );
 
-  for (const { method, path, summary, removedAt } of [
+  app.delete(
+    '/melts/:id/attachments/:attachment',
     {
-      method: 'DELETE',
-      path: '/melts/:id/attachments/:attachment',
-      summary: 'Takes an attachment away; it can be brought back',
-      removedAt: () => new Date().toISOString(),
-    },
-    {
-      method: 'POST',
-      path: '/melts/:id/attachments/:attachment/restore',
-      summary: 'Brings back an attachment that was taken away',
-      removedAt: () => null,
-    },
-  ] as const) {
-    app.route({
-      method,
-      url: path,
       schema: {
-        summary,
+        summary: 'Takes an attachment away; it can be brought back',
         tags,
         params: one,
         response: { 200: z.array(attachmentSchema), ...problemAnswers(404) },
       },
-      handler: (request) => {
-        const { id, attachment } = request.params;
-        melts.view(id);
-        if (method === 'DELETE') found(id, attachment);
-        table.setRemoved(id, attachment, removedAt());
-        return table.attachments(id);
+    },
+    (request) => {
+      const { id, attachment } = request.params;
+      found(id, attachment);
+      table.remove(id, attachment, new Date().toISOString());
+      return table.attachments(id);
+    },
+  );
+
+  app.post(
+    '/melts/:id/attachments/:attachment/restore',
+    {
+      schema: {
+        summary: 'Brings back an attachment that was taken away',
+        tags,
+        params: one,
+        response: { 200: z.array(attachmentSchema), ...problemAnswers(404, 409) },
       },
-    });
-  }
+    },
+    (request) => {
+      const { id, attachment } = request.params;
+      melts.view(id);
+      if (!table.restore(id, attachment, mostAttachments)) throw tooMany();
+      return table.attachments(id);
+    },
+  );
 }
+
+const tooMany = () => problem('attachment/too-many', { limit: mostAttachments });
 
 /** The name to show; never a path. */
 function nameOf(name: string): string {

@@ -1,6 +1,9 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { openStore } from '@tiegel/store';
 import { elements as outside } from 'chemical-elements';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, onTestFinished, test } from 'vitest';
+import { temporaryFolder } from '../../../../test/fixtures/temporaryFolder.ts';
+import { attachmentFiles } from '../../src/melts/attachmentFiles.ts';
 import { attachmentType } from '../../src/melts/attachmentType.ts';
 import { type TestServer, testServer } from '../fixtures/testServer.ts';
 
@@ -272,6 +275,45 @@ describe('attachments', () => {
   test('there is an end of them', async () => {
     for (let file = 0; file < 50; file++) expect((await attach(`${file}.xy`, scan)).statusCode).toBe(201);
     expect(codesOf(await attach('51.xy', scan))).toEqual(['attachment/too-many ']);
+  });
+
+  test('what is sent at once, or brought back, does not pass the end either, and leaves no file', async () => {
+    const { id: away } = (await attach('away.xy', scan)).json();
+    await send('DELETE', `melts/${id}/attachments/${away}`);
+    for (let file = 0; file < 48; file++) expect((await attach(`${file}.xy`, scan)).statusCode).toBe(201);
+    const before = readdirSync(server.files).length;
+    const answers = await Promise.all([49, 50, 51, 52, 53].map((file) => attach(`${file}.xy`, scan)));
+    expect(answers.map(({ statusCode }) => statusCode).sort()).toEqual([201, 201, 409, 409, 409]);
+    expect(readdirSync(server.files)).toHaveLength(before + 2);
+    const restored = await send('POST', `melts/${id}/attachments/${away}/restore`);
+    expect(codesOf(restored)).toEqual(['attachment/too-many ']);
+    expect((await send('GET', `melts/${id}`)).json().attachments).toHaveLength(50);
+  });
+
+  test('a file that the database does not take does not stay', async () => {
+    const folder = await temporaryFolder('attachments');
+    onTestFinished(() => folder.remove());
+    // A database in which the melt does not exist.
+    const elsewhere = openStore({ file: null, columns: [] });
+    const files = attachmentFiles(folder.path);
+    const refusing = await testServer({ attachments: { table: elsewhere.melts, files } });
+    onTestFinished(async () => {
+      await refusing.close();
+      elsewhere.close();
+    });
+    const made = await refusing.ask({
+      method: 'POST',
+      url: '/api/v1/melts',
+      payload: entry({ charge: null }),
+    });
+    const answer = await refusing.ask({
+      method: 'POST',
+      url: `/api/v1/melts/${made.json().id}/attachments?name=scan.xy`,
+      headers: { 'content-type': 'application/octet-stream' },
+      payload: scan,
+    });
+    expect(answer.statusCode).toBe(500);
+    expect(readdirSync(folder.path)).toEqual([]);
   });
 
   test('types are told by the first bytes', () => {
