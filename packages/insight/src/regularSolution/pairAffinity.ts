@@ -109,8 +109,11 @@ function affinity(a: string, b: string, first: number, shareOfA: number, shareOf
 const effect = ({ shortRangeOrder, weight }: Affinity): number => Math.abs(shortRangeOrder) * weight;
 
 function story(pairs: readonly Affinity[], temperature: number, validAbove: number | null): string {
-  const attracted = pairs.find(({ shortRangeOrder }) => shortRangeOrder < 0);
-  const repelled = pairs.find(({ shortRangeOrder }) => shortRangeOrder > 0);
+  // By the parameter alone: the pair with the strongest effect on the alloy may be one that is merely frequent.
+  const rising = pairs.toSorted((p, q) => p.shortRangeOrder - q.shortRangeOrder);
+  const falling = pairs.toSorted((p, q) => q.shortRangeOrder - p.shortRangeOrder);
+  const attracted = rising.find(({ shortRangeOrder }) => shortRangeOrder < 0);
+  const repelled = falling.find(({ shortRangeOrder }) => shortRangeOrder > 0);
   const named = ({ a, b, shortRangeOrder }: Affinity) => `${a}–${b} (α ${numberInWords(shortRangeOrder, 2)})`;
   const parts = [
     attracted && `${named(attracted)} seek each other most`,

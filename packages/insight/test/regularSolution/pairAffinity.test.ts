@@ -29,6 +29,15 @@ test('pairs attract in AlCoCrFeNi as their enthalpies say, strongest first', () 
   expect(words).toMatch(/^At 3000 K Al–Ni \(α −0\.\d\d\) seek each other most, /);
 });
 
+test('the sentence names the lowest and the highest parameter, not the pair with the most bonds', () => {
+  const { pairs, words } = of('Cr35Cu5Fe30Ni25V5');
+  const byParameter = pairs.toSorted((p, q) => p.shortRangeOrder - q.shortRangeOrder);
+  expect(pairs[0]).toMatchObject({ a: 'Cr', b: 'Ni' });
+  expect(byParameter[0]).toMatchObject({ a: 'Ni', b: 'V' });
+  expect(byParameter.at(-1)).toMatchObject({ a: 'Cr', b: 'V' });
+  expect(words).toMatch(/^At 3000 K Ni–V \(α −0\.12\) seek each other most, Cr–V \(α 0\.07\) avoid/);
+});
+
 // Heat capacity is positive: to first order, order lowers the energy.
 test('order never raises the energy', () => {
   fc.assert(
