@@ -69,7 +69,7 @@ test('an expression is limited on its own distribution like any quantity', async
   const row = page.locator('#field-limits-5');
   await row.locator('.sample-bars').waitFor();
   await row.getByLabel('at most').fill('100');
-  await eventually(() => textOf(row.locator('.limit-shares'))).toMatch(/leaves alone\d+\.\d %/);
+  await eventually(() => textOf(row.locator('.limit-shares'))).toMatch(/Alone it leaves\d+\.\d %/);
   await eventually(() => question(page)).toContain('merit ≤ 100');
 });
 

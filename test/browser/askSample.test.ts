@@ -48,7 +48,7 @@ test('what limits leave of the sample is what the API counts on the same sample,
   expect(await textOf(summary)).toMatch(/random sample of 4,000 compositions.*95 % interval/);
   for (const [index, { share, shareWithout }] of before.limits.entries()) {
     const shares = await textOf(limit(page, index).locator('.limit-shares'));
-    expect(shares).toContain(`leaves alone${percent(share)}`);
+    expect(shares).toContain(`Alone it leaves${percent(share)}`);
     expect(shares).toContain(`would be left${percent(shareWithout)}`);
   }
   // The limit on the valence electrons cuts most off: without it more than half as many again would pass.

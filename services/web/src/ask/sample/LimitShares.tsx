@@ -14,7 +14,7 @@ export function LimitShares({ index, values }: { index: number; values: readonly
   return (
     <dl className="limit-shares small">
       <div>
-        <dt>It leaves alone</dt>
+        <dt>Alone it leaves</dt>
         <dd>{words(own.alone)}</dd>
       </div>
       {others ? (
