@@ -2,6 +2,7 @@
  * The contract's words and numbers, without its schemas: whoever checks no request need not load the
  * library that checks. `index.ts` holds both.
  */
+export { decimalsBeside } from './decimalsBeside.ts';
 export { differencesOf } from './differencesOf.ts';
 export * from './exportFormats.ts';
 export { limitTolerance } from './limitTolerance.ts';

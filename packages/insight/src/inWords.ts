@@ -7,9 +7,21 @@ export function elementsInWords(symbols: readonly string[]): string {
   return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }
 
-/** A temperature with the three digits that a model can mean: '1680 K', '67 K'. */
-export function kelvinInWords(kelvin: number): string {
-  return `${Number(kelvin.toPrecision(3))} K`;
+/**
+ * A temperature with the three digits that a model can mean: '1680 K', '67 K'.
+ * @param beside another one that it is compared with: of two that differ below these digits more are told,
+ *   the same number of both
+ */
+export function kelvinInWords(kelvin: number, beside = kelvin): string {
+  const side = Math.sign(kelvin - beside);
+  const told = (value: number, digits: number) => Number(value.toPrecision(digits));
+  const digits = [3, 4, 5, 6].find((some) => Math.sign(told(kelvin, some) - told(beside, some)) === side);
+  return `${told(kelvin, digits ?? 3)} K`;
+}
+
+/** A temperature that somebody set, to the kelvin, as pages and fields tell it: '1273 K'. */
+export function setKelvinInWords(kelvin: number): string {
+  return `${Math.round(kelvin)} K`;
 }
 
 /** A number with a fixed number of decimals and the minus sign of print. */
@@ -17,7 +29,7 @@ export function numberInWords(value: number, decimals: number): string {
   return value.toFixed(decimals).replace('-', '−');
 }
 
-/** A share in whole per cent: '37 %'. */
-export function percentInWords(share: number): string {
-  return `${Math.round(100 * share)} %`;
+/** A share in whole per cent: '37 %', or with more decimals: '22.5 %'. */
+export function percentInWords(share: number, decimals = 0): string {
+  return `${numberInWords(100 * share, decimals)} %`;
 }

@@ -1,6 +1,7 @@
 import type { Facts } from '@tiegel/contract';
+import { decimalsBeside } from '@tiegel/contract/terms';
 import { type Composition, conditionValue, valuesOf } from '@tiegel/screening';
-import { kelvinInWords, numberInWords } from '../inWords.ts';
+import { numberInWords, setKelvinInWords } from '../inWords.ts';
 import { type CompetingPhase, competingPhases } from './competingPhases.ts';
 import { solutionEnthalpy } from './solutionEnthalpy.ts';
 
@@ -22,7 +23,7 @@ export interface Compounds {
 }
 
 /** The error of Miedema's model, kJ/mol. */
-const MODEL_ERROR = 10;
+export const MODEL_ERROR = 10;
 
 /** Holds for every answer about compounds. */
 export const compoundsTrust =
@@ -63,10 +64,11 @@ export function compounds(
 }
 
 function story(distance: number, phases: readonly CompetingPhase[], temperature: number): string {
-  const at = `At ${kelvinInWords(temperature)}`;
+  const at = `At ${setKelvinInWords(temperature)}`;
   const [largest] = phases;
   if (phases.length === 1 && distance === 0) return `${at} nothing competes with pure ${largest?.formula}.`;
-  const place = `${numberInWords(Math.abs(distance), 1)} kJ/mol ${distance > 0 ? 'above' : 'below'}`;
+  const size = Math.abs(distance);
+  const place = `${numberInWords(size, decimalsBeside(size, MODEL_ERROR, 1))} kJ/mol ${distance > 0 ? 'above' : 'below'}`;
   return `${at} the random solution lies ${place} its strongest competitor, ${setInWords(phases)}: ${verdictOn(distance, phases)}.`;
 }
 
@@ -79,7 +81,8 @@ function setInWords(phases: readonly CompetingPhase[]): string {
 
 /** Two solutions of other compositions are no part of the competing set: demixing.ts tells of those. */
 function verdictOn(distance: number, phases: readonly CompetingPhase[]): string {
-  if (Math.abs(distance) < MODEL_ERROR) return 'within the error of the model, so undecided';
+  if (Math.abs(distance) < MODEL_ERROR)
+    return `within the error of the model, ${MODEL_ERROR} kJ/mol, so undecided`;
   if (distance < 0) return 'no compound would form, though it may still separate into two solutions';
   return phases.every(({ formula }) => isElement(formula))
     ? 'it would separate into its elements'

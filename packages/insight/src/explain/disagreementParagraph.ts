@@ -1,12 +1,12 @@
+import { decimalsBeside } from '@tiegel/contract/terms';
 import type { PhaseClass } from '@tiegel/elements/publishedAlloys';
+import { MODEL_ERROR } from '../compounds/compounds.ts';
 import { numberInWords } from '../inWords.ts';
 import type { Paragraph, Told } from './paragraph.ts';
 import { type ReportedClasses, reportedClasses } from './reportedClasses.ts';
 
 /** An estimate on the other side of a half than the share of publications disagrees with them, and so does one this far from it. */
 const FAR = 0.4;
-/** The error of Miedema's model, kJ/mol: what lies farther is a claim. */
-const MODEL_ERROR = 10;
 
 const classes: readonly PhaseClass[] = ['fcc', 'bcc', 'both', 'other'];
 const named: Readonly<Record<PhaseClass, string>> = {
@@ -63,12 +63,13 @@ function modelsAgainst({ dossier }: Told, { publications, oneSolution }: Reporte
   const { compounds, ordering, demixing } = dossier;
   const mostlyOne = oneSolution > publications / 2;
   const distance = compounds?.hullDistance ?? 0;
+  const size = numberInWords(Math.abs(distance), decimalsBeside(Math.abs(distance), MODEL_ERROR, 0));
   return [
     mostlyOne && distance > MODEL_ERROR
-      ? `Miedema’s model expects compounds (${numberInWords(distance, 0)} kJ/mol below the solution) where most report one solution.`
+      ? `Miedema’s model expects compounds (${size} kJ/mol below the solution) where most report one solution.`
       : null,
     !mostlyOne && distance < -MODEL_ERROR
-      ? `Miedema’s model lets the solution stay (by ${numberInWords(-distance, 0)} kJ/mol) where most report more than one disordered phase.`
+      ? `Miedema’s model lets the solution stay (by ${size} kJ/mol) where most report more than one disordered phase.`
       : null,
     mostlyOne && (ordering?.ratioToMelting ?? 0) > 1
       ? 'The mean-field model orders it up to its melting, where most report one disordered solution: labels of diffraction seldom tell weak order, and mean fields order too high.'

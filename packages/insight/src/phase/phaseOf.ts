@@ -1,4 +1,5 @@
 import type { Facts } from '@tiegel/contract';
+import { decimalsBeside } from '@tiegel/contract/terms';
 import { type PublishedAlloy, publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import {
   amountsOf,
@@ -146,5 +147,5 @@ function withoutBasis(distance: number): string {
 }
 
 function differing(distance: number): string {
-  return `${percentInWords(distance)} of the atoms differ from the nearest published alloy with known phases`;
+  return `${percentInWords(distance, decimalsBeside(100 * distance, 100 * FARTHEST, 1))} of the atoms differ from the nearest published alloy with known phases`;
 }

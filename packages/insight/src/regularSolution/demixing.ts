@@ -60,10 +60,10 @@ export function demixing(composition: Composition, facts: Facts): Demixing | nul
 function story(temperature: number, melting: number | null, mode: Readonly<Record<string, number>>): string {
   const { rising, falling } = twoSides(mode, NAMED_SHARE);
   const what = `${elementsInWords(rising)} would leave ${elementsInWords(falling)}`;
-  const below = `Below ${kelvinInWords(temperature)}`;
+  const below = `Below ${kelvinInWords(temperature, melting ?? temperature)}`;
   if (melting === null) return `${below} ${what}.`;
   if (temperature >= melting) {
-    return `${below}, above the mean melting temperature of ${kelvinInWords(melting)}, ${what}: the melt itself may separate.`;
+    return `${below}, above the mean melting temperature of ${kelvinInWords(melting, temperature)}, ${what}: the melt itself may separate.`;
   }
   return `${below}, ${numberInWords(temperature / melting, 2)} of the mean melting temperature, ${what}, given time.`;
 }

@@ -1,6 +1,6 @@
 import type { Facts } from '@tiegel/contract';
 import { type Composition, conditionValue, GAS_CONSTANT_J_PER_MOL_K, valuesOf } from '@tiegel/screening';
-import { kelvinInWords, numberInWords } from '../inWords.ts';
+import { kelvinInWords, numberInWords, setKelvinInWords } from '../inWords.ts';
 import { firstMode } from './firstMode.ts';
 import { type RegularSolution, regularSolution } from './regularSolution.ts';
 
@@ -119,11 +119,11 @@ function story(pairs: readonly Affinity[], temperature: number, validAbove: numb
     attracted && `${named(attracted)} seek each other most`,
     repelled && `${named(repelled)} avoid each other most`,
   ].filter((part) => part !== undefined);
-  const at = `At ${kelvinInWords(temperature)}`;
+  const at = `At ${setKelvinInWords(temperature)}`;
   if (parts.length === 0) return `${at} neighbours are as chance has them.`;
   const deep =
     validAbove !== null && temperature < validAbove
-      ? `; read the signs only, the first order does not hold below ${kelvinInWords(validAbove)}`
+      ? `; read the signs only, the first order does not hold below ${kelvinInWords(validAbove, temperature)}`
       : '';
   return `${at} ${parts.join(', ')}${deep}.`;
 }

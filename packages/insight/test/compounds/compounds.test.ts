@@ -33,7 +33,7 @@ test('at 1273.15 K unless another temperature is given', () => {
 describe('in words', () => {
   test('a difference within the error of the model decides nothing', () => {
     expect(of('AlCoCrFeNi').words).toBe(
-      'At 1270 K the random solution lies 4.5 kJ/mol below its strongest competitor, 40 % CrFe + 30 % AlCo2 + 30 % AlNi2 (shares of the atoms): within the error of the model, so undecided.',
+      'At 1273 K the random solution lies 4.5 kJ/mol below its strongest competitor, 40 % CrFe + 30 % AlCo2 + 30 % AlNi2 (shares of the atoms): within the error of the model, 10 kJ/mol, so undecided.',
     );
   });
 
@@ -46,8 +46,20 @@ describe('in words', () => {
     expect(of('AgFe').words).toMatch(/50 % Ag \+ 50 % Fe .*: it would separate into its elements\.$/);
   });
 
+  // By the temperature, through the entropy, the distance is brought as near to the error as one likes.
+  test('where the verdict turns, the number tells why', () => {
+    const at = (distance: number) => {
+      const [cold, hot] = [of('CoCrFeNi', 1000), of('CoCrFeNi', 2000)];
+      const slope = (hot.hullDistance - cold.hullDistance) / 1000;
+      return of('CoCrFeNi', 1000 + (distance - cold.hullDistance) / slope).words;
+    };
+    expect(at(-9.97)).toMatch(/lies 9\.97 kJ\/mol below .*undecided\.$/);
+    expect(at(-10.02)).toMatch(/lies 10\.02 kJ\/mol below .*no compound would form/);
+    expect(at(-9.6)).toMatch(/lies 9\.6 kJ\/mol below .*undecided\.$/);
+  });
+
   test('nothing competes with a pure element', () => {
-    expect(of('Ni')).toMatchObject({ hullDistance: 0, words: 'At 1270 K nothing competes with pure Ni.' });
+    expect(of('Ni')).toMatchObject({ hullDistance: 0, words: 'At 1273 K nothing competes with pure Ni.' });
   });
 
   test('every answer says how large the error of the model is', () => {

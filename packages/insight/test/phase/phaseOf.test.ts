@@ -43,6 +43,16 @@ test('far from every alloy of the training data there is no basis, and no number
   expect(far.words).toMatch(/^No basis for an estimate/);
 });
 
+test('a distance just beyond the border is printed so that it lies beyond', () => {
+  const words = (platinum: number) => {
+    const each = (100 - platinum) / 5;
+    return phaseOf({ Co: each, Cr: each, Fe: each, Mn: each, Ni: each, Pt: platinum }, facts).words;
+  };
+  expect(words(22.5)).toMatch(/^No basis for an estimate: 22\.5 % of the atoms .* beyond 22 % too few/);
+  expect(words(22.03)).toMatch(/^No basis for an estimate: 22\.03 % of the atoms /);
+  expect(words(21.98)).toContain('The basis is weak: 21.98 % of the atoms');
+});
+
 test('a known alloy lies at no distance; between known and far the basis is weak', () => {
   expect(phaseOf(near[0]!.composition, facts)).toMatchObject({ basis: 'ok' });
   expect(phaseOf(near[0]!.composition, facts).nearestDistance).toBeCloseTo(0, 12);

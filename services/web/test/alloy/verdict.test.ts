@@ -70,7 +70,8 @@ test('how sure the estimate is comes with what happened to alloys that it rated 
   expect(surenessInWords(estimate({ basis: 'weak', nearestDistance: 0.18 }), null)).toContain(
     'Its basis is thin: 18.0 % of the atoms differ',
   );
-  expect(surenessInWords(estimate({ singleSolution: null }), null)).toContain('no basis');
+  const far = estimate({ singleSolution: null, nearestDistance: 0.2203 });
+  expect(surenessInWords(far, null)).toContain('no basis for an estimate: 22.03 % of the atoms differ');
 });
 
 test('what is published is told of the alloy itself, else of the nearest with known phases', async () => {

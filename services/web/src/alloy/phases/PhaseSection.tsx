@@ -3,6 +3,7 @@ import { formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
 import { phaseClasses } from '../../server/alloyTypes.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
+import { apartInWords, farthestPercent } from '../verdict/apartInWords.ts';
 import { classWords } from '../verdict/likelyInWords.ts';
 import { NearestTable } from './NearestTable.tsx';
 import { OwnPhase } from './OwnPhase.tsx';
@@ -48,8 +49,8 @@ export function PhaseSection({ alloy }: { alloy: AlloyState }) {
             ) : null}
             <p className="read-small">
               Basis: {phase.basis === 'ok' ? 'near enough' : phase.basis === 'weak' ? 'thin' : 'none'}.{' '}
-              {formatPercent(phase.nearestDistance, 1)} of the atoms differ from the nearest alloy that the
-              estimate learnt from; beyond 22 % too few are known to say what it is worth.
+              {apartInWords(phase.nearestDistance)} of the atoms differ from the nearest alloy that the
+              estimate learnt from; beyond {farthestPercent} % too few are known to say what it is worth.
             </p>
           </div>
           {record ? (

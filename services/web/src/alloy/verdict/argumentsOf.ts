@@ -1,3 +1,4 @@
+import { decimalsBeside } from '@tiegel/contract/terms';
 import { missingFor, missingInWords } from '@tiegel/screening';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import type { Neighbour } from '../../server/alloyTypes.ts';
@@ -13,7 +14,7 @@ export interface Argument {
   at: string;
 }
 
-/** kJ/mol: Miedema's model errs by some 10, so what lies closer is undecided. */
+/** kJ/mol: Miedema's model errs by some 10, so what lies closer is undecided, here as in the server's own words. */
 const modelError = 10;
 /** Labels of publications that are one disordered solution. */
 const oneSolution = new Set(['FCC', 'BCC']);
@@ -79,25 +80,20 @@ function compounds({ explanation }: AlloyState): Argument[] {
     .filter((formula) => /[A-Z].*[A-Z]/.test(formula))
     .slice(0, 2)
     .join(' and ');
-  const size = formatNumber(Math.abs(hullDistance), 0);
-  const what = partners === '' ? 'compounds' : `compounds such as ${partners}`;
-  if (hullDistance > modelError)
-    return [{ sign: 'against', words: `A simple model prefers ${what}, by ${size} kJ/mol.`, at: 'competes' }];
-  if (hullDistance < -modelError)
-    return [
-      {
-        sign: 'for',
-        words: `A simple model of compounds lets the solution stay, by ${size} kJ/mol.`,
-        at: 'competes',
-      },
-    ];
-  return [
-    {
-      sign: 'open',
-      words: `Whether ${what} form, a simple model cannot tell: ${size} kJ/mol is within its error.`,
-      at: 'competes',
-    },
-  ];
+  const size = Math.abs(hullDistance);
+  const by = `${formatNumber(size, decimalsBeside(size, modelError, 1))} kJ/mol`;
+  if (size < modelError) {
+    const whether = partners === '' ? 'it separates into its elements' : `compounds such as ${partners} form`;
+    const words = `Whether ${whether}, a simple model cannot tell: ${by} is within its error of ${modelError}.`;
+    return [{ sign: 'open', words, at: 'competes' }];
+  }
+  if (hullDistance < 0) {
+    const words = `In a simple model no compound forms, by ${by}; it may still separate into two solutions.`;
+    return [{ sign: 'for', words, at: 'competes' }];
+  }
+  const what =
+    partners === '' ? 'it separates into its elements' : `compounds such as ${partners} are preferred`;
+  return [{ sign: 'against', words: `In a simple model ${what}, by ${by}.`, at: 'competes' }];
 }
 
 /** Only what would happen at the anneal: below, metals are too slow. */
@@ -106,10 +102,11 @@ function separation({ explanation, conditions }: AlloyState): Argument[] {
   const { demixing, ordering } = explanation;
   const anneal = conditions.annealTemperature ?? explanation.conditions.annealTemperature ?? 0;
   const found: Argument[] = [];
-  if ((demixing?.temperature ?? 0) > anneal) {
+  const demixes = demixing?.temperature ?? 0;
+  if (demixes > anneal) {
     found.push({
       sign: 'open',
-      words: `${demixing!.words} The anneal, ${kelvinInWords(anneal)}, lies below; on published alloys this has predicted nothing.`,
+      words: `${demixing!.words} The anneal, ${kelvinInWords(anneal)}, lies below${nearlyAs(demixes, anneal)}; on published alloys this has predicted nothing.`,
       at: 'competes',
     });
   }
@@ -117,6 +114,12 @@ function separation({ explanation, conditions }: AlloyState): Argument[] {
     found.push({ sign: 'against', words: `${ordering!.words} A weak hint of more phases.`, at: 'competes' });
   }
   return found;
+}
+
+/** The temperature again with more digits, where the three of the sentence before would lie at the anneal or below. */
+function nearlyAs(temperature: number, anneal: number): string {
+  if (Number(temperature.toPrecision(3)) > Math.round(anneal)) return '';
+  return ` ${formatNumber(temperature, decimalsBeside(temperature, Math.round(anneal), 0))} K`;
 }
 
 function rules({ explanation, evidence }: AlloyState): Argument[] {

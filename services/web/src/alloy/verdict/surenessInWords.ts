@@ -1,5 +1,6 @@
-import { formatCount, formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
+import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
 import type { Evidence, PhaseEstimate } from '../../server/alloyTypes.ts';
+import { apartInWords } from './apartInWords.ts';
 
 /**
  * How far the estimate can be trusted here, in plain words: its probability, and how many of the
@@ -7,7 +8,7 @@ import type { Evidence, PhaseEstimate } from '../../server/alloyTypes.ts';
  */
 export function surenessInWords(phase: PhaseEstimate, evidence: Evidence | null): string {
   const { singleSolution, basis, nearestDistance } = phase;
-  const apart = `${formatPercent(nearestDistance, 1)} of the atoms differ from the nearest alloy with known phases`;
+  const apart = `${apartInWords(nearestDistance)} of the atoms differ from the nearest alloy with known phases`;
   if (singleSolution === null) {
     return `There is no basis for an estimate: ${apart}, or data of an element lack.`;
   }

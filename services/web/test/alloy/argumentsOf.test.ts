@@ -1,0 +1,73 @@
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { AlloyState } from '../../src/alloy/alloyState.ts';
+import type { Explanation, PhaseEstimate } from '../../src/server/alloyTypes.ts';
+
+beforeEach(() => {
+  vi.resetModules();
+  vi.stubGlobal('navigator', { language: 'en' });
+});
+afterEach(() => vi.unstubAllGlobals());
+
+const phase = { likely: ['other'], basis: 'ok' } as Partial<PhaseEstimate>;
+const explained = (part: object): Explanation => ({
+  ...({
+    phase,
+    nearest: [],
+    criteria: {},
+    compounds: null,
+    demixing: null,
+    ordering: null,
+  } as object as Explanation),
+  conditions: { annealTemperature: 1273.15 },
+  ...part,
+});
+
+/** What is said of one part of the page, with the sign under which it stands. */
+async function saidOf(at: string, part: object, alloy: Partial<AlloyState> = {}) {
+  const { argumentsOf } = await import('../../src/alloy/verdict/argumentsOf.ts');
+  const state = {
+    ...{ composition: { Co: 50, Ni: 50 }, symbols: ['Co', 'Ni'], conditions: {}, values: {} },
+    ...{ quantities: [], elements: [], evidence: null, explanation: explained(part) },
+    ...alloy,
+  } as never;
+  return argumentsOf(state)
+    .filter((one) => one.at === at)
+    .map(({ sign, words }) => `${sign}: ${words}`);
+}
+
+const compounds = (hullDistance: number, ...formulas: string[]) => ({
+  compounds: { hullDistance, competing: formulas.map((formula) => ({ formula, fraction: 0.5 })) },
+});
+
+test('the verdict on compounds turns at the error of the model, and its number tells why', async () => {
+  const said = (distance: number) => saidOf('competes', compounds(distance, 'CrFe', 'Ni'));
+  expect(await said(-9.97)).toEqual([
+    'open: Whether compounds such as CrFe form, a simple model cannot tell: 9.97 kJ/mol is within its error of 10.',
+  ]);
+  expect(await said(-10.02)).toEqual([
+    'for: In a simple model no compound forms, by 10.02 kJ/mol; it may still separate into two solutions.',
+  ]);
+  expect(await said(12.04)).toEqual([
+    'against: In a simple model compounds such as CrFe are preferred, by 12.0 kJ/mol.',
+  ]);
+});
+
+test('where only elements compete nothing is called a compound', async () => {
+  const said = (distance: number) => saidOf('competes', compounds(distance, 'Ag', 'Fe'));
+  expect(await said(16)).toEqual([
+    'against: In a simple model it separates into its elements, by 16.0 kJ/mol.',
+  ]);
+  expect(await said(4)).toEqual([
+    'open: Whether it separates into its elements, a simple model cannot tell: 4.0 kJ/mol is within its error of 10.',
+  ]);
+});
+
+test('a demixing temperature just above the anneal is told so that it lies above', async () => {
+  const said = (temperature: number) =>
+    saidOf('competes', { demixing: { temperature, words: 'It would separate.' } });
+  expect(await said(1274.4)).toEqual([
+    'open: It would separate. The anneal, 1273 K (1000 °C), lies below 1274 K; on published alloys this has predicted nothing.',
+  ]);
+  expect((await said(1501))[0]).toContain('lies below; on');
+  expect(await said(1270)).toEqual([]);
+});
