@@ -69,6 +69,7 @@ export function ordering(composition: Composition, facts: Facts): Ordering | nul
   };
 }
 
+/** The lattice is said with the order: for an alloy that is fcc this order is none. */
 function story(
   temperature: number,
   melting: number | null,
@@ -76,9 +77,9 @@ function story(
 ): string {
   const apart = `${elementsInWords(one)} on one sublattice, ${elementsInWords(other)} on the other`;
   const below = `Below ${kelvinInWords(temperature)}`;
-  if (melting === null) return `${below} it would order: ${apart}.`;
+  if (melting === null) return `${below} it would order, were it bcc: ${apart}.`;
   if (temperature >= melting) {
-    return `It would be ordered up to its melting (the model says ${kelvinInWords(temperature)}): ${apart}.`;
+    return `It would be ordered up to its melting, were it bcc (the model says ${kelvinInWords(temperature)}): ${apart}.`;
   }
-  return `${below}, ${numberInWords(temperature / melting, 2)} of the mean melting temperature, it would order: ${apart}.`;
+  return `${below}, ${numberInWords(temperature / melting, 2)} of the mean melting temperature, it would order, were it bcc: ${apart}.`;
 }

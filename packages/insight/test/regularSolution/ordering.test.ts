@@ -42,7 +42,7 @@ test('in AlCoCrFeNi aluminium takes one sublattice, nickel and cobalt the other'
   expect(sublattices[0]![0]).toBe('Al');
   expect(sublattices[1]!.slice(0, 2)).toEqual(['Ni', 'Co']);
   expect(ratioToMelting).toBeGreaterThan(1);
-  expect(words).toMatch(/^It would be ordered up to its melting/);
+  expect(words).toMatch(/^It would be ordered up to its melting, were it bcc \(/);
 });
 
 test('what never orders is said to', () => {
@@ -53,7 +53,7 @@ test('what never orders is said to', () => {
 test('without a melting temperature there is no ratio, and the sentence does without', () => {
   const found = ordering(parseAlloy('AlNi'), withValues('meltingTemperature', { Al: null }))!;
   expect(found.ratioToMelting).toBeNull();
-  expect(found.words).toMatch(/^Below 5290 K it would order: /);
+  expect(found.words).toMatch(/^Below 5290 K it would order, were it bcc: /);
 });
 
 test('no element stands on both sublattices, and the order of writing changes nothing', () => {

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { AlloyState } from '../../src/alloy/alloyState.ts';
-import type { Explanation, PhaseEstimate } from '../../src/server/alloyTypes.ts';
+import type { Explanation, Neighbour, PhaseEstimate } from '../../src/server/alloyTypes.ts';
 
 beforeEach(() => {
   vi.resetModules();
@@ -60,6 +60,26 @@ test('where only elements compete nothing is called a compound', async () => {
   expect(await said(4)).toEqual([
     'open: Whether it separates into its elements, a simple model cannot tell: 4.0 kJ/mol is within its error of 10.',
   ]);
+});
+
+const ordering = { temperature: 1620, ratioToMelting: 0.93, words: 'It would order, were it bcc.' };
+const reported = (phases: string) =>
+  ({
+    distance: 0,
+    own: false,
+    melt: null,
+    methods: [],
+    reports: [{ phases, references: 3 }],
+  }) as never as Neighbour;
+
+test('order of a bcc lattice speaks against one phase only where fcc is not what is likeliest or known', async () => {
+  const against = ['against: It would order, were it bcc. A weak hint of more phases.'];
+  const open = ['open: It would order, were it bcc. But fcc is likelier.'];
+  const likely = (...classes: string[]) => ({ ordering, phase: { ...phase, likely: classes } });
+  expect(await saidOf('competes', likely('fcc', 'other'))).toEqual(open);
+  expect(await saidOf('competes', likely('other', 'fcc'))).toEqual(against);
+  expect(await saidOf('competes', { ...likely('other'), nearest: [reported('FCC')] })).toEqual(open);
+  expect(await saidOf('competes', { ...likely('fcc'), nearest: [reported('BCC+B2')] })).toEqual(against);
 });
 
 test('a demixing temperature just above the anneal is told so that it lies above', async () => {

@@ -1,7 +1,7 @@
 import { decimalsBeside } from '@tiegel/contract/terms';
 import { missingFor, missingInWords } from '@tiegel/screening';
 import { formatNumber } from '../../numbers/formatNumber.ts';
-import type { Neighbour } from '../../server/alloyTypes.ts';
+import type { Explanation, Neighbour } from '../../server/alloyTypes.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { kelvinInWords } from '../kelvinInWords.ts';
 import { sideOf } from './likelyInWords.ts';
@@ -111,7 +111,11 @@ function separation({ explanation, conditions }: AlloyState): Argument[] {
     });
   }
   if ((ordering?.temperature ?? 0) > anneal && (ordering?.ratioToMelting ?? 0) > 0.8) {
-    found.push({ sign: 'against', words: `${ordering!.words} A weak hint of more phases.`, at: 'competes' });
+    found.push(
+      isLikeliestFcc(explanation)
+        ? { sign: 'open', words: `${ordering!.words} But fcc is likelier.`, at: 'competes' }
+        : { sign: 'against', words: `${ordering!.words} A weak hint of more phases.`, at: 'competes' },
+    );
   }
   return found;
 }
@@ -120,6 +124,13 @@ function separation({ explanation, conditions }: AlloyState): Argument[] {
 function nearlyAs(temperature: number, anneal: number): string {
   if (Number(temperature.toPrecision(3)) > Math.round(anneal)) return '';
   return ` ${formatNumber(temperature, decimalsBeside(temperature, Math.round(anneal), 0))} K`;
+}
+
+/** Whether it is known as fcc, or fcc is what the estimate finds likeliest: the order that is computed is one of bcc. */
+function isLikeliestFcc({ nearest, phase }: Explanation): boolean {
+  const known = nearest.find((one) => isSame(one) && one.reports.length > 0);
+  const [most] = known?.reports ?? [];
+  return most ? most.phases.toUpperCase() === 'FCC' : phase.likely?.[0] === 'fcc';
 }
 
 function rules({ explanation, evidence }: AlloyState): Argument[] {
