@@ -27,10 +27,12 @@ export interface Criterion {
  * - `observed`: how published labels show it: one disordered fcc or bcc solution, fcc or bcc alone
  *   among alloys of one solution, a Laves phase among the phases. null: they cannot show it
  * - `untested`: why not, where they cannot
+ * - `isSecondPhase`: a phase beside the solution, so that a rule that is met is bad news
  */
-export type PositiveClass =
-  | { what: string; observed: 'one solution' | 'fcc of one solution' | 'bcc of one solution' | 'Laves phase' }
-  | { what: string; observed: null; untested: string };
+export type PositiveClass = { what: string; isSecondPhase?: true } & (
+  | { observed: 'one solution' | 'fcc of one solution' | 'bcc of one solution' | 'Laves phase' }
+  | { observed: null; untested: string }
+);
 
 /** One disordered fcc or bcc solution, which most rules speak of. */
 export const oneSolution: PositiveClass = {

@@ -15,10 +15,7 @@ export function ruleParagraph({ dossier: { criteria }, pairSources }: Told): Par
     ),
     ...spoken
       .filter(({ predicts }) => predicts !== 'one solution')
-      .map(
-        (record) =>
-          `${criteria[record.id] ? 'Meets' : 'Fails'} ${record.name}: ${record.positiveClass}${recordOf(record)}.`,
-      ),
+      .map((record) => `${verdictOn(record, criteria[record.id] === true)}${recordOf(record)}.`),
     silent.length === 0
       ? ''
       : `Silent, for want of a value or because they speak of other alloys: ${silent.join(', ')}.`,
@@ -49,6 +46,12 @@ function onOneSolution(records: readonly CriterionRecord[], verdicts: Told['doss
     met!.length > 0 ? `: ${named(met!)}` : '',
     failed!.length > 0 ? `; it fails ${named(failed!)}.` : '.',
   ].join('');
+}
+
+/** A rule that predicts a second phase is told by what it expects: to fail it is good news, and reads as bad. */
+function verdictOn({ name, positiveClass, predictsSecondPhase }: CriterionRecord, met: boolean): string {
+  if (predictsSecondPhase) return `${name} ${met ? 'expects' : 'does not expect'} ${positiveClass}`;
+  return `${met ? 'Meets' : 'Fails'} ${name}: ${positiveClass}`;
 }
 
 function recordOf({ balancedAccuracy, interval }: CriterionRecord): string {

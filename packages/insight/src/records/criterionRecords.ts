@@ -18,6 +18,8 @@ export interface CriterionRecord extends Nullable<Measured> {
   positiveClass: string;
   /** How published labels show that class; null: they cannot. */
   predicts: PositiveClass['observed'];
+  /** Whether that class is a phase beside the solution: then it is bad news that the rule is met. */
+  predictsSecondPhase: boolean;
   source: Source;
   /** What to beware of; null: nothing. */
   caution: string | null;
@@ -52,6 +54,7 @@ export function criterionRecords(
     scope: criterion.scope && predicateText(criterion.scope, lateNames),
     positiveClass: criterion.positiveClass.what,
     predicts: criterion.positiveClass.observed,
+    predictsSecondPhase: criterion.positiveClass.isSecondPhase ?? false,
     source: criterion.source,
     caution: criterion.caution ?? null,
     ...(measured[criterion.id] ?? unmeasured),

@@ -96,3 +96,8 @@ test('the data file is what measuring gives now', () => {
     for (const [there, here] of pairs) expect(there).toBeCloseTo(here, 5);
   }
 });
+
+test('the rules that predict a second phase say so', () => {
+  const expecting = criterionRecords().filter(({ predictsSecondPhase }) => predictsSecondPhase);
+  expect(expecting.map(({ id }) => id)).toEqual(['tsai2013', 'yurchenko2017']);
+});

@@ -14,6 +14,7 @@ export const tsai2013: Criterion = {
   scope: contains('Cr', 'V'),
   positiveClass: {
     what: 'a σ phase after annealing',
+    isSecondPhase: true,
     observed: null,
     untested: 'The labels of the published alloys say “second phase” without saying which.',
   },

@@ -11,7 +11,7 @@ export const yurchenko2017: Criterion = {
   claim: 'A Laves phase is expected.',
   predicate: every(range('allenElectronegativitySpread', { above: 7 }), range('sizeMismatch', { above: 5 })),
   scope: null,
-  positiveClass: { what: 'a Laves phase', observed: 'Laves phase' },
+  positiveClass: { what: 'a Laves phase', isSecondPhase: true, observed: 'Laves phase' },
   source: {
     authors: 'Yurchenko et al.',
     year: 2017,

@@ -56,6 +56,9 @@ const evidenceSchema = z
           formula: z.string(),
           scope: z.string().nullable(),
           positiveClass: z.string(),
+          predictsSecondPhase: z
+            .boolean()
+            .describe('Whether that class is a phase beside the solution: to meet the rule is bad news'),
           n: count.describe('Alloys; null, as the counts, where the published alloys cannot test it'),
           tp: count,
           fp: count,

@@ -157,6 +157,8 @@ export interface CriterionRecord {
   scope: string | null;
   positiveClass: string;
   predicts: string | null;
+  /** a phase beside the solution: to meet the rule is bad news */
+  predictsSecondPhase: boolean;
   source: Source;
   caution: string | null;
   n: number | null;

@@ -113,7 +113,7 @@ function CriterionRow({ record, verdict, silence, canFlip }: CriterionRowProps) 
         {verdict === null ? (
           <span className="quiet">– {silence}</span>
         ) : (
-          <span className={verdict ? 'met' : 'unmet-plain'}>{verdict ? '✓ met' : '× not met'}</span>
+          <Verdict record={record} verdict={verdict} />
         )}
         {canFlip ? <span className="caution-word small"> weighing can turn it</span> : null}
       </td>
@@ -137,5 +137,23 @@ function CriterionRow({ record, verdict, silence, canFlip }: CriterionRowProps) 
         {n === null ? '' : formatCount(n)}
       </td>
     </tr>
+  );
+}
+
+/** Sign and colour go by what follows: a second phase that a rule expects is bad news, though the rule is met. */
+function Verdict({
+  record: { predictsSecondPhase, positiveClass },
+  verdict,
+}: {
+  record: CriterionRecord;
+  verdict: boolean;
+}) {
+  if (!predictsSecondPhase) {
+    return <span className={verdict ? 'met' : 'unmet-plain'}>{verdict ? '✓ met' : '× not met'}</span>;
+  }
+  return (
+    <span className={`criterion-second-phase ${verdict ? 'unmet' : 'met'}`}>
+      {verdict ? '×' : '✓'} {verdict ? 'expects' : 'does not expect'} {positiveClass}
+    </span>
   );
 }
