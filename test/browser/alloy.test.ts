@@ -49,6 +49,20 @@ test('the first screen says what is known of a published alloy, how sure the est
   expect(wrongs).toEqual([]);
 });
 
+// Valence electrons 7.80 with chromium and vanadium: within the range of Tsai et al. 2013 (6.88 to 7.84).
+test('a rule that expects a second phase speaks against one phase, and its sign goes by what follows', async () => {
+  const { page } = await site.visit('/alloys/Cr35Cu5Fe30Ni25V5');
+  await answered(page);
+  await eventually(() => textOf(page.locator('.arguments-against'))).toContain(
+    'Tsai et al. 2013 expects a σ phase after annealing: not tested on published alloys.',
+  );
+  const rule = (name: string) => page.locator('.criteria-table tr', { hasText: name });
+  expect(await textOf(rule('Tsai et al. 2013').locator('.unmet'))).toBe(
+    '× expects a σ phase after annealing',
+  );
+  expect(await textOf(rule('Yurchenko et al. 2017').locator('.met'))).toBe('✓ does not expect a Laves phase');
+});
+
 test('an alloy far from all that is known has no basis, and says so instead of a number', async () => {
   const { page } = await site.visit('/alloys/Li50Sc50');
   await answered(page);

@@ -91,3 +91,29 @@ test('a demixing temperature just above the anneal is told so that it lies above
   expect((await said(1501))[0]).toContain('lies below; on');
   expect(await said(1270)).toEqual([]);
 });
+
+const rule = (id: string, part: object) => ({
+  ...{ id, name: id, positiveClass: 'a σ phase', predicts: null, predictsSecondPhase: true },
+  ...{ tp: null, fp: null },
+  ...part,
+});
+
+test('a rule that expects a second phase speaks against one, with its record, and only where it is met', async () => {
+  const records = [
+    rule('Untested', {}),
+    rule('Tested', { positiveClass: 'a Laves phase', tp: 10, fp: 96 }),
+    rule('For one phase', { predictsSecondPhase: false }),
+  ];
+  const said = (verdict: boolean | null) =>
+    saidOf(
+      'criteria',
+      { criteria: { Untested: verdict, Tested: verdict, 'For one phase': verdict } },
+      { evidence: { criteria: records, phaseEstimate: { bestRule: null } } as never },
+    );
+  expect(await said(true)).toEqual([
+    'against: Untested expects a σ phase: not tested on published alloys.',
+    'against: Tested expects a Laves phase: right for 10 of the 106 published alloys of which it expects this.',
+  ]);
+  expect(await said(false)).toEqual([]);
+  expect(await said(null)).toEqual([]);
+});

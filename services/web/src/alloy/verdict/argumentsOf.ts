@@ -1,6 +1,6 @@
 import { decimalsBeside } from '@tiegel/contract/terms';
 import { missingFor, missingInWords } from '@tiegel/screening';
-import { formatNumber } from '../../numbers/formatNumber.ts';
+import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
 import type { Explanation, Neighbour } from '../../server/alloyTypes.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { kelvinInWords } from '../kelvinInWords.ts';
@@ -26,6 +26,7 @@ export function argumentsOf(alloy: AlloyState): Argument[] {
     ...estimate(alloy),
     ...compounds(alloy),
     ...separation(alloy),
+    ...secondPhases(alloy),
     ...rules(alloy),
     ...service(alloy),
     ...gaps(alloy),
@@ -131,6 +132,20 @@ function isLikeliestFcc({ nearest, phase }: Explanation): boolean {
   const known = nearest.find((one) => isSame(one) && one.reports.length > 0);
   const [most] = known?.reports ?? [];
   return most ? most.phases.toUpperCase() === 'FCC' : phase.likely?.[0] === 'fcc';
+}
+
+/** Rules that expect a phase beside the solution, each with how often it was right where it expected one. */
+function secondPhases({ explanation, evidence }: AlloyState): Argument[] {
+  const met = evidence?.criteria.filter(
+    ({ id, predictsSecondPhase }) => predictsSecondPhase && explanation?.criteria[id] === true,
+  );
+  return (met ?? []).map(({ name, positiveClass, tp, fp }) => {
+    const record =
+      tp === null || fp === null
+        ? 'not tested on published alloys'
+        : `right for ${formatCount(tp)} of the ${formatCount(tp + fp)} published alloys of which it expects this`;
+    return { sign: 'against', words: `${name} expects ${positiveClass}: ${record}.`, at: 'criteria' };
+  });
 }
 
 function rules({ explanation, evidence }: AlloyState): Argument[] {
