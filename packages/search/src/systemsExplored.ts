@@ -3,7 +3,7 @@ import { effectivePool } from '@tiegel/contract/terms';
 import { exploredTrust, publishedSystems, publishedWithin } from '@tiegel/insight';
 import type { KeptSystem } from './systemsOf.ts';
 
-/** What is published of a system; null: nothing, as far as these data know. */
+/** What is published of a system; null: nothing in the table of published alloys. */
 type PublishedOfSystem = {
   alloys: number;
   /** publications, added up over the compositions */

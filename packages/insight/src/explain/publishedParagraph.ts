@@ -1,5 +1,5 @@
 import { sources } from '@tiegel/elements';
-import { publishedSource } from '@tiegel/elements/publishedAlloys';
+import { publishedAlloys, publishedSource } from '@tiegel/elements/publishedAlloys';
 import { percentInWords } from '../inWords.ts';
 import { type Neighbour, neighboursTrust } from '../neighbours/nearestPublished.ts';
 import type { Paragraph, Told } from './paragraph.ts';
@@ -15,7 +15,7 @@ export function publishedParagraph({ dossier: { nearest } }: Told): Paragraph {
   const same = first !== undefined && isSame(first);
   const told = same
     ? [`Published as ${first.formula}: ${reportsInWords(first.reports)}.`, ...beside(others)]
-    : ['Not among the published alloys of this project.', ...beside(nearest)];
+    : [notInTable(), ...beside(nearest)];
   return {
     subject: 'published',
     heading: 'What is published',
@@ -26,6 +26,11 @@ export function publishedParagraph({ dossier: { nearest } }: Told): Paragraph {
       ...nearest.slice(0, same ? 1 : MOST_NEIGHBOURS).flatMap(({ formula, doi }) => citations(formula, doi)),
     ],
   };
+}
+
+/** The table lacks well-known alloys, so that nothing more can be said. */
+function notInTable(): string {
+  return `Not in the table of published alloys here (${publishedAlloys().length} alloys, a part of what is published).`;
 }
 
 function beside(neighbours: readonly Neighbour[]): string[] {

@@ -14,8 +14,9 @@ export interface PublishedSystem {
 
 /** Holds for everything that is said to be published or not. */
 export const exploredTrust =
-  'As far as these data know: the published alloys here are a selection, mostly of alloys of three and ' +
-  'more elements in about equal shares. That none is listed does not prove that nobody has melted one.';
+  'The table of published alloys here is a part of what is published, mostly alloys of three and more ' +
+  'elements in about equal shares. That it has no alloy of a system does not prove that nobody has melted ' +
+  'one: look in the literature before melting.';
 
 let known: ReadonlyMap<string, PublishedSystem> | undefined;
 

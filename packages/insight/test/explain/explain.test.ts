@@ -56,11 +56,11 @@ test('where the estimate disagrees with the publications on an alloy, the text s
   expect(new Set(found)).toEqual(new Set([true, false]));
 });
 
-test('of an alloy that nobody published there is nothing to disagree with, and what is near is named', () => {
+test('of an alloy that is not in the table there is nothing to disagree with, and what is near is named', () => {
   const { paragraphs } = told('Al3Co17Cr20Fe31Ni29');
   expect(paragraphs.some(({ subject }) => subject === 'disagreement')).toBe(false);
   expect(paragraphs.find(({ subject }) => subject === 'published')!.text).toMatch(
-    /^Not among the published alloys of this project\. \S+, \d+ % of the atoms apart/,
+    /^Not in the table of published alloys here \(377 alloys, a part of what is published\)\. \S+, \d+ % of the atoms apart/,
   );
 });
 

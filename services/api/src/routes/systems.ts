@@ -19,7 +19,7 @@ const publishedSchema = z
     phases: z.array(z.object({ phases: z.string().nullable(), alloys: count })),
   })
   .nullable()
-  .describe('null: none, as far as these data know');
+  .describe('null: none in the table of published alloys, which is a part of what is published');
 
 const systemsSchema = z
   .object({
@@ -52,7 +52,7 @@ const systemsSchema = z
   })
   .meta({ id: 'Systems' });
 
-/** GET /searches/:id/systems: the best kept candidate of each system, and which systems nobody has published. */
+/** GET /searches/:id/systems: the best kept candidate of each system, and which systems have no published alloy in the table. */
 export function systemRoute(app: Server, { searches, melts }: Parts): void {
   app.get(
     '/searches/:id/systems',

@@ -55,7 +55,10 @@ export function resultsCommand(program: Command): void {
       }),
     );
   selecting(named('systems', 'the best candidate of each set of elements, and what is known of it'))
-    .option('--unexplored', 'only those of which nothing is published and nothing was melted here')
+    .option(
+      '--unexplored',
+      'only those without an alloy in the table of published ones, without an own one and without a melt',
+    )
     .action((id: string, options: Selecting & { unexplored?: true }) =>
       bySelection(options, async ({ results, melts, imports }) => {
         const { isExplored, systemsExplored } = await import('@tiegel/search/laboratory');

@@ -61,5 +61,5 @@ export function* alloyLines(alloys: readonly KnownAlloy[]): Generator<string> {
     const said = [phases ?? 'no phases told', process, ...doi].filter((one) => one !== null);
     yield `${spacedComposition(composition)}  ${said.join(', ')}  ${from === null ? name : `${name} (own, import ${from})`}\n`;
   }
-  yield `${alloys.length} ${alloys.length === 1 ? 'alloy' : 'alloys'}, at.%. As far as these data know: a selection.\n`;
+  yield `${alloys.length} ${alloys.length === 1 ? 'alloy' : 'alloys'}, at.%. The published ones are a part of what is published.\n`;
 }

@@ -124,7 +124,7 @@ function phases({ alloys }: Told): CompareRow[] {
         const same = one.nearest.filter(isSame);
         const published = same.filter(({ own }) => !own).map(reportsInWords);
         const own = same.filter((known) => known.own).map((known) => `yours: ${reportsInWords(known)}`);
-        return [...(published.length > 0 ? published : ['not published']), ...own].join('; ');
+        return [...(published.length > 0 ? published : ['not in the table here']), ...own].join('; ');
       }),
     ),
   ];

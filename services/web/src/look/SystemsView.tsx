@@ -17,8 +17,8 @@ import { SystemTable } from './SystemTable.tsx';
 const mostColumns = 4;
 
 /**
- * The systems of the candidates by the best of each; as the unexplored, those of them that nobody
- * has published as far as the data know.
+ * The systems of the candidates by the best of each; as the unexplored, those of them without an alloy
+ * in the table of published ones and without a melt.
  */
 export function SystemsView(props: LookProps) {
   const { search, view, change } = props;
@@ -64,12 +64,13 @@ export function SystemsView(props: LookProps) {
         {unexplored ? (
           <>
             <b>{formatCount(shown)}</b> of the {formatCount(explored.kept)} systems with kept candidates have
-            neither a published alloy nor a melt recorded here. {explored.trust}
+            neither an alloy in the table of published ones nor a melt recorded here. {explored.trust}
           </>
         ) : (
           <>
             The candidates lie in <b>{formatCount(explored.kept)}</b> of the {formatCount(explored.systems)}{' '}
-            systems of this search; {formatCount(explored.keptPublished)} of these have published alloys.
+            systems of this search; {formatCount(explored.keptPublished)} of these have alloys in the table of
+            published ones. {explored.trust}
           </>
         )}
       </p>

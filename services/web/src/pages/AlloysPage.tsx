@@ -1,9 +1,7 @@
 import { Link } from 'wouter';
 import { AlloyEntry } from '../alloy/AlloyEntry.tsx';
+import { exampleAlloys } from '../alloy/exampleAlloys.ts';
 import { useTitle } from '../frame/useTitle.ts';
-
-/** Alloys to look at for a start. */
-const examples = ['CoCrFeMnNi', 'AlCoCrFeNi', 'CoCrCuFeNi', 'NbMoTaW', 'HfNbTaTiZr'];
 
 /** Where an alloy is written, to be looked at. */
 export function AlloysPage() {
@@ -18,10 +16,10 @@ export function AlloysPage() {
       <AlloyEntry />
       <p className="read">
         For example{' '}
-        {examples.map((text, at) => (
+        {exampleAlloys.map((text, at) => (
           <span key={text}>
             <Link href={`/alloys/${text}`}>{text}</Link>
-            {at < examples.length - 1 ? ', ' : '.'}
+            {at < exampleAlloys.length - 1 ? ', ' : '.'}
           </span>
         ))}
       </p>

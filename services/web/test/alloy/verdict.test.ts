@@ -82,6 +82,9 @@ test('what is published is told of the alloy itself, else of the nearest with kn
   expect(publishedInWords([neighbour([], 0.1), neighbour([['BCC', 1]], 0.125)])).toContain(
     'CoNi, 12.5 % of the atoms apart: BCC in one publication',
   );
+  expect(publishedInWords([neighbour([], 0.1)])).toBe(
+    'Not in the table of published alloys here, which is a part of what is published.',
+  );
 });
 
 test('a melt of one’s own is called so, with how it was observed, beside what is published', async () => {

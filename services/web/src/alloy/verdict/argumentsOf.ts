@@ -62,7 +62,9 @@ function estimate({ explanation }: AlloyState): Argument[] {
     either: 'The estimate from published alloys cannot decide between one phase and more.',
   };
   if (side === null)
-    return [{ sign: 'open', words: 'No known alloy is near enough for an estimate.', at: 'phases' }];
+    return [
+      { sign: 'open', words: 'No alloy in the table here is near enough for an estimate.', at: 'phases' },
+    ];
   return [
     {
       sign: side === 'one' ? 'for' : side === 'several' ? 'against' : 'open',

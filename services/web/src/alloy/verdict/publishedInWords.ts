@@ -9,6 +9,9 @@ export function isSame({ distance }: Neighbour): boolean {
   return distance < same;
 }
 
+/** No more can be said: well-known alloys are not in the table, CoCrFeNi and CoCrNi among them. */
+const notInTable = 'Not in the table of published alloys here, which is a part of what is published.';
+
 /** What is published of the alloy or nearest to it, in one or two sentences. */
 export function publishedInWords(nearest: readonly Neighbour[]): string {
   const known = nearest.filter(isSame);
@@ -25,9 +28,9 @@ export function publishedInWords(nearest: readonly Neighbour[]): string {
       .join(' ');
   }
   const near = nearest.find(({ phases }) => phases !== null);
-  if (!near) return 'Nobody has published this alloy, as far as these data know.';
+  if (!near) return notInTable;
   return (
-    'Nobody has published this alloy, as far as these data know. Nearest with known phases is ' +
+    `${notInTable} Nearest with known phases is ` +
     `${near.formula}, ${formatPercent(near.distance, 1)} of the atoms apart: ${reportsInWords(near)}.`
   );
 }
