@@ -66,9 +66,10 @@ export const problems = {
   'alloy/unreadable': {
     status: 400,
     exit: 1,
-    text: ({ alloy, place, found }: { alloy: string; place: number; found: string }) =>
+    text: ({ alloy, place, found }: { alloy: string; place: number; found: string; right: string }) =>
       `"${alloy}" cannot be read at character ${place}: ${found}.`,
-    remedy: 'Write element symbols with optional decimal amounts, for example Al7.69Co30.77Fe61.54.',
+    remedy: ({ right }: { alloy: string; place: number; found: string; right: string }) =>
+      right || 'Write element symbols with optional decimal amounts, for example Al7.69Co30.77Fe61.54.',
   },
   'alloy/too-long': {
     status: 400,
@@ -112,7 +113,9 @@ export const problems = {
     text: ({ symbol, where }: { symbol: string; where: string; near: string }) =>
       `"${symbol}"${where} is not the symbol of an element.`,
     remedy: ({ near }: { symbol: string; where: string; near: string }) =>
-      `Write the symbol of an element; the nearest known: ${near}.`,
+      near === ''
+        ? 'Write the symbol of an element, such as Fe.'
+        : `Write the symbol of an element; the nearest known: ${near}.`,
   },
   'element/no-data': {
     status: 400,

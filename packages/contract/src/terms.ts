@@ -8,7 +8,7 @@ export * from './exportFormats.ts';
 export { limitTolerance } from './limitTolerance.ts';
 export * from './meltBounds.ts';
 export * from './meltWords.ts';
-export { nearest } from './nearest.ts';
+export { editDistance, nearest } from './nearest.ts';
 export * from './outcome.ts';
 export * from './problem.ts';
 export * from './problems.ts';

@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
+import { editDistance, type Fault, fault, nearest, ProblemError } from '@tiegel/contract/terms';
 import { elementOf, elements, isAvailable, symbols } from './periodicTable.ts';
 
 /**
@@ -19,31 +19,39 @@ export function requireElements(given: readonly string[], pointer = ''): void {
   if (faults.length > 0) throw new ProblemError(faults);
 }
 
+const names = elements.map(({ name }) => name);
+
 /**
- * The symbols (with data) most like a mistyped one, at most three: that of an English name, the
- * same letters in other case or order, else the least number of letters to change, counting a
- * wrong first letter double; of equals, those that stand nearest in a dictionary.
+ * The symbols (with data) that a mistyped one may stand for, at most three, or none: that of an
+ * English name, or one much like it; the same letters in other case; else those that one letter put in, left out, changed
+ * or exchanged with its neighbour makes of it, in any case, and that share a letter with it. The first
+ * letter is the surest; of equals, those come first that stand nearest in a dictionary.
  */
 export function nearestSymbols(given: string): string[] {
-  const named = elements.find(({ name }) => name.toLowerCase() === given.toLowerCase());
-  if (named !== undefined) return [named.symbol];
-  const ranked = symbols
-    .map((symbol) => ({ symbol, distance: distance(given, symbol), gap: alphabeticalGap(given, symbol) }))
-    .sort((a, b) => a.distance - b.distance || a.gap - b.gap);
-  return ranked
-    .filter((one) => one.distance === ranked[0]!.distance)
+  const letters = given.toLowerCase();
+  const same = symbols.find((symbol) => symbol.toLowerCase() === letters);
+  if (same !== undefined) return [same];
+  if (letters.length > 3) {
+    const name = nearest(letters, names);
+    return elements.filter((element) => element.name === name).map(({ symbol }) => symbol);
+  }
+  return symbols
+    .filter((symbol) => isOneEditAway(letters, symbol.toLowerCase()))
+    .map((symbol) => ({ symbol, distance: distance(letters, symbol), gap: alphabeticalGap(given, symbol) }))
+    .sort((a, b) => a.distance - b.distance || a.gap - b.gap)
+    .filter((one, _, ranked) => one.distance === ranked[0]!.distance)
     .slice(0, 3)
     .map((one) => one.symbol);
 }
 
-function distance(given: string, symbol: string): number {
-  const letters = given.toLowerCase();
+function isOneEditAway(letters: string, wanted: string): boolean {
+  return editDistance(letters, wanted) === 1 && [...wanted].some((letter) => letters.includes(letter));
+}
+
+function distance(letters: string, symbol: string): number {
   const wanted = symbol.toLowerCase();
-  if (letters === wanted) return 0;
-  if (letters.length === 2 && letters[1]! + letters[0]! === wanted) return 0.5;
-  const wrongFirst = letters[0] === wanted[0] ? 0 : 2;
-  const wrongSecond = (letters[1] ?? '') === (wanted[1] ?? '') ? 0 : 1;
-  return wrongFirst + wrongSecond + Math.max(0, letters.length - 2);
+  if (letters.length === 2 && letters[1]! + letters[0]! === wanted) return 0;
+  return letters[0] === wanted[0] ? 1 : 2;
 }
 
 /** How far apart the two stand in a dictionary, by their first two letters. */

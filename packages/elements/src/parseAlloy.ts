@@ -1,21 +1,19 @@
 import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
+import { capitalised } from './alloyText/capitalised.ts';
+import { massPerCent } from './alloyText/massPerCent.ts';
+import { counted, type Item, readItems, type Stop } from './alloyText/readItems.ts';
 import { amountFault, type Measure, normalised } from './composition.ts';
 import { symbolFault } from './elementSymbol.ts';
 import type { Composition } from './percent.ts';
 
 const lengthLimit = 1000;
 
-/** A symbol as it was written, with its amount (1 where none was) and the character, from 1, at which it begins. */
-interface Part {
-  symbol: string;
-  amount: number;
-  place: number;
-}
-
 /**
  * Reads an alloy: symbols with optional decimal amounts, spaces allowed, such as
- * 'Al7.69Co30.77Fe61.54', 'AlCoCrFeNi', 'Co20 Cr20 Fe20 Mn20 Ni20'. Amounts may have any total;
- * the answer is in at.%, normalised to 100, symbols alphabetical.
+ * 'Al7.69Co30.77Fe61.54', 'AlCoCrFeNi', 'Co20 Cr20 Fe20 Mn20 Ni20', 'Al₀.₃CoCrFeNi'. Amounts may have
+ * any total; the answer is in at.%, normalised to 100, symbols alphabetical. A bracket with an amount
+ * behind it, as in '(CoCrFeNi)94Al6', counts that amount in all, and what is in it shares it; without
+ * one it counts the sum of what is in it.
  * @param by whether the amounts count atoms or weight
  * @param pointer JSON pointer of the text in the request
  * @throws ProblemError with every fault, each naming its character: alloy/too-long, alloy/empty,
@@ -29,57 +27,56 @@ export function parseAlloy(
   if (text.length > lengthLimit) {
     throw new ProblemError([fault('alloy/too-long', { length: text.length, limit: lengthLimit }, pointer)]);
   }
-  const { parts, rest } = readParts(text);
-  const faults = partFaults(parts, pointer);
-  if (rest < text.length) faults.push(unreadable(text, rest, pointer));
+  const { items, stop } = readItems(text);
+  const faults = itemFaults(items, pointer, new Map());
+  if (stop !== null) faults.push(unreadable(text, stop, by, pointer));
   if (faults.length > 0) throw new ProblemError(faults);
-  return normalised(Object.fromEntries(parts.map(({ symbol, amount }) => [symbol, amount])), by, pointer);
+  return normalised(Object.fromEntries(amountsOf(items, 1)), by, pointer);
 }
 
-/** The parts up to the first character that cannot be read; `rest` is its index, the text's length where all was read. */
-function readParts(text: string): { parts: Part[]; rest: number } {
-  const part = /\s*([A-Z][a-z]?)(?:\s*(\d+(?:\.\d+)?|\.\d+))?\s*/y;
-  const parts: Part[] = [];
-  let rest = /^\s*/.exec(text)![0].length;
-  part.lastIndex = rest;
-  for (let found = part.exec(text); found !== null; found = part.exec(text)) {
-    parts.push({ symbol: found[1]!, amount: Number(found[2] ?? 1), place: rest + 1 });
-    rest = part.lastIndex;
-  }
-  return { parts, rest };
+/** The amount of each symbol; `factor` is what one unit inside the bracket around them counts outside it. */
+function amountsOf(items: readonly Item[], factor: number): [string, number][] {
+  return items.flatMap((item): [string, number][] => {
+    if (item.symbol !== null) return [[item.symbol, counted(item) * factor]];
+    const inside = counted({ ...item, amount: null });
+    return amountsOf(item.items, item.amount === null ? factor : (factor * item.amount) / inside);
+  });
 }
 
-function partFaults(parts: readonly Part[], pointer: string): Fault[] {
-  const seen = new Map<string, number>();
-  return parts.flatMap(({ symbol, amount, place }) => {
+/** @param seen where each symbol stood first, in brackets or outside */
+function itemFaults(items: readonly Item[], pointer: string, seen: Map<string, number>): Fault[] {
+  return items.flatMap(({ symbol, items: inner, amount, place }) => {
     const where = ` (character ${place})`;
+    if (symbol === null) {
+      const wrong = amountFault('the bracket', amount ?? 1, pointer, where);
+      return [...itemFaults(inner, pointer, seen), ...(wrong === null ? [] : [wrong])];
+    }
     const unknown = symbolFault(symbol, pointer, where);
     if (unknown !== null) return [unknown];
     const first = seen.get(symbol);
     if (first !== undefined) return [fault('alloy/repeated-element', { symbol, first, place }, pointer)];
     seen.set(symbol, place);
-    return amountFault(symbol, amount, pointer, where) ?? [];
+    return amountFault(symbol, amount ?? 1, pointer, where) ?? [];
   });
 }
 
-function unreadable(text: string, index: number, pointer: string): Fault {
-  const character = String.fromCodePoint(text.codePointAt(index)!);
-  return fault(
-    'alloy/unreadable',
-    { alloy: shortened(text), place: index + 1, found: explained(character) },
-    pointer,
-  );
+function unreadable(text: string, { index, found }: Stop, by: Measure, pointer: string): Fault {
+  const values = { alloy: shortened(text), place: index + 1, found, right: rightFor(text, index, by) };
+  return fault('alloy/unreadable', values, pointer);
 }
 
-function explained(character: string): string {
-  if (character === ',')
-    return '"," is no decimal sign here and separates nothing; decimals are written with a point';
-  if (character === '-' || character === '−')
-    return `"${character}" has no meaning here; amounts are positive`;
-  if (/[a-z]/.test(character))
-    return `"${character}" begins no symbol; a symbol begins with a capital letter`;
-  if (/[0-9]/.test(character)) return `"${character}" is an amount without a symbol before it`;
-  return `"${character}" is neither a symbol nor an amount`;
+/** What would be right, as a sentence; '' where the text does not tell. */
+function rightFor(text: string, index: number, by: Measure): string {
+  if (/[a-z]/.test(text[index]!)) {
+    const meant = capitalised(text);
+    if (meant === null || readItems(meant).stop !== null) return '';
+    return `Begin every symbol with a capital letter: ${meant.trim()}.`;
+  }
+  const mass = massPerCent(text);
+  if (mass === null) return '';
+  return by === 'weight'
+    ? `Write ${mass.byWeight}.`
+    : `Write at.%, here ${mass.byAtoms}; in mass per cent it is ${mass.byWeight}, which the terminal reads with --wt.`;
 }
 
 const shortened = (text: string): string => (text.length > 80 ? `${text.slice(0, 80)}…` : text);

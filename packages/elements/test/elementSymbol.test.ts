@@ -17,12 +17,14 @@ describe('the nearest symbol', () => {
     expect(nearestSymbols(typed)).toEqual(expected);
   });
 
-  test('is always named, at most three', () => {
-    for (const typed of ['', 'Xx', 'zzzzzz', '💥', 'A'.repeat(10_000)]) {
-      const near = nearestSymbols(typed);
-      expect(near.length).toBeGreaterThan(0);
-      expect(near.length).toBeLessThanOrEqual(3);
+  test('is none where no symbol is one letter away, and at most three', () => {
+    for (const typed of ['', 'Xx', 'Q', 'zzzzzz', '💥', 'A'.repeat(10_000)]) {
+      expect(nearestSymbols(typed)).toEqual([]);
     }
+    for (const typed of ['Cx', 'Ax', 'Sx', 'Xe']) expect(nearestSymbols(typed).length).toBeLessThanOrEqual(3);
+    expect(faultsFrom(() => requireElements(['Xx']))[0]!.remedy).toBe(
+      'Write the symbol of an element, such as Fe.',
+    );
   });
 });
 

@@ -36,6 +36,27 @@ describe('an alloy', () => {
     );
   });
 
+  test('a bracket counts the amount behind it, which what is in it shares', () => {
+    expect(parseAlloy('(FeCo)50Ni50')).toEqual({ Co: 25, Fe: 25, Ni: 50 });
+    expect(parseAlloy('(CoCrFeNi)94Al6')).toEqual({ Al: 6, Co: 23.5, Cr: 23.5, Fe: 23.5, Ni: 23.5 });
+    expect(parseAlloy('( Fe3 Co1 ) 50 [NiCu] 50')).toEqual({ Co: 12.5, Cu: 25, Fe: 37.5, Ni: 25 });
+    // 96 at.% of (0.75 of Fe0.6Co0.4, 0.25 B): 96 * 0.75 * 0.6 = 43.2.
+    const two = parseAlloy('[(Fe0.6Co0.4)0.75B0.25]96Nb4');
+    expect([two.Fe, two.Co, two.B, two.Nb].map((share) => Number(share!.toFixed(9)))).toEqual([
+      43.2, 28.8, 24, 4,
+    ]);
+  });
+
+  test('a bracket without an amount counts the sum of what is in it', () => {
+    expect(parseAlloy('(CoCrFe)Ni')).toEqual(parseAlloy('CoCrFeNi'));
+    expect(parseAlloy('(Fe30Co20)Ni50')).toEqual({ Co: 20, Fe: 30, Ni: 50 });
+  });
+
+  test('may have its digits below the line', () => {
+    expect(parseAlloy('Al₀.₃CoCrFeNi')).toEqual(parseAlloy('Al0.3CoCrFeNi'));
+    expect(parseAlloy('(FeCo)₅₀Ni₅₀')).toEqual(parseAlloy('(FeCo)50Ni50'));
+  });
+
   // Conversion by hand with the masses 26.9815385 (Al) and 58.6934 (Ni) u.
   test('by weight is turned into at.%', () => {
     const aluminium = 31.49 / 26.9815385;
@@ -58,7 +79,20 @@ describe('an alloy is refused with code, place and remedy', () => {
     ['Al7.Ni', ['alloy/unreadable']],
     ['Al1.2.3Ni', ['alloy/unreadable']],
     ['Al20%Ni80%', ['alloy/unreadable']],
-    ['(AlNi)2', ['alloy/unreadable']],
+    ['(AlNi', ['alloy/unreadable']],
+    ['AlNi)2', ['alloy/unreadable']],
+    ['(AlNi]2', ['alloy/unreadable']],
+    ['()2Al', ['alloy/unreadable']],
+    ['(((AlNi)2Fe)3Co)4', ['alloy/unreadable']],
+    ['(AlNi)0Fe', ['alloy/amount']],
+    ['(AlNi)50Al50', ['alloy/repeated-element']],
+    ['(XxNi)50(NiAl0)50', ['element/unknown', 'alloy/repeated-element', 'alloy/amount']],
+    ['(Xx(Ni(Al', ['element/unknown', 'alloy/unreadable']],
+    ['(AlNi)2,5Fe', ['alloy/unreadable']],
+    ['Al2₃Ni', ['alloy/unreadable']],
+    ['₃AlNi', ['alloy/unreadable']],
+    ['Al₂O₃', ['element/no-data']],
+    ['Fe-20Cr-10Ni', ['alloy/unreadable']],
     ['Al1e5Ni', ['alloy/unreadable']],
     ['Al٣Ni', ['alloy/unreadable']],
     ['<b>Al</b>', ['alloy/unreadable']],
@@ -92,6 +126,44 @@ describe('an alloy is refused with code, place and remedy', () => {
     );
   });
 
+  test('brackets are refused at their place', () => {
+    const placeOf = (text: string) => faultsFrom(() => parseAlloy(text))[0]!.detail;
+    expect(placeOf('Al(NiFe')).toContain('at character 3: the bracket that opens there is never closed.');
+    expect(placeOf('(((AlNi)2Fe)3Co)4')).toContain(
+      'at character 3: brackets stand in one another at most twice.',
+    );
+    expect(placeOf('(AlNi]2')).toContain('at character 6: "]" stands where ")" would close the bracket.');
+    expect(placeOf('Fe(AlNi)0')).toBe('The amount of the bracket (character 3) is 0, which is not possible.');
+  });
+
+  // Masses 55.845 (Fe), 51.9961 (Cr), 58.6934 (Ni) u: 70/55.845 : 20/51.9961 : 10/58.6934 = 69.31 : 21.27 : 9.42.
+  test('hyphens stand for mass per cent, which is said with what would be right', () => {
+    const [inAtoms] = faultsFrom(() => parseAlloy('Fe-20Cr-10Ni'));
+    expect(inAtoms!.detail).toContain('at character 3');
+    expect(inAtoms!.detail).toContain('they stand for mass per cent');
+    expect(inAtoms!.remedy).toBe(
+      'Write at.%, here Cr21.27 Fe69.31 Ni9.42; in mass per cent it is Fe70Cr20Ni10, which the terminal reads with --wt.',
+    );
+    expect(faultsFrom(() => parseAlloy('Fe–20Cr–10Ni', { by: 'weight' }))[0]!.remedy).toBe(
+      'Write Fe70Cr20Ni10.',
+    );
+    for (const text of ['Fe-20Cr-90Ni', 'Fe-20Cr-10Cr', 'Fe-20Xx', 'Co-Cr-Fe']) {
+      expect(faultsFrom(() => parseAlloy(text))[0]!.remedy).toMatch(/^Write element symbols/);
+    }
+  });
+
+  test('small letters are answered with the one reading that they have', () => {
+    const remedyOf = (text: string) => faultsFrom(() => parseAlloy(text))[0]!.remedy;
+    expect(remedyOf('cocrfemnni')).toBe('Begin every symbol with a capital letter: CoCrFeMnNi.');
+    expect(remedyOf('Al20co30 (crfe)50')).toBe(
+      'Begin every symbol with a capital letter: Al20Co30 (CrFe)50.',
+    );
+    // Y and B, or ytterbium; a symbol twice; no symbol at all.
+    for (const text of ['feyb', 'fefe', 'zzfe', 'fe'.repeat(400)]) {
+      expect(remedyOf(text), text).toMatch(/^Write element symbols/);
+    }
+  });
+
   // A zero typed for the letter O would otherwise turn cobalt into an absent carbon.
   test('a zero for an O does not lose an element', () => {
     expect(faultsFrom(() => parseAlloy('C0CrFeNi'))[0]!.detail).toBe(
@@ -108,7 +180,7 @@ describe('an alloy is refused with code, place and remedy', () => {
   test('any text at all is read or refused with whole sentences', () => {
     const texts = fc.oneof(
       fc.string({ unit: 'binary', maxLength: 60 }),
-      fc.stringMatching(/^[A-Zaelnoi0-9., -]{0,30}$/),
+      fc.stringMatching(/^[A-Zaelnoi0-9., ()₂[\]-]{0,30}$/),
     );
     fc.assert(
       fc.property(texts, (text) => {
