@@ -75,6 +75,31 @@ test('an alloy far from all that is known has no basis, and says so instead of a
   );
 });
 
+test('a forgotten amount is asked for before the alloy is taken', async () => {
+  const { page } = await site.visit('/alloys');
+  const field = page.getByRole('textbox', { name: 'Alloy, at.%' });
+  await field.fill('Fe70Mn');
+  await field.press('Enter');
+  await page
+    .getByText(
+      'Mn has no amount: counted as 1 beside 70; Fe98.59 Mn1.41. Press ‘Look at it’ again to take it so.',
+    )
+    .waitFor();
+  expect(pathOf(page)).toBe('/alloys');
+  await field.press('Enter');
+  await answered(page);
+  expect(pathOf(page)).toMatch(/^\/alloys\/Fe98\.59\d*Mn1\.40/);
+});
+
+test('an alloy as papers print it, with a bracket and digits below the line, is taken at once', async () => {
+  const { page } = await site.visit('/alloys');
+  const field = page.getByRole('textbox', { name: 'Alloy, at.%' });
+  await field.fill('(CoCrFeNi)₉₄Al₆');
+  await field.press('Enter');
+  await answered(page);
+  expect(pathOf(page)).toBe('/alloys/Al6Co23.5Cr23.5Fe23.5Ni23.5');
+});
+
 test('arrow keys step a share; everything follows, the address too, and focus stays', async () => {
   const { page, wrongs } = await site.visit('/alloys/Fe50Ni50');
   await answered(page);

@@ -1,3 +1,4 @@
+export { type CountedAmounts, countedAmounts } from './alloyText/countedAmounts.ts';
 export { compositionOf, type Measure } from './composition.ts';
 export { type ConventionalAlloy, conventionalAlloys } from './conventionalAlloys.ts';
 export { type CsvRow, csvRows } from './csvRows.ts';

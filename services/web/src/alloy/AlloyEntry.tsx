@@ -2,6 +2,7 @@ import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useKeptText } from '../frame/useKeptText.ts';
 import './alloy.css';
+import { alloyQuestion } from './alloyQuestion.ts';
 import { readAlloyText } from './readAlloyText.ts';
 
 interface AlloyEntryProps {
@@ -13,7 +14,10 @@ interface AlloyEntryProps {
   action?: string;
 }
 
-/** A field for an alloy as people write it; says what is wrong with it when it is sent. A reload keeps what was typed. */
+/**
+ * A field for an alloy as people write it; says what is wrong with it when it is sent, and asks once
+ * where it may mean another alloy than was read: sent again, it is taken. A reload keeps what was typed.
+ */
 export function AlloyEntry({
   text: first = '',
   onTake,
@@ -22,12 +26,16 @@ export function AlloyEntry({
 }: AlloyEntryProps) {
   const [text, setText, settled] = useKeptText(`${window.location.pathname} ${label}`, first);
   const [faults, setFaults] = useState<readonly { detail: string; remedy: string }[]>([]);
+  const [question, setQuestion] = useState('');
   const [, navigate] = useLocation();
   const submit = (event: FormEvent) => {
     event.preventDefault();
     const read = readAlloyText(text);
     setFaults(read.faults ?? []);
-    if (read.text === null) return;
+    const asked = read.text === null ? '' : alloyQuestion(text);
+    setQuestion(asked);
+    if (read.text === null || asked !== question) return;
+    setQuestion('');
     if (onTake) {
       onTake(read.text);
       settled('');
@@ -54,6 +62,9 @@ export function AlloyEntry({
         />
         <button type="submit">{action}</button>
       </div>
+      <p className="small" role="status">
+        {question === '' ? '' : `${question} Press ‘${action}’ again to take it so.`}
+      </p>
       <div id="alloy-entry-faults" role="alert">
         {faults.map(({ detail, remedy }) => (
           <p key={detail} className="fault">

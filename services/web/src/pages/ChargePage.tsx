@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useMemo, useState } from 'react';
 import { Link, useSearchParams } from 'wouter';
+import { alloyQuestion } from '../alloy/alloyQuestion.ts';
 import { readAlloyText } from '../alloy/readAlloyText.ts';
 import { FaultsContext } from '../ask/faultsContext.ts';
 import { NumberField } from '../ask/NumberField.tsx';
@@ -64,7 +65,7 @@ export function ChargePage() {
               onChange={setWritten}
             />
             <span className="quiet small" role="status">
-              {composition === null ? '' : totalInWords(written)}
+              {composition === null ? '' : `${totalInWords(written)} ${alloyQuestion(written)}`.trim()}
             </span>
           </div>
           <p className="row">

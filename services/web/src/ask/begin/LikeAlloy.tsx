@@ -11,14 +11,18 @@ interface LikeAlloyProps {
   onFill: (part: Partial<Draft>) => void;
 }
 
-type Faults = Partial<Record<'alloy' | 'within' | 'partners', string>>;
+/** What is wrong in each field, and what is asked of an alloy that was taken. */
+type Faults = Partial<Record<'alloy' | 'within' | 'partners' | 'question', string>>;
 
 /** A known alloy spans a neighbourhood: its elements and chosen partners, shares within some at.% of its own. */
 export function LikeAlloy({ onFill }: LikeAlloyProps) {
   const [typed, setTyped] = useKept('ask.like', { alloy: '', within: entryText(5), partners: '' });
   const fill = useMutation({
     mutationFn: async () => {
-      const { readAlloyText } = await import('../../alloy/readAlloyText.ts');
+      const [{ readAlloyText }, { alloyQuestion }] = await Promise.all([
+        import('../../alloy/readAlloyText.ts'),
+        import('../../alloy/alloyQuestion.ts'),
+      ]);
       const alloy = readAlloyText(typed.alloy);
       const within = parseNumber(typed.within);
       const { partners, unknown } = readPartners(typed.partners, symbols);
@@ -37,7 +41,7 @@ export function LikeAlloy({ onFill }: LikeAlloyProps) {
       };
       if (Object.keys(faults).length > 0 || !alloy.composition || 'unclear' in within) return faults;
       onFill(neighbourhood({ composition: alloy.composition, within: within.value!, partners }));
-      return {};
+      return { question: alloyQuestion(typed.alloy) };
     },
   });
   const faults = fill.data ?? {};
@@ -80,6 +84,9 @@ export function LikeAlloy({ onFill }: LikeAlloyProps) {
       <p className="row">
         <button type="submit">Fill elements and shares</button>
         <span className="small quiet">Limits and ranking stay.</span>
+      </p>
+      <p className="small" role="status">
+        {faults.question}
       </p>
     </form>
   );
