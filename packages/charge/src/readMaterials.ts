@@ -1,5 +1,5 @@
 import { type Fault, fault, nearest, ProblemError } from '@tiegel/contract/terms';
-import { type CsvRow, csvRows, csvText, formatComposition } from '@tiegel/elements';
+import { type CsvRow, csvText, formatComposition, tableRows } from '@tiegel/elements';
 import type { Materials } from './material.ts';
 import { type AmountKind, type MaterialEntry, materialOf, repeatedNames } from './materialEntry.ts';
 
@@ -7,6 +7,7 @@ const longestText = 100_000;
 export const mostMaterials = 200;
 const columns = ['material', 'contains', 'amounts', 'purity', 'price', 'currency', 'melting'] as const;
 type Column = (typeof columns)[number];
+const numbers = ['purity', 'price', 'melting'] satisfies Column[];
 
 /**
  * Reads a list of raw materials: CSV whose header names these columns in any order, only `material`
@@ -23,14 +24,15 @@ type Column = (typeof columns)[number];
  *   Mn flakes,,,99.7,3.40,EUR,
  *   FeNb66,Fe34Nb66,wt.%,98.5,40,EUR,1853
  *
- * Decimals have a point. At most 100,000 characters and 200 rows.
+ * Decimals have a point (or comma, see tableRows). At most 100,000 characters and 200 rows.
  * @throws ProblemError with every fault, pointed at as /rows/3/purity (rows from 0, header not counted):
  *   materials/..., alloy/..., element/..., request/wrong-value
  */
 export function readMaterials(text: string): Materials {
-  const [head, ...body] = rowsOf(text);
-  const faults = headFaults(head.fields);
-  if (faults.length > 0) throw new ProblemError(faults);
+  const { rows: all, faults } = rowsOf(text);
+  const [head, ...body] = all;
+  const wrong = headFaults(head.fields);
+  if (wrong.length > 0) throw new ProblemError(wrong);
   const rows = body.map((row, at) => fieldsOf(head, row, `/rows/${at}`, faults));
   const materials = rows.map((row) =>
     row === null ? null : materialOf(entryOf(row, faults), row.pointer, ` on line ${row.line}`, faults),
@@ -66,18 +68,13 @@ interface Row {
   of: (column: Column) => string;
 }
 
-function rowsOf(text: string): [CsvRow, ...CsvRow[]] {
+function rowsOf(text: string): { rows: [CsvRow, ...CsvRow[]]; faults: Fault[] } {
   if (text.length > longestText) throw tooLarge(text.length, longestText, 'characters');
-  const { rows, broken } = csvRows(text);
+  const { rows, broken, faults } = tableRows(text, numbers);
   if (broken !== null) throw new ProblemError([fault('materials/unreadable', { ...broken })]);
-  if (rows[0]?.fields.length === 1 && rows[0].fields[0]!.includes(';')) {
-    throw new ProblemError([
-      fault('materials/unreadable', { line: 1, what: 'semicolons separate its columns' }),
-    ]);
-  }
   if (rows.length < 2) throw new ProblemError([fault('materials/empty')]);
   if (rows.length - 1 > mostMaterials) throw tooLarge(rows.length - 1, mostMaterials, 'rows');
-  return rows as [CsvRow, ...CsvRow[]];
+  return { rows: rows as [CsvRow, ...CsvRow[]], faults };
 }
 
 const tooLarge = (size: number, limit: number, of: string) =>
@@ -113,7 +110,7 @@ function fieldsOf(head: CsvRow, { line, fields }: CsvRow, pointer: string, fault
 }
 
 function entryOf({ of, line, pointer }: Row, faults: Fault[]): MaterialEntry {
-  const number = (column: Column): number | null => {
+  const number = (column: (typeof numbers)[number]): number | null => {
     const text = of(column);
     if (text === '') return null;
     if (/^\d+(\.\d+)?([eE][+-]?\d+)?$/.test(text)) return Number(text);

@@ -41,7 +41,8 @@ describe('what is wrong is named with its row', () => {
   test.each([
     ['', 'materials/empty '],
     [head, 'materials/empty '],
-    ['material;purity\nNi;99\n', 'materials/unreadable '],
+    ['material;purity\nNi;99;\n', 'materials/unreadable /rows/0'],
+    ['material;price;currency\nNi;1,250;EUR\n', 'request/wrong-value /rows/0/price'],
     [`${head}\n"Ni\n`, 'materials/unreadable '],
     [`${head}\nNi,99\n`, 'materials/unreadable /rows/0'],
     ['purity\n99\n', 'materials/column /header'],

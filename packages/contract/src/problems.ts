@@ -155,7 +155,7 @@ export const problems = {
     text: ({ line, what }: { line: number; what: string }) =>
       `The price list cannot be read at line ${line}: ${what}.`,
     remedy:
-      'Separate fields with commas; put a field that holds a comma or a quote in double quotes and double the quotes in it.',
+      'Separate fields with commas, or with semicolons or tabs throughout; put a field that holds such a sign or a quote in double quotes and double the quotes in it.',
   },
   'prices/empty': {
     status: 400,
@@ -169,7 +169,8 @@ export const problems = {
     exit: 1,
     text: ({ column, meant }: { column: string; meant: string }) =>
       `The price list has no column "${column}"${meant === '' ? '.' : `; did you mean it by "${meant}"?`}`,
-    remedy: 'Begin with the header symbol,pricePerKilogram,currency,date,source, separated by commas.',
+    remedy:
+      'Begin with the header symbol,pricePerKilogram,currency,date,source, separated by commas, semicolons or tabs.',
   },
   'prices/repeated-column': {
     status: 400,
@@ -307,7 +308,7 @@ export const problems = {
     text: ({ line, what }: { line: number; what: string }) =>
       `The file cannot be read at line ${line}: ${what}.`,
     remedy:
-      'Separate fields with commas, as many in each row as in the header; put a field that holds a comma or a quote in double quotes and double the quotes in it.',
+      'Separate fields with commas, or with semicolons or tabs throughout, as many in each row as in the header; put a field that holds such a sign or a quote in double quotes and double the quotes in it.',
   },
   'import/empty': {
     status: 400,
@@ -321,7 +322,7 @@ export const problems = {
     exit: 1,
     text: ({ what }: { what: string; header: string }) => `The header of the file is wrong: ${what}.`,
     remedy: ({ header }: { what: string; header: string }) =>
-      `Begin with the header ${header}, separated by commas.`,
+      `Begin with the header ${header}, separated by commas, semicolons or tabs.`,
   },
   'import/repeated': {
     status: 400,
@@ -411,7 +412,7 @@ export const problems = {
     text: ({ line, what }: { line: number; what: string }) =>
       `The list of materials cannot be read at line ${line}: ${what}.`,
     remedy:
-      'Separate fields with commas, write decimals with a point, and put a field that holds a comma in double quotes.',
+      'Separate fields with commas, or with semicolons or tabs throughout, write decimals with a point, and put a field that holds a comma in double quotes.',
   },
   'materials/empty': {
     status: 400,
@@ -1107,7 +1108,7 @@ export const problems = {
     text: ({ line, what }: { line: number; what: string }) =>
       `The column cannot be read at line ${line}: ${what}.`,
     remedy:
-      'Separate fields with commas; put a field that holds a comma or a quote in double quotes and double the quotes in it.',
+      'Separate fields with commas, or with semicolons or tabs throughout; put a field that holds such a sign or a quote in double quotes and double the quotes in it.',
   },
   'column/empty': {
     status: 400,
@@ -1120,7 +1121,7 @@ export const problems = {
     exit: 1,
     text: ({ column, meant }: { column: string; meant: string }) =>
       `The header has no "${column}"${meant === '' ? '.' : `; did you mean it by "${meant}"?`}`,
-    remedy: 'Begin with the header symbol,value,name,unit,mixing, separated by commas.',
+    remedy: 'Begin with the header symbol,value,name,unit,mixing, separated by commas, semicolons or tabs.',
   },
   'column/repeated-column': {
     status: 400,

@@ -1,3 +1,5 @@
+import type { Separator } from './separatorOf.ts';
+
 /** A row of a CSV text: its fields, and the line (from 1) on which it begins. */
 export interface CsvRow {
   line: number;
@@ -11,15 +13,19 @@ export interface CsvBreak {
 }
 
 const quotedField = /"[^"]*(?:""[^"]*)*"/y;
-const plainField = /[^",\r\n]*/y;
-const endOfField = /,|\r\n|\n|\r|$/y;
+const plainFields = { ',': /[^",\r\n]*/y, ';': /[^";\r\n]*/y, '\t': /[^"\t\r\n]*/y };
+const endsOfField = { ',': /,|\r\n|\n|\r|$/y, ';': /;|\r\n|\n|\r|$/y, '\t': /\t|\r\n|\n|\r|$/y };
 
 /**
- * Splits a CSV text (RFC 4180: commas, double quotes doubled inside quotes, any line end, a byte
+ * Splits a CSV text (RFC 4180: commas, or another separator, double quotes doubled inside quotes, any line end, a byte
  * order mark at the start) into rows. Unquoted fields lose the spaces around them; lines with
  * nothing on them are left out. Stops at the first break of the rules and says where.
  */
-export function csvRows(text: string): { rows: CsvRow[]; broken: CsvBreak | null } {
+export function csvRows(
+  text: string,
+  separator: Separator = ',',
+): { rows: CsvRow[]; broken: CsvBreak | null } {
+  const [plainField, endOfField] = [plainFields[separator], endsOfField[separator]];
   const rows: CsvRow[] = [];
   let row: CsvRow = { line: 1, fields: [] };
   let line = 1;
@@ -36,7 +42,7 @@ export function csvRows(text: string): { rows: CsvRow[]; broken: CsvBreak | null
     line += quoted?.match(/\r\n|\n|\r/g)?.length ?? 0;
     const end = match(endOfField);
     if (end === null) return { rows, broken: { line, what: brokenQuotes(quoted !== null) } };
-    if (end === ',') continue;
+    if (end === separator) continue;
     if (row.fields.length > 1 || row.fields[0] !== '') rows.push(row);
     if (end === '') return { rows, broken: null };
     line += 1;

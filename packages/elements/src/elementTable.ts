@@ -1,6 +1,7 @@
 import { type Fault, fault, nearest, type ProblemCode, ProblemError } from '@tiegel/contract/terms';
-import { type CsvRow, csvRows } from './csvRows.ts';
+import type { CsvRow } from './csvRows.ts';
 import { isAvailable } from './periodicTable.ts';
+import { tableRows } from './tableRows.ts';
 
 const longestText = 100_000;
 const mostRows = 500;
@@ -25,9 +26,11 @@ export interface TableCodes {
 }
 
 /**
- * Reads a table with a row for each element: CSV whose header names the fields in any order, one
- * of them `symbol`; further columns are not read. At most 100,000 characters and 500 rows.
+ * Reads a table with a row for each element: a header that names the fields in any order, one of
+ * them `symbol`; further columns are not read. Fields are parted as tableRows reads them. At most
+ * 100,000 characters and 500 rows.
  *
+ * @param numbers the names of those that hold numbers
  * @returns the rows that have a field for each column, and what is wrong with header and rows as
  *   such, elements that stand twice included
  * @throws ProblemError where the text as a whole is no such table
@@ -35,10 +38,12 @@ export interface TableCodes {
 export function readElementTable<Field extends string>(
   text: string,
   names: readonly Field[],
+  numbers: readonly Field[],
   codes: TableCodes,
 ): { rows: TableRow<Field>[]; faults: Fault[] } {
-  const [head, ...body] = readRows(text, codes);
-  const faults = headerFaults(head.fields, names, codes);
+  const read = readRows(text, numbers, codes);
+  const [head, ...body] = read.rows;
+  const faults = [...headerFaults(head.fields, names, codes), ...read.faults];
   const rows: TableRow<Field>[] = [];
   body.forEach(({ line, fields }, index) => {
     const pointer = `/rows/${index}`;
@@ -56,16 +61,17 @@ export function readElementTable<Field extends string>(
 }
 
 /** Header and at least one row; throws where the text as a whole is no such table. */
-function readRows(text: string, codes: TableCodes): [CsvRow, ...CsvRow[]] {
+function readRows(
+  text: string,
+  numbers: readonly string[],
+  codes: TableCodes,
+): { rows: [CsvRow, ...CsvRow[]]; faults: Fault[] } {
   refuseAbove(longestText, text.length, 'characters', codes);
-  const { rows, broken } = csvRows(text);
+  const { rows, broken, faults } = tableRows(text, numbers);
   if (broken !== null) throw new ProblemError([fault(codes.unreadable, { ...broken })]);
   refuseAbove(mostRows, rows.length - 1, 'rows', codes);
-  if (rows[0]?.fields.length === 1 && rows[0].fields[0]!.includes(';')) {
-    throw new ProblemError([fault(codes.unreadable, { line: 1, what: 'semicolons separate its columns' })]);
-  }
   if (rows.length < 2) throw new ProblemError([fault(codes.empty)]);
-  return rows as [CsvRow, ...CsvRow[]];
+  return { rows: rows as [CsvRow, ...CsvRow[]], faults };
 }
 
 function refuseAbove(limit: number, size: number, of: string, codes: TableCodes): void {

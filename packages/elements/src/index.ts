@@ -31,3 +31,5 @@ export type { PriceList } from './priceList.ts';
 export { ownColumnCsv, readOwnColumn } from './readOwnColumn.ts';
 export { priceListCsv, readPriceList } from './readPriceList.ts';
 export { type ElementRecord, elementRecords, type PairRecord, pairRecords } from './records.ts';
+export { separatorOf } from './separatorOf.ts';
+export { tableRows } from './tableRows.ts';

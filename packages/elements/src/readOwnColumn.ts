@@ -26,7 +26,7 @@ const codes: TableCodes = {
  * Reads a column of element data of one's own: CSV with the header symbol, value, name, unit, mixing
  * in any order; further columns are not read. Name, unit (as printed; empty for a plain number) and
  * mixing (mole, mass or volume) are said in the first row, and are the same or empty in the others.
- * Values have a decimal point; an element that is not named has no value. At most 100,000 characters
+ * Values have a decimal point (or comma, see tableRows); an element that is not named has no value. At most 100,000 characters
  * and 500 rows.
  *
  *   symbol,value,name,unit,mixing
@@ -37,7 +37,7 @@ const codes: TableCodes = {
  *   counted): column/*, element/unknown, element/no-data
  */
 export function readOwnColumn(text: string): OwnColumn {
-  const { rows, faults } = readElementTable(text, ownColumnFields, codes);
+  const { rows, faults } = readElementTable(text, ownColumnFields, ['value'], codes);
   const [first] = rows;
   if (first) faults.push(...descriptionFaults(first), ...takenFaults(first));
   faults.push(...rows.flatMap(ownRowFaults), ...otherDescriptions(rows));

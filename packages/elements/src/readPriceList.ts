@@ -17,13 +17,13 @@ const codes: TableCodes = {
 /**
  * Reads a lab's own price list: CSV with the header symbol, pricePerKilogram, currency, date,
  * source in any order; further columns are not read. Prices are of the pure element, per kilogram,
- * with a decimal point, all in one currency; dates as 2026-11-25. At most 100,000 characters and
+ * with a decimal point (or comma, see tableRows), all in one currency; dates as 2026-11-25. At most 100,000 characters and
  * 500 rows.
  * @throws ProblemError with every fault, pointed at as /rows/3/currency (rows from 0, header not
  *   counted): prices/*, element/unknown, element/no-data
  */
 export function readPriceList(text: string): PriceList {
-  const { rows, faults } = readElementTable(text, priceFields, codes);
+  const { rows, faults } = readElementTable(text, priceFields, ['pricePerKilogram'], codes);
   faults.push(...rows.flatMap(rowFaults), ...otherCurrencies(rows));
   if (faults.length > 0) throw new ProblemError(faults);
   return priceListOf(rows as CheckedRow[]);

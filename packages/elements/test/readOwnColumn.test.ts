@@ -36,11 +36,19 @@ describe('a column of one’s own', () => {
   });
 });
 
+test('values from a spreadsheet, parted by semicolons, may have decimal commas', () => {
+  expect(readOwnColumn(`${header.replaceAll(',', ';')}\nAl;2,5;x;;mole\n`).values).toEqual({ Al: 2.5 });
+});
+
 describe('a column is refused, each fault with its place', () => {
   test.for([
     ['nothing', '', ['column/empty']],
     ['a header alone', header, ['column/empty']],
-    ['semicolons', `${header.replaceAll(',', ';')}\nAl;2;x;;mole`, ['column/unreadable']],
+    [
+      'thousands or decimals',
+      `${header.replaceAll(',', ';')}\nAl;1,250;x;;mole`,
+      ['column/decimal-comma /rows/0/value'],
+    ],
     ['an open quote', file('Al,2,"x,,mole'), ['column/unreadable']],
     ['too much text', 'x'.repeat(100_001), ['column/too-large']],
     ['too many rows', file(...Array(501).fill(good)), ['column/too-large']],

@@ -28,11 +28,27 @@ describe('a price list', () => {
   });
 });
 
+test.for([';', '\t'])('prices from a spreadsheet, parted by %j, may have decimal commas', (separator) => {
+  const text = `${header}\nAl,2-50,EUR,2026-10-01,an offer\n`
+    .replaceAll(',', separator)
+    .replace('2-50', '2,50');
+  expect(readPriceList(text).prices.Al?.pricePerKilogram).toBe(2.5);
+});
+
 describe('a price list is refused, each fault with its place', () => {
   const wrong: [string, string, string[]][] = [
     ['nothing', '', ['prices/empty']],
     ['a header alone', header, ['prices/empty']],
-    ['semicolons', `${header.replaceAll(',', ';')}\nAl;2;EUR;2026-10-01;x`, ['prices/unreadable']],
+    [
+      'thousands or decimals',
+      `${header.replaceAll(',', ';')}\nAl;1,250;EUR;2026-10-01;x\nNi;1.250,5;EUR;2026-10-01;x`,
+      ['prices/decimal-comma /rows/0/pricePerKilogram', 'prices/decimal-comma /rows/1/pricePerKilogram'],
+    ],
+    [
+      'thousands or decimals, with a point',
+      `${header.replaceAll(',', ';')}\nAl;1.250;EUR;2026-10-01;x\nNi;12,5;EUR;2026-10-01;x`,
+      ['request/wrong-value /rows/0/pricePerKilogram'],
+    ],
     ['an open quote', list('Al,2,EUR,2026-10-01,"x'), ['prices/unreadable']],
     ['two currencies', list(good, 'Ni,20,USD,2026-10-01,x'), ['prices/several-currencies /rows/1/currency']],
     ['a currency in words', list('Al,2,euro,2026-10-01,x'), ['prices/currency /rows/0/currency']],

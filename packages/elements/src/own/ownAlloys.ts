@@ -21,16 +21,18 @@ export interface OwnAlloy {
 
 const columns = ['composition', 'name', 'phases', 'process', 'doi', 'note'] as const;
 type Column = (typeof columns)[number];
-const table: OwnTable<Column> = { columns, needed: ['composition'], mostRows: 5000 };
+const table: OwnTable<Column> = { columns, needed: ['composition'], numbers: [], mostRows: 5000 };
 const longest = { name: 100, process: 100, note: 500 } as const;
 
 /** Phases in the order in which labels name them, that of the published records and what people observe beside. */
 const phaseOrder: readonly string[] = [...observablePhases, 'Sec.', 'Other'];
 
+const phasesRight = `Join phases by +, each one of ${observablePhases.join(', ')}, or as the published records have them: Sec., a second phase that nobody identified, and Other.`;
+
 /**
  * Reads alloys: CSV with the header composition, name, phases, process, doi, note in any order, all
  * but the composition may be left out. Compositions are at.% or ratios, as in CoCrFeNi or Al10Co90;
- * phases are joined by +. At most 5000 rows.
+ * phases are joined by +, in any case, as σ or sigma, L1₂ or L12. At most 5000 rows.
  *
  *   composition,name,phases,process,doi,note
  *   Al20Co20Cr20Fe20Ni20,invented trial 2,BCC+B2,cast,,invented for this example
@@ -77,7 +79,7 @@ function alloyOf(row: OwnRow<Column>, faults: Fault[]): OwnAlloy | null {
   const composition = compositionOn(of('composition'), `${pointer}/composition`, line, faults);
   const phases = phasesIn(of('phases'));
   if (phases === undefined) {
-    faults.push(wrongValue(row, 'phases', `Join phases by +, each one of ${phaseOrder.join(', ')}.`));
+    faults.push(wrongValue(row, 'phases', phasesRight));
   }
   if (of('doi') !== '' && !/^10\.\d{4,9}\/\S{1,150}$/.test(of('doi'))) {
     faults.push(wrongValue(row, 'doi', 'Write it from 10. on, as in 10.1000/182, or leave it empty.'));
@@ -107,7 +109,19 @@ function compositionOn(text: string, pointer: string, line: number, faults: Faul
 /** A label of phases in their one order, each once; null: none, undefined: it cannot be read. */
 function phasesIn(text: string): string | null | undefined {
   if (text === '') return null;
-  const named = text.split('+').map((phase) => phase.trim());
-  if (named.some((phase) => !phaseOrder.includes(phase))) return undefined;
+  const named = text.split('+').map((phase) => phaseMeant(phase.trim()));
+  if (named.includes(undefined)) return undefined;
   return phaseOrder.filter((phase) => named.includes(phase)).join('+');
+}
+
+/** As people and the page of a melt write phases: 'fcc', 'σ', 'µ' (the letter or the sign), 'L1₂'. */
+function phaseMeant(written: string): string | undefined {
+  // A capital parts 'Other' of the published records from what nobody named.
+  if (phaseOrder.includes(written)) return written;
+  const plain = written
+    .toLowerCase()
+    .replace('σ', 'sigma')
+    .replace(/^[µμ]$/, 'mu')
+    .replace('₂', '2');
+  return phaseOrder.find((phase) => phase.toLowerCase() === plain);
 }

@@ -1,6 +1,7 @@
 import { type Fault, fault, nearest, ProblemError } from '@tiegel/contract/terms';
-import { type CsvRow, csvRows } from '../csvRows.ts';
+import type { CsvRow } from '../csvRows.ts';
 import { shortened } from '../shortened.ts';
+import { tableRows } from '../tableRows.ts';
 
 const longestText = 1_000_000;
 
@@ -16,11 +17,14 @@ export interface OwnRow<Column extends string> {
 export interface OwnTable<Column extends string> {
   columns: readonly Column[];
   needed: readonly Column[];
+  /** columns of numbers, in which a decimal comma is read where no comma parts the fields */
+  numbers: readonly Column[];
   mostRows: number;
 }
 
 /**
- * Reads a table of one's own: CSV whose header names columns in any order. At most 1,000,000 characters.
+ * Reads a table of one's own: a header that names columns in any order, fields parted as tableRows
+ * reads them. At most 1,000,000 characters.
  * @returns the rows that have a field for each column, and what is wrong with the others
  * @throws ProblemError where header or text as a whole are no such table: import/too-large,
  *   import/unreadable, import/empty, import/header
@@ -29,10 +33,10 @@ export function readOwnTable<Column extends string>(
   text: string,
   table: OwnTable<Column>,
 ): { rows: OwnRow<Column>[]; faults: Fault[] } {
-  const [head, ...body] = rowsOf(text, table);
+  const { rows: all, faults } = rowsOf(text, table);
+  const [head, ...body] = all;
   const wrong = headFaults(head.fields, table);
   if (wrong.length > 0) throw new ProblemError(wrong);
-  const faults: Fault[] = [];
   const rows: OwnRow<Column>[] = [];
   body.forEach(({ line, fields }, at) => {
     const pointer = `/rows/${at}`;
@@ -46,19 +50,17 @@ export function readOwnTable<Column extends string>(
   return { rows, faults };
 }
 
-function rowsOf(text: string, { columns, mostRows }: OwnTable<string>): [CsvRow, ...CsvRow[]] {
+function rowsOf(
+  text: string,
+  { columns, numbers, mostRows }: OwnTable<string>,
+): { rows: [CsvRow, ...CsvRow[]]; faults: Fault[] } {
   const header = columns.join(',');
   refuseAbove(longestText, text.length, 'characters');
-  const { rows, broken } = csvRows(text);
+  const { rows, broken, faults } = tableRows(text, numbers);
   if (broken !== null) throw new ProblemError([fault('import/unreadable', { ...broken })]);
   refuseAbove(mostRows, rows.length - 1, 'rows');
-  if (rows[0]?.fields.length === 1 && rows[0].fields[0]!.includes(';')) {
-    throw new ProblemError([
-      fault('import/unreadable', { line: 1, what: 'semicolons separate its columns' }),
-    ]);
-  }
   if (rows.length < 2) throw new ProblemError([fault('import/empty', { header })]);
-  return rows as [CsvRow, ...CsvRow[]];
+  return { rows: rows as [CsvRow, ...CsvRow[]], faults };
 }
 
 function refuseAbove(limit: number, size: number, of: string): void {
@@ -83,7 +85,11 @@ export function wrongValue<Column extends string>(
   column: Column,
   right: string,
 ): Fault {
-  const values = { place: `The ${column} on line ${line}`, found: `"${shortened(of(column))}"`, right };
+  const values = {
+    place: `The field "${column}" on line ${line}`,
+    found: `"${shortened(of(column))}"`,
+    right,
+  };
   return fault('request/wrong-value', values, `${pointer}/${column}`);
 }
 

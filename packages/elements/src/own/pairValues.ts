@@ -15,7 +15,12 @@ export interface PairValue {
 
 const columns = ['a', 'b', 'mixingEnthalpy', 'source'] as const;
 type Column = (typeof columns)[number];
-const table: OwnTable<Column> = { columns, needed: ['a', 'b', 'mixingEnthalpy'], mostRows: 2000 };
+const table: OwnTable<Column> = {
+  columns,
+  needed: ['a', 'b', 'mixingEnthalpy'],
+  numbers: ['mixingEnthalpy'],
+  mostRows: 2000,
+};
 const greatest = 1000;
 const longestSource = 200;
 

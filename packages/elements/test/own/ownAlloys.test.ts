@@ -31,6 +31,27 @@ test('compositions, phases in their one order, and what is not told is null', ()
   expect(readOwnAlloys(ownAlloysCsv(alloys))).toEqual(alloys);
 });
 
+test('phases are read as people and the page of a melt write them', () => {
+  const phasesOf = (written: string) => readOwnAlloys(`composition,phases\nCoNi,${written}\n`)[0]!.phases;
+  expect(phasesOf('fcc + sigma')).toBe('FCC+sigma');
+  expect(phasesOf('FCC+σ')).toBe('FCC+sigma');
+  expect(phasesOf('L1₂+\u00B5+Fcc')).toBe('FCC+L12+mu');
+  expect(phasesOf('\u03BC+laves+b2+SEC.')).toBe('B2+Laves+mu+Sec.');
+  // One is what nobody named, the other a label of the published records.
+  expect([phasesOf('other'), phasesOf('Other')]).toEqual(['other', 'Other']);
+});
+
+test('phases that are none are answered with what can be written, and what it means', () => {
+  try {
+    readOwnAlloys('composition,phases\nCoNi,gamma\n');
+    expect.unreachable();
+  } catch (error) {
+    const { detail, remedy } = (error as ProblemError).faults[0]!;
+    expect(detail).toBe('The field "phases" on line 2 is "gamma", which is not possible here.');
+    expect(remedy).toContain('Sec., a second phase that nobody identified, and Other');
+  }
+});
+
 test('all faults come at once, each with its place', () => {
   const wrong = `composition,name,phases,process,doi,note
 CoCrFeNi,,FCC,,,

@@ -31,6 +31,12 @@ test('pairs are read in any order of columns and of elements, and written as the
   expect(readPairValues(pairValuesCsv(values))).toEqual(values);
 });
 
+test('rows that were copied from a spreadsheet are read, with their decimal commas', () => {
+  const read = (separator: string) =>
+    readPairValues('a;b;mixingEnthalpy\nAl;Ni;-24,5\n'.replaceAll(';', separator))[0]!.mixingEnthalpy;
+  expect([read(';'), read('\t')]).toEqual([-24.5, -24.5]);
+});
+
 test('all faults come at once, each with its place', () => {
   const wrong = 'a,b,mixingEnthalpy,source\nAl,Ni,"-24,5",\nNi,Al,1,\nFe,Fe,1,\nXx,Ni,1001,\nAl\n';
   expect(faultsOf(wrong).map(({ code, pointer }) => [code, pointer])).toEqual([
@@ -47,7 +53,6 @@ test('a file that is no such table is refused as a whole', () => {
   const codes = (wrong: string) => faultsOf(wrong).map(({ code }) => code);
   expect(codes('')).toEqual(['import/empty']);
   expect(codes('a,b,mixingEnthalpy\n')).toEqual(['import/empty']);
-  expect(codes('a;b;mixingEnthalpy\nAl;Ni;1')).toEqual(['import/unreadable']);
   expect(codes('a,b,mixingEnthalpy\n"Al')).toEqual(['import/unreadable']);
   expect(codes('a,a,enthalpy\nAl,Ni,1')).toEqual(Array(4).fill('import/header'));
   expect(codes(`a,b,mixingEnthalpy\n${'Al,Ni,1\n'.repeat(2001)}`)).toEqual(['import/too-large']);

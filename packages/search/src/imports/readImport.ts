@@ -1,5 +1,5 @@
 import { type Fault, ProblemError } from '@tiegel/contract/terms';
-import { csvLine, csvRows } from '@tiegel/elements';
+import { csvLine, csvRows, separatorOf } from '@tiegel/elements';
 import type { Entry, ImportKindOf } from './importKind.ts';
 
 /** A row of a file with what it says, or what is wrong with it; one that says nothing without a fault of its own stands in a file that cannot be read. */
@@ -30,9 +30,10 @@ export function readImport<Data>(kind: ImportKindOf<Data>, text: string): ReadIm
   const { data, faults } = attempt(() => kind.read(text));
   if (faults.some(({ code }) => code.endsWith('/too-large')))
     return { rows: [], faults: [...faults], subject: '', data: null };
-  const [head, ...body] = csvRows(text).rows;
+  const separator = separatorOf(text);
+  const [head, ...body] = csvRows(text, separator).rows;
   const rows = body.map(
-    ({ line, fields }): ReadRow => ({ line, text: cut(csvLine(fields)), entry: null, faults: [] }),
+    ({ line, fields }): ReadRow => ({ line, text: cut(csvLine(fields, separator)), entry: null, faults: [] }),
   );
   const ofFile = faults.filter((one) => {
     const row = rows[rowOf(one)];
@@ -50,7 +51,7 @@ export function readImport<Data>(kind: ImportKindOf<Data>, text: string): ReadIm
   function readAlone(at: number): void {
     const { fields } = head!;
     const alone = kind.alone(fields, body[at]!.fields, body[0]!.fields);
-    const one = attempt(() => kind.read(`${csvLine(fields)}\n${csvLine(alone)}\n`));
+    const one = attempt(() => kind.read(`${csvLine(fields, separator)}\n${csvLine(alone, separator)}\n`));
     if (one.data !== null) {
       rows[at]!.entry = kind.entries(one.data)[0]!;
       subject = kind.subject(one.data);

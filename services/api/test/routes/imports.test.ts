@@ -52,6 +52,17 @@ test('a preview tells the fate of every row and stores nothing', async () => {
   });
 });
 
+test('rows copied from a spreadsheet stand in the preview as they were, one wrong row leaving the others', async () => {
+  const answer = await send(
+    '/imports/preview?kind=pairs',
+    'a\tb\tmixingEnthalpy\tsource\nAl\tNi\t-30,5\tinvented\nCo\tFe\t1,250\t\n',
+  );
+  expect(answer.json().rows).toMatchObject([
+    { line: 2, text: 'Al\tNi\t-30,5\tinvented', fate: 'changed', faults: [] },
+    { line: 3, fate: 'refused', faults: [{ pointer: '/rows/1/mixingEnthalpy' }] },
+  ]);
+});
+
 test('a file with a row that is refused is refused whole, with every fault', async () => {
   const answer = await send('/imports?kind=pairs', `${pairs}Al,Xx,1,\nFe,Fe,1,\n`);
   expect(answer.statusCode).toBe(422);

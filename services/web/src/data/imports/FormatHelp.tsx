@@ -6,8 +6,9 @@ export function FormatHelp({ kind, onExample }: { kind: KindInWords; onExample: 
     <details>
       <summary>How the rows are written</summary>
       <p className="read-small">
-        A CSV text: a first row with the names of the columns, then a row for each entry. Commas part the
-        fields, numbers have a decimal point, a field that holds a comma stands in double quotes.
+        A CSV text, or cells copied from a spreadsheet: a first row with the names of the columns, then a row
+        for each entry. Commas part the fields, numbers have a decimal point, a field that holds a comma
+        stands in double quotes; where semicolons or tabs part them, decimals may have a comma.
       </p>
       <dl className="data-sources import-columns">
         {kind.columns.map(([name, holds]) => (

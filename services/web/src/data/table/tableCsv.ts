@@ -5,5 +5,5 @@ import type { TableColumn } from './tableColumn.ts';
 export function tableCsv<Row>(rows: readonly Row[], columns: readonly TableColumn<Row>[]): string {
   const head = columns.map(({ id, unit }) => (unit === '' ? id : `${id} (${unit})`));
   const lines = rows.map((row) => columns.map(({ value }) => String(value(row) ?? '')));
-  return [head, ...lines].map(csvLine).join('\r\n');
+  return [head, ...lines].map((row) => csvLine(row)).join('\r\n');
 }

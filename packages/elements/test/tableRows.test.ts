@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { separatorOf, tableRows } from '../src/index.ts';
+
+const rowsOf = (text: string, numbers: string[] = ['value']) =>
+  tableRows(text, numbers).rows.map(({ fields }) => fields);
+
+test('the header tells what parts the fields', () => {
+  expect(separatorOf('symbol,value\nAl;2\n')).toBe(',');
+  expect(separatorOf('\n\uFEFFsymbol;value')).toBe(';');
+  expect(separatorOf('\uFEFFsymbol\tvalue')).toBe('\t');
+  expect(separatorOf('"a;b",value')).toBe(',');
+  expect(separatorOf('symbol\nAl;2')).toBe(',');
+  expect(separatorOf('')).toBe(',');
+});
+
+test('cells of a spreadsheet are read with their decimal commas, in columns of numbers alone', () => {
+  const rows = [
+    ['symbol', 'value', 'note'],
+    ['Al', '-2.5', '2,5'],
+    ['Ni', '0.250', ''],
+    ['Fe', '1250.500', ''],
+    ['Co', '3', ''],
+    ['Cr', '1.5e3', ''],
+  ];
+  for (const separator of [';', '\t']) {
+    const text = ['symbol,value,note', 'Al,-2-5,2-5', 'Ni,0-250,', 'Fe,1250-500,', 'Co,3,', 'Cr,1-5e3,']
+      .map((line) => line.replaceAll(',', separator).replaceAll(/(\d)-/g, '$1,'))
+      .join('\r\n');
+    expect(rowsOf(text)).toEqual(rows);
+    expect(tableRows(text, ['value']).faults).toEqual([]);
+  }
+});
+
+test('a number that may be read in two ways is left, and told where it has a point', () => {
+  expect(rowsOf('symbol;value\nAl;1,250\nNi;1.250,5\nFe;2,5')).toEqual([
+    ['symbol', 'value'],
+    ['Al', '1,250'],
+    ['Ni', '1.250,5'],
+    ['Fe', '2.5'],
+  ]);
+  expect(tableRows('symbol;value\nAl;2,5\nNi;1.250\nFe;1.5', ['value']).faults).toMatchObject([
+    { code: 'request/wrong-value', pointer: '/rows/1/value', detail: expect.stringContaining('line 3') },
+  ]);
+  // Points alone are decimal points, as in every other table.
+  expect(tableRows('symbol;value\nAl;1.250\nNi;2', ['value']).faults).toEqual([]);
+});
+
+test('where commas part the fields, a number in quotes keeps its comma', () => {
+  expect(rowsOf('symbol,value\nAl,"2,5"')).toEqual([
+    ['symbol', 'value'],
+    ['Al', '2,5'],
+  ]);
+});
