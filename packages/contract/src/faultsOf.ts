@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { inDigits } from './inDigits.ts';
 import { jsonPointer, placeInWords } from './jsonPointer.ts';
 import { nearest } from './nearest.ts';
 import { type Fault, fault, type ProblemValues } from './problem.ts';
@@ -130,7 +131,7 @@ function inWords(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
   if (value === '') return 'empty';
   if (typeof value === 'string') return `the text "${shortened(value)}"`;
-  if (typeof value === 'number') return Number.isFinite(value) ? `the number ${value}` : 'a number too large';
+  if (typeof value === 'number') return Number.isFinite(value) ? inDigits(value) : 'a number too large';
   return typeof value === 'object' && value !== null ? 'an object' : String(value);
 }
 

@@ -3,7 +3,7 @@ import { longestMeltLine, longestMeltNotes, meltMost, mostWeighed } from './melt
 import { coolings, meltProcesses, observablePhases, observationMethods } from './meltWords.ts';
 
 const line = (what: string) =>
-  z.string().max(longestMeltLine).describe(`Write ${what} in at most ${longestMeltLine} characters.`);
+  z.string().max(longestMeltLine).describe(`Write in at most ${longestMeltLine} characters ${what}.`);
 const measured = (what: string, greatest: number) =>
   z.number().gt(0).max(greatest).nullable().describe(`Write ${what}, or null where it was not measured.`);
 

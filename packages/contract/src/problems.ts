@@ -1,3 +1,5 @@
+import { inDigits } from './inDigits.ts';
+
 /** How one kind of error answers: HTTP status, exit code of the terminal (1 the request was wrong, 2 a fault), text, remedy. */
 export interface ProblemKind {
   status: number;
@@ -579,7 +581,7 @@ export const problems = {
     status: 400,
     exit: 1,
     text: ({ place, found, word, bound }: Found & { word: string; bound: number }) =>
-      `${place} is ${found}; it must be ${word} ${bound}.`,
+      `${place} is ${found}; it must be ${word} ${inDigits(bound)}.`,
     remedy: ({ right }: Found & { word: string; bound: number }) => right,
   },
   'request/length': {

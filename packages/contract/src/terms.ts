@@ -5,6 +5,7 @@
 export { decimalsBeside } from './decimalsBeside.ts';
 export { differencesOf } from './differencesOf.ts';
 export * from './exportFormats.ts';
+export { inDigits } from './inDigits.ts';
 export { limitTolerance } from './limitTolerance.ts';
 export * from './meltBounds.ts';
 export * from './meltWords.ts';

@@ -1,6 +1,5 @@
 import type { Plan } from '@tiegel/contract';
-import { limitInWords, printedUnit } from '@tiegel/contract/terms';
-import { grouped } from './grouped.ts';
+import { inDigits, limitInWords, printedUnit } from '@tiegel/contract/terms';
 import { namedIn, ownOf } from './namedIn.ts';
 import type { Underway } from './underway.ts';
 
@@ -30,7 +29,7 @@ function survivors(
   if (keptOnly.length === 0 || seen === 0) return [];
   const named = namedIn(currency, ownOf({ specification, columns: columns ?? [] }));
   const asked = keptOnly.map((limit) => limitInWords(limit, named)).join(' and ');
-  const what = `${grouped(kept)} of the ${grouped(seen)} best have ${asked}: this was asked of these ${grouped(seen)} alone, not of every point that passed`;
+  const what = `${inDigits(kept)} of the ${inDigits(seen)} best have ${asked}: this was asked of these ${inDigits(seen)} alone, not of every point that passed`;
   if (kept >= fewSurvivors || seen < keep || keep >= mostKept) return [`${what}.`];
   const larger = Math.min(mostKept, keep * 10);
   return [
@@ -51,7 +50,7 @@ function nothingPassed({ outcome, plan }: Underway, currency: string | null): st
   const limit = limits[least];
   if (limit === undefined) return [];
   const words = limitInWords(limit, namedIn(currency, ownOf(plan)));
-  const alone = `The limit that leaves least by itself is ${words}: ${grouped(passedEach[least]!)} of ${grouped(points)} points`;
+  const alone = `The limit that leaves least by itself is ${words}: ${inDigits(passedEach[least]!)} of ${inDigits(points)} points`;
   return [`No point meets all limits. ${alone}.`];
 }
 
@@ -63,6 +62,6 @@ function cutFront({ outcome: { front }, plan }: Underway, currency: string | nul
   const value = `${front.cut[3]}${unit === '' ? '' : ` ${printedUnit(unit)}`}`;
   const side = first.prefer === 'high' ? 'down to' : 'up to';
   return [
-    `The Pareto front is not complete: it has more than 100,000 members. All ${grouped(front.members.length / (3 + plan.specification.front!.length))} that are kept belong to it, and none is missing ${side} ${name.toLowerCase()} ${value}; beyond that nothing is known.`,
+    `The Pareto front is not complete: it has more than 100,000 members. All ${inDigits(front.members.length / (3 + plan.specification.front!.length))} that are kept belong to it, and none is missing ${side} ${name.toLowerCase()} ${value}; beyond that nothing is known.`,
   ];
 }

@@ -1,10 +1,10 @@
 import type { Plan } from '@tiegel/contract';
-import { type Fault, fault, type Lookup } from '@tiegel/contract/terms';
+import { type Fault, fault, inDigits, type Lookup, printedUnit } from '@tiegel/contract/terms';
 import { columns, pairColumns, priceColumn } from '@tiegel/elements';
 import { type Prepared, unreachableLimits } from '@tiegel/engine';
 import { missingFor, quantityFinder } from '@tiegel/screening';
-import { grouped } from './grouped.ts';
 import { ownOf } from './namedIn.ts';
+import { printedEnds } from './printedEnds.ts';
 
 /** Every value that a limit or a ranking needs and that the data lack for an element of the pool. */
 export function valueFaults(plan: Plan): Fault[] {
@@ -42,16 +42,19 @@ function listed(words: readonly string[]): string {
 export function gridFaults(points: bigint, most: number): Fault[] {
   if (points === 0n) return [fault('search/no-points', {}, '/fractions')];
   if (points <= BigInt(most)) return [];
-  return [fault('search/too-many-points', { points: grouped(points), most: grouped(most) })];
+  return [fault('search/too-many-points', { points: inDigits(points), most: inDigits(most) })];
 }
 
 /** Limits that no point of the grid can meet, proven by bounds. */
 export function unreachableFaults(prepared: Prepared, named: Lookup): Fault[] {
   const { limits } = prepared.plan.specification;
+  const quantityOf = quantityFinder(ownOf(prepared.plan));
   return unreachableLimits(prepared).map(({ index, low, high }) => {
-    const { name, unit } = named(limits[index]!.quantity);
-    const withUnit = (value: number) => (unit === '' ? `${value}` : `${value} ${unit}`);
-    const values = { quantity: name.toLowerCase(), low: withUnit(low), high: withUnit(high) };
+    const limit = limits[index]!;
+    const { name, unit } = named(limit.quantity);
+    const ends = printedEnds({ low, high }, limit, quantityOf(limit.quantity).decimals);
+    const withUnit = (value: string) => (unit === '' ? value : `${value} ${printedUnit(unit)}`);
+    const values = { quantity: name.toLowerCase(), low: withUnit(ends.low), high: withUnit(ends.high) };
     return fault('search/limit-unreachable', values, `/limits/${index}`);
   });
 }

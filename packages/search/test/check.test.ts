@@ -111,7 +111,9 @@ test('a limit that the bounds of the grid prove unreachable is refused with them
   const asked = question({ limits: [{ quantity: 'meltingTemperature', min: 5000 }] });
   const [fault] = faultsOf(asked);
   expect(brief(fault ? [fault] : [])).toEqual(['search/limit-unreachable /limits/0']);
-  expect(fault?.detail).toMatch(/between [\d.]+ K and [\d.]+ K/);
+  expect(fault?.detail).toMatch(/between \d+ K and \d+ K/);
+  const [heavy] = faultsOf(question({ limits: [{ quantity: 'density', min: 50 }] }));
+  expect(heavy?.detail).toMatch(/between \d+\.\d\d g\/cm³ and \d+\.\d\d g\/cm³/);
 });
 
 test('conditions that are set stand in the plan and in the question, all others keep their defaults', () => {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { report, shortened } from '../faultsOf.ts';
+import { inDigits } from '../inDigits.ts';
 import { nearest } from '../nearest.ts';
 import type { Fault } from '../problem.ts';
 import { componentsSchema } from './components.ts';
@@ -83,7 +84,11 @@ export function spaceOf(symbols: readonly string[]) {
 export type SpaceRequest = z.infer<ReturnType<typeof spaceOf>>;
 
 function upTo(most: number) {
-  return z.int().min(0).max(most).describe(`Write a whole number from 0 to ${most}.`);
+  return z
+    .int()
+    .min(0)
+    .max(most)
+    .describe(`Write a whole number from 0 to ${inDigits(most)}.`);
 }
 
 /** @param late ids that belong under keptOnly */

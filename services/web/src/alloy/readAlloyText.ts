@@ -1,5 +1,6 @@
 import { type Fault, ProblemError } from '@tiegel/contract/terms';
 import { formatComposition, parseAlloy } from '@tiegel/elements';
+import { remedyHere } from '../ask/remedyHere.ts';
 import type { Amounts } from '../server/alloyTypes.ts';
 
 /** An alloy as it stands in an address or was typed: its composition (at.%) and canonical text, or what is wrong. */
@@ -13,7 +14,8 @@ export function readAlloyText(written: string): ReadAlloy {
     return { composition: { ...parseAlloy(text) }, text, faults: null };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
-    return { composition: null, text: null, faults: error.faults };
+    const faults = error.faults.map((fault) => ({ ...fault, remedy: remedyHere(fault) }));
+    return { composition: null, text: null, faults };
   }
 }
 

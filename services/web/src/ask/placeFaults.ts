@@ -46,9 +46,27 @@ function wordsOf(fault: Fault, { lets }: Draft, quantities: readonly { id: strin
   }
   const named = quantities.reduce(
     (text, { id, name }) => text.replace(new RegExp(`\\b${id}\\b`, 'g'), inSentence(name)),
-    `${detail} ${remedyHere(fault)}`,
+    `${withFieldNamed(fault)} ${remedyHere(fault)}`,
   );
   return asSentence(named);
+}
+
+/** Fields that people know by what they are for, by their keys in a specification. */
+const fieldNames: Readonly<Record<string, string>> = {
+  'components.min': 'the smallest number of elements',
+  'components.max': 'the largest number of elements',
+  'fractions.min': 'the smallest share',
+  'fractions.max': 'the largest share',
+  'fractions.step': 'the step of the shares',
+  keep: 'the number of candidates to keep',
+  keepPerSystem: 'the number to keep of each system',
+};
+
+/** What is wrong, where the contract begins with the key of a field, with the name of that field. */
+function withFieldNamed({ pointer, detail }: Fault): string {
+  const key = pointer.slice(1).replaceAll('/', '.');
+  const name = fieldNames[key];
+  return name !== undefined && detail.startsWith(`${key} `) ? name + detail.slice(key.length) : detail;
 }
 
 /** A name inside a sentence; those of people keep their capital. */

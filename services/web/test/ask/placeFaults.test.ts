@@ -53,6 +53,16 @@ test.each<[string, Partial<Draft>, string]>([
   expect([...faultsOf(part).keys()]).toEqual([field]);
 });
 
+test('a field is called what it is for, and its numbers are printed', () => {
+  const wordsOf = (part: Partial<Draft>) => [...faultsOf(part).values()].flat().join(' ');
+  expect(wordsOf({ components: { min: '5.5', max: '6' } })).toMatch(
+    /^The smallest number of elements is 5\.5,/,
+  );
+  expect(wordsOf({ keep: '1000000000' })).toMatch(
+    /^The number of candidates to keep is 1,000,000,000; it must be at most 1,000,000\./,
+  );
+});
+
 test('all that is wrong is told at once', () => {
   const faults = faultsOf({
     keep: 'all',
