@@ -19,7 +19,7 @@ import {
 } from '../input/conditionOptions.ts';
 import { dataInForce, inForceOption } from '../input/dataInForce.ts';
 import { pairsOption } from '../input/pairsOption.ts';
-import { alloyLines, readAlloys } from '../input/readAlloys.ts';
+import { alloyArguments, alloyLines, readAlloys } from '../input/readAlloys.ts';
 import { readText } from '../input/readText.ts';
 import { wrapped } from '../output/inWords.ts';
 import { jsonList } from '../output/jsonText.ts';
@@ -60,9 +60,12 @@ export function screenCommand(program: Command): void {
     .option('--json', 'a JSON array on standard output, with criteria, phases and what competes')
     .action(async (alloys: string[], options: Options) => {
       const { wt, file, column, json, database } = options;
-      const texts = [...alloys, ...(file === undefined ? [] : alloyLines(readText(file)))];
+      const written = [
+        ...alloyArguments(alloys),
+        ...(file === undefined ? [] : alloyLines(readText(file), file)),
+      ];
       const set = conditionsIn(options);
-      const compositions = readAlloys(texts, wt ? 'weight' : 'atoms');
+      const compositions = readAlloys(written, wt ? 'weight' : 'atoms');
       const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
       const columns = readColumns(column);
       const asked = [...quantities, ...ownQuantities({ columns })];

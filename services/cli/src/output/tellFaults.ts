@@ -13,7 +13,11 @@ export function tellFaults(error: unknown): 1 | 2 {
   return error.faults.some(({ code }) => problems[code].exit === 2) ? 2 : 1;
 }
 
-/** What and where, then what would be right, with the code by which a script knows it. */
+/**
+ * What and where, then what would be right, with the code by which a script knows it. A row of a file
+ * goes by its line where that is told: rows are counted from 0 without the header, lines as editors do.
+ */
 function inLines({ code, pointer, detail, remedy }: Fault): string {
-  return `${pointer === '' ? '' : `${pointer}: `}${detail}\n  ${remedy} [${code}]`;
+  const isToldByLine = /^\/rows\/\d/.test(pointer) && /\bline \d/i.test(detail);
+  return `${pointer === '' || isToldByLine ? '' : `${pointer}: `}${detail}\n  ${remedy} [${code}]`;
 }

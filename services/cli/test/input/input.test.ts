@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { temporaryFolder } from '../../../../test/fixtures/temporaryFolder.ts';
-import { alloyLines, readAlloys } from '../../src/input/readAlloys.ts';
+import { alloyArguments, alloyLines, readAlloys } from '../../src/input/readAlloys.ts';
 import { readJson } from '../../src/input/readJson.ts';
 import { placeOf, readText } from '../../src/input/readText.ts';
 import { workerCount } from '../../src/input/workerCount.ts';
@@ -47,15 +47,23 @@ test('a relative file is sought where the person stands, also through npm run', 
 });
 
 test('a line is an alloy; empty lines are none', () => {
-  expect(alloyLines('Ni\r\n\n  Co20 Ni80 \n')).toEqual(['Ni', 'Co20 Ni80']);
+  expect(alloyLines('Ni\r\n\n  Co20 Ni80 \n', '-')).toEqual([
+    { text: 'Ni', place: 'Line 1 of standard input' },
+    { text: 'Co20 Ni80', place: 'Line 3 of standard input' },
+  ]);
 });
 
 test('every bad alloy is named by its place', async () => {
-  expect(await faultsOf(() => readAlloys(['Xx', 'Ni', 'NiNi'], 'atoms'))).toEqual([
+  expect(await faultsOf(() => readAlloys(alloyArguments(['Xx', 'Ni', 'NiNi']), 'atoms'))).toEqual([
     'element/unknown',
     'alloy/repeated-element',
   ]);
-  expect(() => readAlloys(['Xx', 'Ni', 'NiNi'], 'atoms')).toThrow(/Alloy 1, "Xx": .*\nAlloy 3, "NiNi": /);
+  expect(() => readAlloys(alloyArguments(['Xx', 'Ni', 'NiNi']), 'atoms')).toThrow(
+    /Alloy 1, "Xx": .*\nAlloy 3, "NiNi": /,
+  );
+  expect(() => readAlloys(alloyLines('Ni\n\n\nXx\n', 'alloys.txt'), 'atoms')).toThrow(
+    /Line 4 of alloys\.txt, "Xx": /,
+  );
   expect(await faultsOf(() => readAlloys([], 'atoms'))).toEqual(['command/nothing-to-screen']);
 });
 
