@@ -58,6 +58,15 @@ test('an export of either form, whole, filtered or in another order, finds the s
   }
 });
 
+test('an export of when names could hold separators of lines runs again', async () => {
+  const change = (text: string) => text.replaceAll(search.name, 'two\u2028lines\u2029of one name');
+  for (const parameters of ['format=csv', 'format=ndjson']) {
+    const file = await exported(parameters, change);
+    expect(readFileSync(file, 'utf8')).toContain('two\u2028lines');
+    expect(await jsonOf(['search', '--again', file])).toMatchObject({ same: true, differing: 0 });
+  }
+});
+
 test('a row that somebody changed is found, and is a fault of nobody’s data', async () => {
   const change = (text: string) => text.replace(/^(\{"rank":3,.*"score":)([\d.e-]+)/m, '$19.5');
   const { code, out, error } = await tiegel(['search', '--again', await exported('format=ndjson', change)]);

@@ -622,7 +622,7 @@ export const problems = {
   'specification/name': {
     status: 400,
     exit: 1,
-    text: () => 'The name has a control character or half of a character in it.',
+    text: () => 'The name has a line break, a control character or half of a character in it.',
     remedy: 'Write the name as one line of plain text.',
   },
   'specification/unknown-element': {

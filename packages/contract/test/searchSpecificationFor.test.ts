@@ -135,7 +135,7 @@ test('a name is one line of at most 200 characters', () => {
   expect(check(request({ name: ' Réponse n° 5 ' })).specification.name).toBe('Réponse n° 5');
   expect(check(request({ name: '' })).specification.name).toBe('Unnamed search');
   expect(faultsIn(request({ name: 'x'.repeat(201) }))).toEqual(['request/length /name']);
-  for (const name of ['a\nb', 'a\u0000b', '\ud800'])
+  for (const name of ['a\nb', 'a\u0000b', 'a\u0085b', 'a\u2028b', 'a\u2029b', '\ud800'])
     expect(faultsIn(request({ name }))).toEqual(['specification/name /name']);
 });
 

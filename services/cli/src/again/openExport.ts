@@ -1,5 +1,4 @@
 import { createReadStream } from 'node:fs';
-import { createInterface } from 'node:readline';
 import type { CandidateQuery } from '@tiegel/contract';
 import { problem } from '@tiegel/contract/terms';
 import { placeOf, whyOf } from '../input/readText.ts';
@@ -93,11 +92,24 @@ function jsonOf(file: string, text: string): unknown {
   }
 }
 
+/**
+ * Lines end with a line feed, after a carriage return or not, and with nothing else: readline also
+ * breaks at U+2028 and U+2029, which JSON leaves as they are inside a text.
+ */
 async function* linesOf(file: string): AsyncGenerator<string> {
   const stream = file === '-' ? process.stdin : createReadStream(placeOf(file));
+  let begun = '';
   try {
-    yield* createInterface({ input: stream, crlfDelay: Number.POSITIVE_INFINITY });
+    for await (const text of stream.setEncoding('utf8') as AsyncIterable<string>) {
+      const [first, ...more] = text.split('\n');
+      begun += first;
+      for (const line of more) {
+        yield begun.replace(/\r$/, '');
+        begun = line;
+      }
+    }
   } catch (error) {
     throw problem('file/unreadable', { file, why: whyOf(error as NodeJS.ErrnoException) });
   }
+  if (begun !== '') yield begun;
 }

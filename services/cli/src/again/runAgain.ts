@@ -23,7 +23,7 @@ export async function runAgain(file: string, options: SearchingOptions & { json?
   const { head, rows } = await openExport(file);
   const { searches, close } = await openSearching(options);
   try {
-    const view = await runSearch(searches, head.specification, options.database);
+    const view = await runSearch(searches, withNameOnOneLine(head.specification), options.database);
     const query = { ...everyCandidate, ...head.selection };
     const comparison = await compareRows(rows, candidatesOf(searches, view.id, query));
     const again = resultOf(head, view, comparison);
@@ -32,6 +32,13 @@ export async function runAgain(file: string, options: SearchingOptions & { json?
   } finally {
     await close();
   }
+}
+
+/** Names were once let through with separators of lines; the rows do not depend on a name, so such an export still runs. */
+function withNameOnOneLine(specification: unknown): unknown {
+  const { name } = Object(specification) as { name?: unknown };
+  if (typeof name !== 'string') return specification;
+  return { ...Object(specification), name: name.replaceAll(/[\p{Zl}\p{Zp}]/gu, ' ') };
 }
 
 function resultOf(head: ExportedHead, view: SearchView, comparison: Comparison): Again {

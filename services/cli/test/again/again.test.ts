@@ -59,6 +59,16 @@ test('the same rows are the same in either form, whatever ends the lines', async
   expect((await compared(csv, candidates, '\r\n')).same).toBe(true);
 });
 
+test('a line ends at line feeds alone: a name with another separator of lines is read whole', async () => {
+  const name = 'before\u2028between\u2029behind';
+  const named = { ...head, specification: { ...specification, name } };
+  const lines = [JSON.stringify({ export: named }), ...ndjson.slice(1)];
+  expect((await openExport(file(lines))).head.specification).toEqual(named.specification);
+  expect(await compared(lines)).toMatchObject({ rows: 2, same: true });
+  const rows = csv.with(1, `# specification: ${JSON.stringify(named.specification)}`);
+  expect((await openExport(file(rows, '\r\n'))).head.specification).toEqual(named.specification);
+});
+
 test('one digit more or less is a difference, and named', async () => {
   const changed = csv.map((line) => line.replace('8.1234567890123', '8.1234567890124'));
   expect(await compared(changed)).toEqual({
