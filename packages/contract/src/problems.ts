@@ -561,8 +561,8 @@ export const problems = {
     exit: 1,
     text: ({ place, key, meant }: { place: string; key: string; meant: string; known: string }) =>
       `${place} has the unknown key "${key}"${orMeant(meant)}`,
-    remedy: ({ known }: { place: string; key: string; meant: string; known: string }) =>
-      `Use only these keys: ${known}.`,
+    remedy: ({ key, known }: { place: string; key: string; meant: string; known: string }) =>
+      known === '' ? `Leave "${key}" out: nothing is taken here.` : `Use only these keys: ${known}.`,
   },
   'request/missing-key': {
     status: 400,

@@ -10,6 +10,7 @@ import type { Parts, Server } from './parts.ts';
 import { answerError, bodyLimitBytes } from './problems/answerError.ts';
 import { answerUnreadable } from './problems/answerUnreadable.ts';
 import { readJson } from './problems/readJson.ts';
+import { refuseUnknownParameters } from './problems/refuseUnknownParameters.ts';
 import { validatorCompiler } from './problems/validatorCompiler.ts';
 import { refuseOtherMethods } from './refuseOtherMethods.ts';
 import { healthRoutes } from './routes/health.ts';
@@ -25,6 +26,7 @@ export async function buildServer(parts: Parts, logger?: FastifyBaseLogger): Pro
   const app = framework(logger);
   await hygiene(app, parts);
   await documentRoutes(app);
+  refuseUnknownParameters(app);
   const closeMethods = refuseOtherMethods(app);
   await app.register(async (api) => routes(api as Server, parts), { prefix: '/api/v1' });
   healthRoutes(app, parts);

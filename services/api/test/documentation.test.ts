@@ -7,6 +7,7 @@ import { type TestServer, testServer } from './fixtures/testServer.ts';
 interface Operation {
   summary?: string;
   tags?: string[];
+  requestBody?: object;
   parameters?: { name: string; in: string; description?: string }[];
   responses: Record<string, { description: string; content?: Record<string, { schema: { $ref?: string } }> }>;
 }
@@ -103,6 +104,20 @@ test('every parameter is described', () => {
   for (const { name, operation } of operations()) {
     for (const parameter of operation.parameters ?? [])
       expect(parameter.description, `${name} ${parameter.name}`).toBeTruthy();
+  }
+});
+
+test('a parameter that a route does not know is refused by every route, at its name', async () => {
+  for (const { name, operation } of operations()) {
+    const [method, path] = name.split(' ') as ['GET', string];
+    const url = `${path.replaceAll(/\{\w+\}/g, '1')}?unheard=of`;
+    const answer = await server.ask({ method, url });
+    expect(answer.statusCode, name).toBe(400);
+    // A body that is missing is told before the parameters are looked at.
+    if (operation.requestBody && answer.json().faults[0].code !== 'request/unknown-key') continue;
+    expect(answer.json().faults, name).toContainEqual(
+      expect.objectContaining({ code: 'request/unknown-key', pointer: '/unheard' }),
+    );
   }
 });
 

@@ -43,7 +43,7 @@ export function attachmentRoutes(app: Server, { melts, attachments: { table, fil
           params: melt,
           querystring: z.object({ name: z.string().describe('Write the name of the file.') }),
           body: z.any().describe('The file'),
-          response: { 201: attachmentSchema, ...problemAnswers(400, 404, 409, 413, 415) },
+          response: { 201: attachmentSchema, ...problemAnswers(404, 409, 413, 415) },
         },
       },
       async (request, reply) => {

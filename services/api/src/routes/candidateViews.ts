@@ -41,7 +41,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
               `Write how many candidates at most, from 1 to ${mostValues}; ${usualValues} if left out.`,
             ),
         }),
-        response: { 200: candidateValuesSchema, ...problemAnswers(400, 404, 409) },
+        response: { 200: candidateValuesSchema, ...problemAnswers(404, 409) },
       },
     },
     (request) => {
@@ -67,7 +67,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
             .optional()
             .describe('Write ids with commas between; left out, the first 8 that are ranked and limited.'),
         }),
-        response: { 200: searchDistributionsSchema, ...problemAnswers(400, 404, 409) },
+        response: { 200: searchDistributionsSchema, ...problemAnswers(404, 409) },
       },
     },
     (request) => {
@@ -88,7 +88,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
         tags,
         params: searchParameters,
         querystring: filters,
-        response: { 200: elementUseSchema, ...problemAnswers(400, 404, 409) },
+        response: { 200: elementUseSchema, ...problemAnswers(404, 409) },
       },
     },
     (request) => searches.elementUse(request.params.id, candidateQuery(request.query, moreOf(request))),
@@ -111,7 +111,7 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
           preferFirst: wish.describe('Write low or high: which values of the first are better.'),
           preferSecond: wish.describe('Write low or high: which values of the second are better.'),
         }),
-        response: { 200: tradeOffSchema, ...problemAnswers(400, 404, 409) },
+        response: { 200: tradeOffSchema, ...problemAnswers(404, 409) },
       },
     },
     (request) => {

@@ -20,7 +20,7 @@ export function chargeRoute(app: Server, { searches }: Parts): void {
           'Nothing is kept: POST /charge-sheets keeps it under a number.',
         tags: ['charges'],
         body: chargeBodySchema,
-        response: { 200: answerSchema, ...problemAnswers(400, 413, 415) },
+        response: { 200: answerSchema, ...problemAnswers(413, 415) },
       },
     },
     (request) =>

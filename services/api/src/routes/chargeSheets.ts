@@ -68,7 +68,7 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
           'The same key answers with the sheet that it kept first, and keeps no second one.',
         ),
         body: bodySchema,
-        response: { 201: savedSchema, ...problemAnswers(400, 413, 415) },
+        response: { 201: savedSchema, ...problemAnswers(413, 415) },
       },
     },
     async (request, reply) => {

@@ -41,7 +41,7 @@ export function columnRoutes(app: Server, { searches }: Parts): void {
           tags,
           consumes: ['text/csv'],
           body: z.string().describe('Write a column as CSV.'),
-          response: { 200: columnSchema, ...problemAnswers(400, 413, 415) },
+          response: { 200: columnSchema, ...problemAnswers(413, 415) },
         },
       },
       (request) => {

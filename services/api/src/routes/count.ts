@@ -15,7 +15,7 @@ export function countRoute(app: Server, { searches }: Parts): void {
         summary: 'Counts the systems and grid points of a search, exactly, without running it',
         description: 'The body is the search specification itself.',
         tags: ['searches'],
-        response: { 200: sizeSchema, ...problemAnswers(400, 413, 415) },
+        response: { 200: sizeSchema, ...problemAnswers(413, 415) },
       },
     },
     (request) => searches.size(request.body),

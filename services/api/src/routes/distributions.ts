@@ -23,7 +23,7 @@ export function distributionsRoute(app: Server, { searches }: Parts): void {
           'Each point of the grid is equally likely to be drawn; the same seed draws the same points. ' +
           'The values come in the order of the sample, so that a limit can be tried on them without asking again.',
         tags: ['searches'],
-        response: { 200: distributionsSchema, ...problemAnswers(400, 413, 415) },
+        response: { 200: distributionsSchema, ...problemAnswers(413, 415) },
       },
     },
     (request) => searches.distributions(request.body),

@@ -41,7 +41,7 @@ export function eventRoutes(app: Server, { searches }: Parts, pace: Pace = usual
         response: {
           200: z.string().describe('A stream of events'),
           204: z.null().describe('The search is finished, and its last event was read'),
-          ...problemAnswers(400, 404),
+          ...problemAnswers(404),
         },
       },
     },

@@ -69,7 +69,7 @@ export function explainRoute(app: Server, { searches, melts }: Parts): void {
         summary: 'What is published of an alloy and what the models say, as numbers and in words',
         tags: ['screening'],
         body: bodySchema,
-        response: { 200: explanationSchema, ...problemAnswers(400, 413, 415) },
+        response: { 200: explanationSchema, ...problemAnswers(413, 415) },
       },
     },
     (request) => {

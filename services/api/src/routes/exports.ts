@@ -31,7 +31,7 @@ export function exportRoute(app: Server, { searches }: Parts): void {
         querystring: selectionSchema.extend({
           format: z.enum(exportFormats).describe('Write csv, ndjson, parquet or xlsx.'),
         }),
-        response: { 200: z.any().describe('The file'), ...problemAnswers(400, 404, 409) },
+        response: { 200: z.any().describe('The file'), ...problemAnswers(404, 409) },
       },
     },
     async (request, reply) => {

@@ -38,7 +38,7 @@ export function meltRoutes(app: Server, { melts }: Parts): void {
           'The same key answers with the melt that it recorded first, and records no second one.',
         ),
         body: meltEntrySchema,
-        response: { 201: meltViewSchema, ...problemAnswers(400, 404, 413, 415) },
+        response: { 201: meltViewSchema, ...problemAnswers(404, 413, 415) },
       },
     },
     async (request, reply) => {
@@ -73,7 +73,7 @@ export function meltRoutes(app: Server, { melts }: Parts): void {
         body: meltEntrySchema.extend({
           version: z.number().int().describe('Write the version that you change, as it was answered.'),
         }),
-        response: { 200: meltViewSchema, ...problemAnswers(400, 404, 409, 413, 415) },
+        response: { 200: meltViewSchema, ...problemAnswers(404, 409, 413, 415) },
       },
     },
     (request) => {

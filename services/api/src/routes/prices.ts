@@ -42,7 +42,7 @@ export function priceRoutes(app: Server, { searches }: Parts): void {
           tags,
           consumes: ['text/csv'],
           body: z.string().describe('Write a price list as CSV.'),
-          response: { 200: priceListSchema, ...problemAnswers(400, 413, 415) },
+          response: { 200: priceListSchema, ...problemAnswers(413, 415) },
         },
       },
       (request) => {

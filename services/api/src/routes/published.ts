@@ -53,7 +53,7 @@ export function publishedRoute(app: Server, { searches, melts }: Parts): void {
         tags: ['candidates'],
         params: searchParameters,
         querystring: z.strictObject({ quantities: quantityList }),
-        response: { 200: publishedSchema, ...problemAnswers(400, 404) },
+        response: { 200: publishedSchema, ...problemAnswers(404) },
       },
     },
     (request) => {

@@ -61,7 +61,7 @@ export function publishedAlloyRoute(app: Server, { searches }: Parts): void {
         summary: 'Published alloys and those that were brought in, searched',
         tags: ['data'],
         querystring: querySchema,
-        response: { 200: answerSchema, ...problemAnswers(400) },
+        response: { 200: answerSchema, ...problemAnswers() },
       },
     },
     (request) => {

@@ -50,7 +50,7 @@ export function screenRoute(app: Server, { searches, melts }: Parts): void {
           'A thousand alloys take some seconds.',
         tags: ['screening'],
         body: bodySchema,
-        response: { 200: z.array(screenedSchema), ...problemAnswers(400, 413, 415) },
+        response: { 200: z.array(screenedSchema), ...problemAnswers(413, 415) },
       },
     },
     async (request) => {

@@ -46,7 +46,7 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
           name: z.string().trim().min(1).max(120).describe('Write a name of up to 120 characters.'),
           by,
         }),
-        response: { 201: shortlistSchema, ...problemAnswers(400, 413, 415) },
+        response: { 201: shortlistSchema, ...problemAnswers(413, 415) },
       },
     },
     async (request, reply) => {
@@ -88,7 +88,7 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
             .max(mostChanges)
             .describe(`Write 1 to ${mostChanges} changes.`),
         }),
-        response: { 200: shortlistSchema, ...problemAnswers(400, 404, 413, 415) },
+        response: { 200: shortlistSchema, ...problemAnswers(404, 413, 415) },
       },
     },
     (request) => shortlists.change(request.params.id, request.body.changes),
@@ -110,7 +110,7 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
             .default(false),
           by,
         }),
-        response: { 200: shortlistSchema, ...problemAnswers(400, 404, 409, 413, 415) },
+        response: { 200: shortlistSchema, ...problemAnswers(404, 409, 413, 415) },
       },
     },
     (request) => shortlists.pick(request.params.id, request.body),
@@ -126,7 +126,7 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
         produces: Object.values(types),
         params,
         querystring: z.object({ format: z.enum(shortlistFormats).describe('Write html or csv.') }),
-        response: { 200: z.any().describe('The file'), ...problemAnswers(400, 404) },
+        response: { 200: z.any().describe('The file'), ...problemAnswers(404) },
       },
     },
     async (request, reply) => {

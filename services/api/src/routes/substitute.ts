@@ -65,7 +65,7 @@ export function substituteRoute(app: Server, { searches }: Parts): void {
         summary: 'An element of an alloy replaced by every other, the most alike first',
         tags: ['screening'],
         body: bodySchema,
-        response: { 200: answerSchema, ...problemAnswers(400, 413, 415) },
+        response: { 200: answerSchema, ...problemAnswers(413, 415) },
       },
     },
     (request) => {

@@ -79,7 +79,7 @@ export function systemRoute(app: Server, { searches, melts }: Parts): void {
             .optional()
             .describe('Write the number of the first system, from 0, in the order of their best.'),
         }),
-        response: { 200: systemsSchema, ...problemAnswers(400, 404, 409) },
+        response: { 200: systemsSchema, ...problemAnswers(404, 409) },
       },
     },
     async (request) => {

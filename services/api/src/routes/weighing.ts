@@ -50,7 +50,7 @@ export function weighingRoute(app: Server, { searches }: Parts): void {
           'criterion can flip where it does not hold alike throughout.',
         tags: ['screening'],
         body: bodySchema,
-        response: { 200: answerSchema, ...problemAnswers(400, 413, 415) },
+        response: { 200: answerSchema, ...problemAnswers(413, 415) },
       },
     },
     (request) => {

@@ -20,16 +20,33 @@ const put = (id: string, payload: object) =>
   server.ask({ method: 'PUT', url: `/api/v1/searches/${id}/schedule`, payload });
 
 test('a search begins with its hours, waits for them, and goes on when they are taken away', async () => {
-  const hours = `${clock(2)}-${clock(3)}`;
-  const { id } = (await start(`?hours=${hours}&zone=UTC&priority=first`)).json();
+  const [from, to] = [clock(2), clock(3)];
+  const { id } = (await start(`?hours=${from}-${to}&zone=UTC&priority=first`)).json();
   const waiting = (await server.ask({ url: `/api/v1/searches/${id}` })).json();
   expect(waiting).toMatchObject({
     state: 'waiting',
-    schedule: { hours: { zone: 'UTC', from: clock(2), to: clock(3) }, priority: 'first' },
+    schedule: { hours: { zone: 'UTC', from, to }, priority: 'first' },
   });
   const changed = await put(id, { hours: null, priority: 'usual' });
   expect(changed.json().schedule).toEqual({ hours: null, priority: 'usual' });
   expect(await server.searches.finished(id)).toMatchObject({ state: 'done' });
+});
+
+test('a misspelt parameter is refused with the nearest name, and nothing starts', async () => {
+  const before = (await server.ask({ url: '/api/v1/searches' })).json();
+  const answer = await start('?hour=20:00-06:00&prority=last');
+  expect(answer.statusCode).toBe(400);
+  expect(answer.json().faults).toMatchObject([
+    { code: 'request/unknown-key', pointer: '/hour', detail: expect.stringContaining('"hours"') },
+    { code: 'request/unknown-key', pointer: '/prority', detail: expect.stringContaining('"priority"') },
+  ]);
+  expect((await server.ask({ url: '/api/v1/searches' })).json()).toEqual(before);
+  const count = await server.ask({ method: 'POST', url: '/api/v1/count?step=5', payload: specification });
+  expect(count.json().faults).toMatchObject([
+    { pointer: '/step', remedy: 'Leave "step" out: nothing is taken here.' },
+  ]);
+  const listed = await server.ask({ url: '/api/v1/searches?state=done' });
+  expect(listed.json().faults).toMatchObject([{ pointer: '/state' }]);
 });
 
 test('a zone that nobody knows and a time that is none are refused, each at its place', async () => {
