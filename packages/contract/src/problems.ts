@@ -761,9 +761,10 @@ export const problems = {
   'search/key-reused': {
     status: 409,
     exit: 1,
-    text: ({ id }: { id: string }) =>
-      `The idempotency key belongs to the search ${id}, whose specification is another one.`,
-    remedy: 'Send a new key with a new specification.',
+    text: ({ id, differing }: { id: string; differing: string }) =>
+      `The idempotency key belongs to the search ${id}, which differs in ${differing}.`,
+    remedy:
+      'Send a new key with a new search; PUT /api/v1/searches/ID/schedule changes hours and priority of one that is there.',
   },
   'search/no-points': {
     status: 400,

@@ -1,9 +1,9 @@
-import { isDeepStrictEqual } from 'node:util';
 import type { Schedule, Size } from '@tiegel/contract';
-import { problem } from '@tiegel/contract/terms';
+import { problem, usualSchedule } from '@tiegel/contract/terms';
 import { isPruned } from '@tiegel/engine';
 import type { ChunkQueue } from '@tiegel/queue';
 import type { SearchRecord, Store } from '@tiegel/store';
+import { askedOtherwise } from './askedOtherwise.ts';
 import { type CheckedSearch, checkForm, checkSearch } from './check.ts';
 import type { Estimates } from './estimate.ts';
 import type { LabData } from './labData.ts';
@@ -27,6 +27,12 @@ export interface RequestParts {
   maxPoints: number;
   /** null: what one worker scores in a second */
   pointsPerChunk: number | null;
+}
+
+/** What comes with a request beside the specification; a schedule that is not given is the usual one. */
+interface Sending {
+  idempotencyKey: string | null;
+  schedule: Schedule | undefined;
 }
 
 /** How large a search is, before it runs. Throws as checkSearch does. */
@@ -68,14 +74,14 @@ function chunkSize(checked: CheckedSearch, workers: number, rates: Estimates): n
  */
 export async function accept(
   request: unknown,
-  { idempotencyKey, schedule }: { idempotencyKey: string | null; schedule: Schedule | undefined },
+  { idempotencyKey, schedule }: Sending,
   parts: RequestParts,
 ): Promise<{ record: SearchRecord; created: boolean }> {
   const since = performance.now();
   const workers = await parts.queue.workers();
   // From here on nothing waits: two requests with one key cannot both find nothing.
   const data = parts.data();
-  const before = madeBefore(request, idempotencyKey, data, parts.store);
+  const before = madeBefore(request, { idempotencyKey, schedule }, data, parts.store);
   if (before !== null) return { record: before, created: false };
   const checked = checkSearch(request, data, parts.maxPoints);
   const pointsPerChunk = parts.pointsPerChunk ?? chunkSize(checked, workers, parts.rates);
@@ -91,12 +97,18 @@ export async function accept(
   return { record, created: true };
 }
 
-/** The search that a key made before, if it did; a key that comes with another question is refused. */
-function madeBefore(request: unknown, key: string | null, data: LabData, store: Store): SearchRecord | null {
+/** The search that a key made before, if it did; a key that comes with another question, hours or priority is refused. */
+function madeBefore(
+  request: unknown,
+  { idempotencyKey, schedule = usualSchedule }: Sending,
+  data: LabData,
+  store: Store,
+): SearchRecord | null {
   const { specification } = checkForm(request, data);
-  const record = key === null ? null : store.searches.findByIdempotencyKey(key);
-  if (record !== null && !isDeepStrictEqual(record.specification, specification)) {
-    throw problem('search/key-reused', { id: record.id });
-  }
+  const record = idempotencyKey === null ? null : store.searches.findByIdempotencyKey(idempotencyKey);
+  if (record === null) return null;
+  const differing = askedOtherwise(record, { specification, schedule });
+  if (differing.length > 0)
+    throw problem('search/key-reused', { id: record.id, differing: differing.join(', ') });
   return record;
 }

@@ -33,7 +33,7 @@ export interface Searches {
   size(request: unknown): Promise<Size>;
   /** How quantities are distributed over the grid of a search, from a sample: see distributionsOf. */
   distributions(request: unknown): Distributions;
-  /** Checks, plans and starts. The same idempotency key returns the search that it made first; with another specification it throws search/key-reused. */
+  /** Checks, plans and starts. The same idempotency key returns the search that it made first; with another specification, hours or priority it throws search/key-reused. */
   submit(
     request: unknown,
     options?: { idempotencyKey?: string; schedule?: Schedule },

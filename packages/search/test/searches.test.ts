@@ -140,6 +140,51 @@ test('a key makes one search, however often it comes, and belongs to its specifi
   expect(searches.list()).toHaveLength(1);
 });
 
+test('a key that comes back with other hours, priority or sections is refused, and they are named', async () => {
+  const { searches } = await laboratory();
+  const schedule = { hours: { zone: 'UTC', from: '20:00', to: '06:00' }, priority: 'last' as const };
+  const { id } = await searches.submit(question(), { idempotencyKey: 'tuesday', schedule });
+  const again = (change: object, other: typeof schedule | undefined) =>
+    searches.submit(question(change), {
+      idempotencyKey: 'tuesday',
+      ...(other === undefined ? {} : { schedule: other }),
+    });
+  expect(await again({}, structuredClone(schedule))).toEqual({ id, created: false });
+  await expect(again({}, undefined)).rejects.toThrow(refused('search/key-reused'));
+  await expect(again({}, undefined)).rejects.toThrow(/differs in hours, priority\.$/);
+  const hours = { ...schedule.hours, to: '07:00' };
+  await expect(again({ keep: 71 }, { ...schedule, hours })).rejects.toThrow(/differs in keep, hours\.$/);
+  searches.schedule(id, { hours: null, priority: 'usual' });
+  expect(await again({}, undefined)).toEqual({ id, created: false });
+});
+
+test('for a key the elements are sets, whatever their order', async () => {
+  const { searches } = await laboratory();
+  const options = { idempotencyKey: 'wednesday' };
+  const pool = ['Al', 'Co', 'Cr', 'Fe', 'Ni', 'Ti'];
+  const sets = (order: (symbols: string[]) => string[]) =>
+    question({
+      elements: {
+        pool: order(pool),
+        require: order(pool.slice(0, 2)),
+        forbid: order(['Cu', 'V']),
+      },
+    });
+  const { id } = await searches.submit(
+    sets((symbols) => symbols),
+    options,
+  );
+  expect(
+    await searches.submit(
+      sets((symbols) => symbols.toReversed()),
+      options,
+    ),
+  ).toEqual({ id, created: false });
+  await expect(searches.submit(question({ elements: { pool: pool.slice(1) } }), options)).rejects.toThrow(
+    /differs in elements\.$/,
+  );
+});
+
 test('what is unknown, or not finished, is told', async () => {
   const { searches, queue } = await laboratory();
   for (const ask of [searches.view, searches.pause, searches.resume, searches.cancel]) {
