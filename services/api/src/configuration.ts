@@ -22,7 +22,12 @@ export interface Configuration {
 }
 
 const greatestCount = Number.MAX_SAFE_INTEGER;
-const integer = (least: number, greatest: number) => z.coerce.number().int().min(least).max(greatest);
+const digits = /^\d+$/;
+/** A large count may be written as 1e13. */
+const digitsWithExponent = /^\d+(?:e\d+)?$/i;
+/** Number() would also take 0x10 and blanks, which nobody means. */
+const integer = (least: number, greatest: number, written = digits) =>
+  z.string().regex(written).transform(Number).pipe(z.int().min(least).max(greatest));
 
 /** Each setting: how its text is read, and what would be right, in words. */
 const settings = {
@@ -38,7 +43,10 @@ const settings = {
     needed: 'an address such as redis://:PASSWORD@HOST:6379',
   },
   WORKERS: { read: integer(0, 1024), needed: 'a whole number of threads from 0 to 1024' },
-  MAX_POINTS: { read: integer(1, greatestCount), needed: `a whole number from 1 to ${greatestCount}` },
+  MAX_POINTS: {
+    read: integer(1, greatestCount, digitsWithExponent),
+    needed: `a whole number from 1 to ${greatestCount}`,
+  },
 };
 type Name = keyof typeof settings;
 
