@@ -4,7 +4,7 @@ import { jsonPointer } from './jsonPointer.ts';
 import { nearest } from './nearest.ts';
 import { type Fault, fault, ProblemError } from './problem.ts';
 import { faultsBetween } from './specification/faultsBetween.ts';
-import { letNames } from './specification/lets.ts';
+import { letNames, namesLeftOut } from './specification/lets.ts';
 import { migrate } from './specification/migrate.ts';
 import { noticesOf } from './specification/noticesOf.ts';
 import { type Known, requestSchema, type SearchRequest } from './specification/requestSchema.ts';
@@ -58,8 +58,10 @@ function withNames(known: Known, names: readonly string[]): Known {
 
 function letFaults({ shape }: ReturnType<typeof requestSchema>, request: unknown, known: Known): Fault[] {
   if (typeof request !== 'object' || request === null) return [];
-  const lets = shape.lets.safeParse(Object.getOwnPropertyDescriptor(request, 'lets')?.value).data;
-  return lets === undefined ? [] : [...(known.letFaults?.(lets) ?? [])];
+  const sent: unknown = Object.getOwnPropertyDescriptor(request, 'lets')?.value;
+  const lets = shape.lets.safeParse(sent).data;
+  if (lets === undefined) return [];
+  return [...namesLeftOut(Object(sent), lets), ...(known.letFaults?.(lets) ?? [])];
 }
 
 function between(schema: ReturnType<typeof requestSchema>, request: unknown): Fault[] {

@@ -131,6 +131,17 @@ test('keep and keepPerSystem are whole numbers within their ranges', () => {
   for (const keep of [0, 1_000_000]) expect(faultsIn(request({ keep, keepPerSystem: 20 }))).toEqual([]);
 });
 
+test('a figure of merit or a quantity called "__proto__" is refused at its place', () => {
+  const lets = JSON.parse('{"__proto__": "density", "light": "density"}');
+  expect(faultsIn(request({ lets }))).toEqual(['expression/name /lets/__proto__']);
+  const rank = [{ quantity: '__proto__', prefer: 'low' }];
+  expect(faultsIn(request({ rank }))).toEqual(['quantity/unknown /rank/0/quantity']);
+  expect(faultsIn(request({ lets, rank }))).toEqual([
+    'quantity/unknown /rank/0/quantity',
+    'expression/name /lets/__proto__',
+  ]);
+});
+
 test('a name is one line of at most 200 characters', () => {
   expect(check(request({ name: ' Réponse n° 5 ' })).specification.name).toBe('Réponse n° 5');
   expect(check(request({ name: '' })).specification.name).toBe('Unnamed search');

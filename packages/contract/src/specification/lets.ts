@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { report } from '../faultsOf.ts';
+import { jsonPointer } from '../jsonPointer.ts';
+import { type Fault, fault } from '../problem.ts';
 
 const MOST_LETS = 16;
 const LONGEST_TEXT = 2000;
@@ -26,5 +28,12 @@ export const letsSchema = z
 export function letNames(request: unknown): string[] {
   if (typeof request !== 'object' || request === null) return [];
   const lets: unknown = Object.getOwnPropertyDescriptor(request, 'lets')?.value;
-  return letsSchema.safeParse(lets).success ? Object.keys(lets as Record<string, string>) : [];
+  return Object.keys(letsSchema.safeParse(lets).data ?? {});
+}
+
+/** What the schema of a record leaves out without a word: a name such as "__proto__". */
+export function namesLeftOut(lets: object, read: object): Fault[] {
+  return Object.keys(lets)
+    .filter((name) => !Object.hasOwn(read, name))
+    .map((name) => fault('expression/name', { name }, jsonPointer(['lets', name])));
 }
