@@ -499,7 +499,8 @@ export const problems = {
     status: 400,
     exit: 1,
     text: ({ what }: { what: string }) => `The request cannot be read: ${what}.`,
-    remedy: 'Send a request that follows HTTP, with percent signs in the address encoded as %25.',
+    remedy:
+      'Send a request that follows HTTP, with percent signs in the address encoded as %25 and text in UTF-8.',
   },
   'request/wrong-method': {
     status: 405,

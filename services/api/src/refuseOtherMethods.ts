@@ -3,7 +3,7 @@ import type { HTTPMethods } from 'fastify';
 import type { Server } from './parts.ts';
 import { pathOf } from './pathOf.ts';
 
-const methods: readonly HTTPMethods[] = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE'];
+const methods: readonly HTTPMethods[] = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE', 'OPTIONS', 'TRACE'];
 
 /**
  * Answers an address that exists but takes other methods with 405 and the ones that it takes.

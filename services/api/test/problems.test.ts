@@ -52,6 +52,25 @@ test.each(['text/plain', 'application/x-www-form-urlencoded', 'multipart/form-da
   },
 );
 
+test('a body that is not UTF-8 is refused, JSON and CSV alike', async () => {
+  const latin = Buffer.from('{"compositions": ["\u00e9"]}', 'latin1');
+  const send = (method: 'POST' | 'PUT', path: string, type: string) =>
+    server.ask({ method, url: `/api/v1${path}`, payload: latin, headers: { 'content-type': type } });
+  for (const [method, path, type] of [
+    ['POST', '/screen', 'application/json'],
+    ['POST', '/imports?kind=prices', 'text/csv'],
+    ['PUT', '/prices', 'text/csv'],
+  ] as const) {
+    const bytes = await send(method, path, type);
+    expect([bytes.statusCode, bytes.json().code]).toEqual([400, 'request/unreadable']);
+    const charset = await send(method, path, `${type}; charset=iso-8859-1`);
+    expect(charset.statusCode).toBe(415);
+    expect(charset.json().faults[0].remedy).toBe(`Send the body as ${type}; charset=utf-8.`);
+  }
+  const right = await screen('{"compositions": ["AlNi"]}', 'application/json; charset="UTF-8"');
+  expect(right.statusCode).toBe(200);
+});
+
 test('a body above one mebibyte is refused before it is read', async () => {
   const answer = await screen(JSON.stringify({ compositions: ['Al'.repeat(1 << 19)] }));
   expect(answer.statusCode).toBe(413);
@@ -73,6 +92,12 @@ test('where something is, but not for this method, the methods that it takes are
   expect(answer.statusCode).toBe(405);
   expect(answer.headers.allow).toBe('GET');
   expect(answer.json().detail).toBe('/api/v1/searches/x/export does not take DELETE.');
+});
+
+test.each(['OPTIONS', 'TRACE'] as const)('%s is a method that no route takes', async (method) => {
+  const answer = await server.ask({ method: method as 'OPTIONS', url: '/api/v1/searches' });
+  expect(answer.statusCode).toBe(405);
+  expect(answer.headers.allow).toBe('GET, HEAD, POST');
 });
 
 test('a failure of the server is told by a number and nothing of its inside', async () => {
