@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { readConfiguration } from '../../services/api/src/configuration.ts';
 
 /** No container engine runs in the tests: this reads what would be run, and holds it to its promises. */
 const root = join(import.meta.dirname, '../..');
@@ -90,6 +91,11 @@ test('only the api is reached from outside the inner network, which leads nowher
   expect(compose.networks.inside).toEqual({ internal: true });
   const outside = services.filter(([, { networks }]) => networks.includes('outside')).map(([name]) => name);
   expect(outside).toEqual(['api']);
+});
+
+test('the api answers to the names of this computer alone', () => {
+  const environment = { ...compose.services.api!.environment, WORKERS: '1', REDIS_URL: '' };
+  expect(readConfiguration(environment)).toMatchObject({ host: '0.0.0.0', hostNames: ['localhost'] });
 });
 
 test('Redis keeps what it has, forgets nothing when it is full, and asks for the password', () => {

@@ -35,7 +35,8 @@ export const problems = {
     status: 403,
     exit: 1,
     text: ({ host }: { host: string }) => `The request names the host "${host}", which this server is not.`,
-    remedy: 'Open the address that the server printed at its start, under the name localhost or 127.0.0.1.',
+    remedy:
+      'Open the address that the server printed at its start, under the name localhost or 127.0.0.1, or start it with the name in HOST_NAMES.',
   },
   'access/foreign-page': {
     status: 403,

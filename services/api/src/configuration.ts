@@ -11,6 +11,8 @@ export interface Configuration {
   port: number;
   /** anyone who reaches the address may use it */
   openNetwork: boolean;
+  /** names that a request's Host may have beside those of this computer; null: any name */
+  hostNames: readonly string[] | null;
   /** absolute path of the folder that holds the database */
   dataFolder: string;
   /** null: the scoring threads of this process do the work */
@@ -37,6 +39,14 @@ const settings = {
   },
   PORT: { read: integer(0, 65_535), needed: 'a whole number from 0 (any free port) to 65535' },
   OPEN_NETWORK: { read: z.stringbool({ truthy: ['yes'], falsy: ['no'] }), needed: 'yes or no' },
+  HOST_NAMES: {
+    read: z
+      .string()
+      .regex(/^(?:[\w.-]+|\[[\da-f:.]+\])(?: *, *(?:[\w.-]+|\[[\da-f:.]+\]))*$/i)
+      .transform((text) => text.toLowerCase().split(/ *, */)),
+    needed:
+      'names without a port and with commas between, for example localhost or alloys.lab.example,10.0.0.5',
+  },
   DATA_DIR: { read: z.string(), needed: 'a folder that this program may write to' },
   REDIS_URL: {
     read: z.url({ protocol: /^rediss?$/ }),
@@ -67,17 +77,19 @@ export function readConfiguration(environment: Readonly<Record<string, string | 
     return otherwise;
   };
   const redisUrl = read('REDIS_URL', null);
+  const openNetwork = read('OPEN_NETWORK', false);
   const configuration: Configuration = {
     host: read('HOST', '127.0.0.1'),
     port: read('PORT', 4270),
-    openNetwork: read('OPEN_NETWORK', false),
+    openNetwork,
+    hostNames: read('HOST_NAMES', openNetwork ? null : []),
     dataFolder: resolve(read('DATA_DIR', 'data')),
     redisUrl,
     // With Redis, worker processes do the work unless this one is told to help.
     workers: read('WORKERS', redisUrl === null ? availableParallelism() : 0),
     maxPoints: read('MAX_POINTS', DEFAULT_MAX_POINTS),
   };
-  const { host, openNetwork, workers } = configuration;
+  const { host, workers } = configuration;
   if (redisUrl === null && workers === 0) {
     const needed = 'at least 1, or set REDIS_URL to leave the work to worker processes';
     faults.push(fault('configuration/invalid', { name: 'WORKERS', value: '0', needed }, '/WORKERS'));

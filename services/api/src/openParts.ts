@@ -16,7 +16,7 @@ const finishMs = 2000;
 
 /** Opens ledger, queue and searches as configured. `close` ends them in the order that loses nothing. */
 export async function openParts(
-  { dataFolder, redisUrl, workers, maxPoints, openNetwork }: Configuration,
+  { dataFolder, redisUrl, workers, maxPoints, openNetwork, hostNames }: Configuration,
   logger: Logger,
 ): Promise<{ parts: Parts; close: () => Promise<void> }> {
   const store = openStore({
@@ -44,6 +44,7 @@ export async function openParts(
       attachments: { table: store.melts, files: attachmentFiles(join(dataFolder, 'attachments')) },
       workers: () => queue.workers(),
       openNetwork,
+      hostNames,
       pages,
     },
     async close() {

@@ -18,6 +18,8 @@ export interface Parts {
   workers: () => Promise<number>;
   /** Anyone who reaches the address may use it: told by /health, so that the page can warn. */
   openNetwork: boolean;
+  /** What a request may call the service beside the names of this computer; null: anything. */
+  hostNames: readonly string[] | null;
   /** Folder of the built pages. */
   pages: string;
 }

@@ -55,7 +55,7 @@ function framework(logger: FastifyBaseLogger | undefined): Server {
 }
 
 /** What holds for every request: who may ask, what may be sent, what a browser may do with the answer. */
-async function hygiene(app: Server, { openNetwork }: Parts): Promise<void> {
+async function hygiene(app: Server, { hostNames }: Parts): Promise<void> {
   app.setErrorHandler(answerError);
   app.removeAllContentTypeParsers();
   readJson(app);
@@ -74,6 +74,6 @@ async function hygiene(app: Server, { openNetwork }: Parts): Promise<void> {
     // The service speaks plain HTTP on this computer; a proxy that adds TLS adds this too.
     strictTransportSecurity: false,
   });
-  guardRequests(app, { openNetwork });
+  guardRequests(app, { hostNames });
   refuseWhileStopping(app);
 }

@@ -23,6 +23,7 @@ test('nothing set serves this computer alone, on the documented defaults', () =>
     host: '127.0.0.1',
     port: 4270,
     openNetwork: false,
+    hostNames: [],
     dataFolder: resolve('data'),
     redisUrl: null,
     workers: availableParallelism(),
@@ -35,6 +36,7 @@ test('an empty setting counts as left out', () => {
     HOST: '',
     PORT: '',
     OPEN_NETWORK: '',
+    HOST_NAMES: '',
     DATA_DIR: '',
     REDIS_URL: '',
     WORKERS: '',
@@ -48,6 +50,7 @@ test('every setting is read', () => {
     HOST: '0.0.0.0',
     PORT: '8080',
     OPEN_NETWORK: 'yes',
+    HOST_NAMES: 'Alloys.lab.example, 10.0.0.5,[fd00::5]',
     DATA_DIR: '/var/lib/alloys',
     REDIS_URL: 'redis://:secret@redis:6379',
     WORKERS: '3',
@@ -57,11 +60,22 @@ test('every setting is read', () => {
     host: '0.0.0.0',
     port: 8080,
     openNetwork: true,
+    hostNames: ['alloys.lab.example', '10.0.0.5', '[fd00::5]'],
     dataFolder: resolve('/var/lib/alloys'),
     redisUrl: 'redis://:secret@redis:6379',
     workers: 3,
     maxPoints: 1_000_000_000,
   });
+});
+
+test('any name will do on an open network alone, and there only where none is given', () => {
+  expect(readConfiguration({ OPEN_NETWORK: 'yes' }).hostNames).toBeNull();
+  expect(readConfiguration({ OPEN_NETWORK: 'yes', HOST_NAMES: 'localhost' }).hostNames).toEqual([
+    'localhost',
+  ]);
+  expect(readConfiguration({ HOST_NAMES: 'behind.proxy.example' }).hostNames).toEqual([
+    'behind.proxy.example',
+  ]);
 });
 
 test('with Redis, this process does not score unless it is told to', () => {
@@ -95,6 +109,10 @@ test.each([
   ['MAX_POINTS', '0', 'from 1 to 9007199254740991'],
   ['MAX_POINTS', '1e16', 'from 1 to 9007199254740991'],
   ['HOST', 'two words', 'an address of this computer'],
+  ['HOST_NAMES', 'lab.example:4270', 'names without a port'],
+  ['HOST_NAMES', '*', 'names without a port'],
+  ['HOST_NAMES', 'http://lab.example', 'names without a port'],
+  ['HOST_NAMES', 'one,,two', 'names without a port'],
   ['REDIS_URL', 'http://localhost', 'redis://'],
 ])('%s=%s is refused with what would be right', (name, value, needed) => {
   const [first] = faultsIn({ [name]: value });

@@ -9,9 +9,10 @@ const readingMethods = new Set(['GET', 'HEAD', 'OPTIONS']);
  * A page of another site that resolves its own name to 127.0.0.1 could otherwise read everything
  * here; its requests carry its own name as Host. Throws access/foreign-host.
  */
-function refuseForeignHost(request: FastifyRequest): void {
+function refuseForeignHost(request: FastifyRequest, hostNames: readonly string[]): void {
   const host = request.headers.host ?? '';
-  if (!ownName.test(host)) throw problem('access/foreign-host', { host });
+  const name = host.toLowerCase().replace(/:\d{1,5}$/, '');
+  if (!ownName.test(host) && !hostNames.includes(name)) throw problem('access/foreign-host', { host });
 }
 
 /**
@@ -30,12 +31,17 @@ function refuseForeignPage(request: FastifyRequest): void {
 
 /**
  * Looks at every request before it is answered. Who may use the service is not asked: on
- * loopback everyone on this computer may, and `openNetwork` says that anyone may. An open
- * network has names that nobody knows here, so the Host is then not compared.
+ * loopback everyone on this computer may, on an open network anyone who reaches it.
+ *
+ * @param hostNames what the service may be called beside the names of this computer; null: anything,
+ *   for an open network has names that nobody knows here unless somebody says them
  */
-export function guardRequests(app: FastifyInstance, { openNetwork }: { openNetwork: boolean }): void {
+export function guardRequests(
+  app: FastifyInstance,
+  { hostNames }: { hostNames: readonly string[] | null },
+): void {
   app.addHook('onRequest', async (request) => {
-    if (!openNetwork) refuseForeignHost(request);
+    if (hostNames !== null) refuseForeignHost(request, hostNames);
     refuseForeignPage(request);
   });
 }

@@ -3,13 +3,16 @@ import { type TestServer, testServer } from '../fixtures/testServer.ts';
 
 let closed: TestServer;
 let open: TestServer;
+let named: TestServer;
 beforeAll(async () => {
   closed = await testServer();
-  open = await testServer({ openNetwork: true });
+  open = await testServer({ openNetwork: true, hostNames: null });
+  named = await testServer({ openNetwork: true, hostNames: ['alloys.lab.example', '[fd00::5]'] });
 });
 afterAll(async () => {
   await closed.close();
   await open.close();
+  await named.close();
 });
 
 const screen = { method: 'POST', url: '/api/v1/screen', payload: { compositions: ['CoNi'] } } as const;
@@ -66,6 +69,22 @@ test('an open network has names that nobody knows here, and is told of as such',
   const answer = await open.ask({ url: '/api/v1/health', headers: { host: 'alloys.lab.example' } });
   expect(answer.json()).toMatchObject({ openNetwork: true });
   expect((await closed.ask({ url: '/health' })).json()).toMatchObject({ openNetwork: false });
+});
+
+test('an open network whose names are given is called by these and those of this computer, by no other', async () => {
+  const statusFor = async (host: string) =>
+    (await named.ask({ url: '/health', headers: { host } })).statusCode;
+  for (const host of ['alloys.lab.example', 'Alloys.Lab.example:4270', '[fd00::5]:4270', '127.0.0.1:4270']) {
+    expect(await statusFor(host), host).toBe(200);
+  }
+  for (const host of [
+    'attacker.example:4270',
+    'x.alloys.lab.example',
+    'alloys.lab.example.x',
+    '[fd00::5]:x',
+  ]) {
+    expect(await statusFor(host), host).toBe(403);
+  }
 });
 
 test('an open network still refuses what a page of another site asks for', async () => {
