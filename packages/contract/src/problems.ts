@@ -546,6 +546,13 @@ export const problems = {
       `What answers at ${address} (status ${status}) is not this service, or another release of it.`,
     remedy: 'Say with --server or TIEGEL_SERVER where the service is, and use the terminal of its release.',
   },
+  'server/busy': {
+    status: 503,
+    exit: 2,
+    text: ({ most, what }: { most: number; what: string }) =>
+      `The server is busy with ${most} ${what}, which is as many as it takes at once.`,
+    remedy: 'Ask again when one of them is done, or end one.',
+  },
   'server/fault': {
     status: 500,
     exit: 2,

@@ -1,5 +1,5 @@
 import { once } from 'node:events';
-import { get, type IncomingMessage } from 'node:http';
+import { get, type IncomingMessage, request } from 'node:http';
 import { type AddressInfo, connect } from 'node:net';
 import { text } from 'node:stream/consumers';
 import type { SearchView } from '@tiegel/contract';
@@ -155,14 +155,70 @@ test.each(['csv', 'ndjson', 'parquet'])(
   'a reader of %s that goes away lets go of the ledger',
   async (format) => {
     const response = await open(`/api/v1/searches/${largeId}/export?format=${format}`);
-    await once(response, 'readable');
-    expect(reading.open).toBe(1);
+    await until('rows are read', () => reading.open === 1);
     response.destroy();
     await until('the rows are closed', () => reading.open === 0);
     // The ledger still takes what is written.
     expect((await server.search(fixtureSearch('one-to-two-unranked-last').specification)).state).toBe('done');
   },
 );
+
+/** Asks with a body and reads no more of the answer than its head. */
+async function send(path: string, body: unknown): Promise<IncomingMessage> {
+  const asked = request(address + path, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    agent: false,
+  });
+  asked.end(JSON.stringify(body));
+  const [response] = (await once(asked, 'response')) as [IncomingMessage];
+  return response.pause();
+}
+
+async function refusedAsBusy(response: IncomingMessage, what: string): Promise<void> {
+  expect(response.statusCode).toBe(503);
+  expect(Number(response.headers['retry-after'])).toBeGreaterThan(0);
+  expect(JSON.parse(await text(response))).toMatchObject({
+    code: 'server/busy',
+    detail: expect.stringContaining(what),
+  });
+}
+
+test('an answer about many alloys comes while it is worked out; a few such are worked on at once, until their readers go', async () => {
+  const alloys = (count: number) =>
+    Array.from({ length: count }, (_, place) => `Al${1 + (place % 40)}Co20Cr${10 + (place % 31)}Fe20Ni20`);
+  const many = { compositions: alloys(10_000) };
+  const first = await send('/api/v1/screen', many);
+  const second = await send('/api/v1/screen', many);
+  await refusedAsBusy(await send('/api/v1/screen', many), '2 screenings of many alloys');
+
+  const few = await send('/api/v1/screen', { compositions: alloys(3) });
+  expect(JSON.parse(await text(few))).toHaveLength(3);
+
+  first.destroy();
+  const next = await until('a place is free', async () => {
+    const response = await send('/api/v1/screen', { compositions: alloys(300) });
+    if (response.statusCode === 200) return response;
+    response.destroy();
+    return undefined;
+  });
+  expect(JSON.parse(await text(next))).toHaveLength(300);
+  second.destroy();
+});
+
+test('a few exports are open at once; the next is told to come back, and has its turn when one is left', async () => {
+  const path = `/api/v1/searches/${largeId}/export?format=ndjson`;
+  const nextExport = async () => (await open(path)).pause();
+  const four = [await nextExport(), await nextExport(), await nextExport(), await nextExport()];
+  for (const one of four) expect(one.statusCode).toBe(200);
+  await refusedAsBusy(await nextExport(), '4 exports');
+  expect((await open(`/api/v1/searches/nosuchsearch/export?format=csv`)).statusCode).toBe(503);
+  for (const one of four) one.destroy();
+  await until('the rows are closed', () => reading.open === 0);
+  for (let refused = 0; refused < 8; refused += 1) {
+    expect((await open(`/api/v1/searches/nosuchsearch/export?format=csv`)).statusCode).toBe(404);
+  }
+});
 
 test('a thousand requests as fast as they go are all answered', async () => {
   const answers = await Promise.all(

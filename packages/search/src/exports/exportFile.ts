@@ -4,6 +4,7 @@ import { type ExportFormat, problem } from '@tiegel/contract/terms';
 import type { Searches } from '../searches.ts';
 import { csvText } from './csvText.ts';
 import type { Export } from './export.ts';
+import { inTurns } from './inTurns.ts';
 import { ndjsonText } from './ndjsonText.ts';
 import { parquetFile } from './parquetFile.ts';
 import { provenance } from './provenance.ts';
@@ -11,7 +12,7 @@ import { mostSpreadsheetRows, spreadsheet } from './spreadsheet.ts';
 
 const bytesAhead = 64 * 1024;
 const textStream = (text: Iterable<string>) =>
-  Readable.from(text, { objectMode: false, highWaterMark: bytesAhead });
+  Readable.from(inTurns(text), { objectMode: false, highWaterMark: bytesAhead });
 
 const writers: Record<ExportFormat, (one: Export) => Readable> = {
   csv: (one) => textStream(csvText(one)),

@@ -1,13 +1,17 @@
 import { once } from 'node:events';
 import { PassThrough, type Readable } from 'node:stream';
+import type { Candidate } from '@tiegel/contract';
 import { ByteWriter, ParquetWriter, schemaFromColumnData } from 'hyparquet-writer';
 import type { Export } from './export.ts';
 import { type ExportColumn, exportColumns } from './exportColumns.ts';
 import { inBatches } from './inBatches.ts';
+import { inTurns } from './inTurns.ts';
 import { provenanceTexts } from './provenance.ts';
 
 /** Rows held at once, with their columns: some 10 MB. */
 const rowsInGroup = 5000;
+/** Rows read between two turns of others: some 10 ms. A whole number of times in a group. */
+const rowsAtOnce = 200;
 
 /**
  * Candidates as an Apache Parquet file, written row group by row group as the reader takes them.
@@ -33,11 +37,24 @@ async function write({ head, about, rows }: Export, file: PassThrough): Promise<
     kvMetadata: metadata.map(([key, value]) => ({ key, value })),
     createdBy: `tiegel ${about.engineVersion}`,
   });
-  for (const batch of inBatches(rows, rowsInGroup)) {
-    const columnData = columns.map((column) => filled(column, batch.map(column.value)));
+  for await (const group of groups(rows)) {
+    const columnData = [];
+    for await (const column of inTurns(columns)) columnData.push(filled(column, group.map(column.value)));
     await parquet.write({ columnData, rowGroupSize: rowsInGroup });
   }
   await parquet.finish();
+}
+
+/** Rows in groups; others have their turn while one is read. */
+async function* groups(rows: Export['rows']): AsyncGenerator<Candidate[]> {
+  let group: Candidate[] = [];
+  for await (const batch of inTurns(inBatches(rows, rowsAtOnce))) {
+    group.push(...batch);
+    if (group.length < rowsInGroup) continue;
+    yield group;
+    group = [];
+  }
+  if (group.length > 0) yield group;
 }
 
 function filled({ name, type }: ExportColumn, data: (number | string | null)[]) {

@@ -3,10 +3,13 @@ import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import { isOwnFault, problemBody } from './problemBody.ts';
 
 export const bodyLimitBytes = 1 << 20;
+/** After which whoever was refused for want of a place may ask again. */
+const busySeconds = 5;
 
 /** Answers with faults as application/problem+json. */
 export function answerFaults(reply: FastifyReply, faults: readonly Fault[]): FastifyReply {
   const body = problemBody(faults);
+  if (body.code === 'server/busy') reply.header('retry-after', busySeconds);
   return reply
     .code(body.status)
     .type('application/problem+json')

@@ -2,6 +2,7 @@ import { type ExportFormat, exportFormats } from '@tiegel/contract/terms';
 import { exportFile } from '@tiegel/search/exportFile';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
+import { places } from '../places.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { candidateQuery, selectionSchema } from './candidateQuery.ts';
 import { moreOf, takeMore } from './moreSelection.ts';
@@ -14,8 +15,12 @@ const types: Record<ExportFormat, string> = {
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 };
 
+/** Open at once: each holds some tens of megabytes until its reader has taken it. */
+const mostExports = 4;
+
 /** GET /searches/:id/export: kept candidates as a file, streamed as fast as the reader takes it. */
 export function exportRoute(app: Server, { searches }: Parts): void {
+  const takePlace = places(mostExports, 'exports');
   app.get(
     '/searches/:id/export',
     {
@@ -31,13 +36,20 @@ export function exportRoute(app: Server, { searches }: Parts): void {
         querystring: selectionSchema.extend({
           format: z.enum(exportFormats).describe('Write csv, ndjson, parquet or xlsx.'),
         }),
-        response: { 200: z.any().describe('The file'), ...problemAnswers(404, 409) },
+        response: { 200: z.any().describe('The file'), ...problemAnswers(404, 409, 503) },
       },
     },
     async (request, reply) => {
       const { format, ...selection } = request.query;
       const query = candidateQuery(selection, moreOf(request));
-      const { search, file } = await exportFile(searches, { id: request.params.id, query, format });
+      const leave = takePlace();
+      const { search, file } = await exportFile(searches, { id: request.params.id, query, format }).catch(
+        (error) => {
+          leave();
+          throw error;
+        },
+      );
+      file.once('close', leave);
       return reply
         .type(types[format])
         .header('content-disposition', `attachment; filename="${fileName(search, format)}"`)

@@ -1,4 +1,3 @@
-import { setImmediate } from 'node:timers/promises';
 import { faultsOf, ProblemError } from '@tiegel/contract';
 import { type Composition, factsFor } from '@tiegel/elements';
 import { dossierOf, withOwnNeighbours } from '@tiegel/insight';
@@ -7,13 +6,17 @@ import { ownNeighbours } from '@tiegel/search/laboratory';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { dossierFields } from '../alloys/dossierSchema.ts';
+import { jsonList } from '../jsonList.ts';
 import type { Parts, Server } from '../parts.ts';
+import { places } from '../places.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
 const mostCompositions = 10_000;
-/** Alloys between two pauses, in which others are answered: some 50 ms. */
-const batchLength = 20;
+/** So few take half a second and are never refused. */
+const fewCompositions = 200;
+/** Requests of more that are worked on at once: one thread has to do them all. */
+const mostAtOnce = 2;
 
 const bodySchema = z
   .strictObject({
@@ -39,6 +42,7 @@ const listed = z.object({ compositions: z.array(z.unknown()).max(mostComposition
 
 /** POST /screen: everything that is said of each alloy, in the order of the request. */
 export function screenRoute(app: Server, { searches, melts }: Parts): void {
+  const takePlace = places(mostAtOnce, 'screenings of many alloys');
   app.post(
     '/screen',
     {
@@ -50,27 +54,31 @@ export function screenRoute(app: Server, { searches, melts }: Parts): void {
           'A thousand alloys take some seconds.',
         tags: ['screening'],
         body: bodySchema,
-        response: { 200: z.array(screenedSchema), ...problemAnswers(413, 415) },
+        response: { 200: z.array(screenedSchema), ...problemAnswers(413, 415, 503) },
       },
     },
-    async (request) => {
+    async (request, reply) => {
       const { compositions, conditions } = readAll(request.body);
       const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
       const facts = factsFor([...symbols], { prices: searches.prices(), pairs: searches.pairs() });
       const own = ownNeighbours(melts, searches.imports);
       const values = screening(facts, quantities, conditions);
-      const screened: z.input<typeof screenedSchema>[] = [];
-      for (const [place, composition] of compositions.entries()) {
-        if (place % batchLength === 0) await setImmediate();
-        const dossier = dossierOf(composition, facts, conditions);
-        screened.push({
-          composition,
-          quantities: values(composition),
-          ...dossier,
-          nearest: withOwnNeighbours(composition, dossier.nearest, own),
-        } as (typeof screened)[number]);
+      function* screened(): Generator<string> {
+        for (const composition of compositions) {
+          const dossier = dossierOf(composition, facts, conditions);
+          const alloy = {
+            composition,
+            quantities: values(composition),
+            ...dossier,
+            nearest: withOwnNeighbours(composition, dossier.nearest, own),
+          };
+          yield JSON.stringify(screenedSchema.encode(alloy as z.output<typeof screenedSchema>));
+        }
       }
-      return screened;
+      const leave = compositions.length > fewCompositions ? takePlace() : () => {};
+      const list = jsonList(screened());
+      list.once('close', leave);
+      return reply.type('application/json; charset=utf-8').send(list as never);
     },
   );
 }
