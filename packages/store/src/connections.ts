@@ -1,5 +1,6 @@
 import Database from 'better-sqlite3';
 import { migrate, refuseForeign } from './migrate.ts';
+import { ownFile } from './ownFile.ts';
 
 export type Connection = Database.Database;
 
@@ -44,6 +45,7 @@ export function openConnections(file: string, options: ConnectionOptions = {}): 
     for (const one of open.toReversed()) one.close();
   };
   try {
+    ownFile(file);
     const main = new Database(file, { timeout });
     open.push(main);
     refuseForeign(main);

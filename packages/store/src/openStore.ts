@@ -102,7 +102,7 @@ function temporaryFile(): { file: string; remove: () => void } {
   };
 }
 
-/** Makes the folder of a file. Throws store/unreachable. */
+/** Makes the folder of a file, for this user alone, where it is not there. Throws store/unreachable. */
 export function makeFolder(file: string): void {
   try {
     makeStepByStep(dirname(file));
@@ -116,7 +116,7 @@ function makeStepByStep(folder: string): void {
   if (existsSync(folder)) return;
   makeStepByStep(dirname(folder));
   try {
-    mkdirSync(folder);
+    mkdirSync(folder, { mode: 0o700 });
   } catch (error) {
     // Somebody else may just have made it.
     if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;

@@ -1,5 +1,6 @@
 import { problem } from '@tiegel/contract/terms';
 import Database from 'better-sqlite3';
+import { ownFile } from './ownFile.ts';
 
 /** How long a start waits for a command that is just making the database, ms. */
 const patienceMs = 2_000;
@@ -12,6 +13,7 @@ const patienceMs = 2_000;
  * Throws store/in-use.
  */
 export function ownership(file: string): () => void {
+  ownFile(`${file}-owner`);
   const lock = new Database(`${file}-owner`, { timeout: patienceMs });
   try {
     lock.exec('begin exclusive');

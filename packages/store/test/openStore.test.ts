@@ -1,5 +1,13 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { ProblemError } from '@tiegel/contract';
 import Database from 'better-sqlite3';
@@ -43,6 +51,24 @@ test('a folder that cannot be made is told at once, also where nobody can make o
     ...{ timeout: 20_000, killSignal: 'SIGKILL', encoding: 'utf8' },
   });
   expect(told).toBe('store/unreachable\n');
+});
+
+test('what is made is for its user alone, and what was there keeps its rights', () => {
+  const rights = (path: string) => (statSync(path).mode & 0o777).toString(8);
+  const folder = join(dirname(freshFile()), 'data');
+  const file = join(folder, 'searches.db');
+  const first = openStore({ file, columns });
+  keptSearch(first);
+  const beside = readdirSync(folder);
+  expect(beside.length).toBeGreaterThanOrEqual(4);
+  for (const name of beside) expect(rights(join(folder, name)), name).toBe('600');
+  expect(rights(folder)).toBe('700');
+  first.close();
+
+  chmodSync(folder, 0o750);
+  chmodSync(file, 0o640);
+  openTestStore(file);
+  expect([rights(folder), rights(file)]).toEqual(['750', '640']);
 });
 
 test('a second store on the same file is refused while the first is open', () => {
