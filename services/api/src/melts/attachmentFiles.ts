@@ -1,4 +1,3 @@
-import { createReadStream } from 'node:fs';
 import { mkdir, open, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
@@ -8,7 +7,8 @@ import { problem } from '@tiegel/contract';
 export interface AttachmentFiles {
   /** The content is on the disk, whole, when this ends; nothing of it where it fails. Rejects with store/full. */
   write(id: string, content: Buffer): Promise<void>;
-  read(id: string): Readable;
+  /** The content, if it is there and whole; rejects where it is not, before anything is read. */
+  read(id: string, size: number): Promise<Readable>;
   remove(id: string): Promise<void>;
 }
 
@@ -31,7 +31,13 @@ export function attachmentFiles(folder: string): AttachmentFiles {
         throw writingProblem(error as NodeJS.ErrnoException, whole);
       }
     },
-    read: (id) => createReadStream(fileOf(id)),
+    async read(id, size) {
+      const file = await open(fileOf(id), 'r');
+      const { size: found } = await file.stat();
+      if (found === size) return file.createReadStream();
+      await file.close();
+      throw new Error(`The attachment ${fileOf(id)} has ${found} bytes in place of ${size}.`);
+    },
     remove: (id) => rm(fileOf(id), { force: true }),
   };
 }

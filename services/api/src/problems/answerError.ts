@@ -6,11 +6,16 @@ export const bodyLimitBytes = 1 << 20;
 /** After which whoever was refused for want of a place may ask again. */
 const busySeconds = 5;
 
+const ofTheAnswerMeant = ['content-disposition', 'content-length', 'etag', 'last-modified'];
+
 /** Answers with faults as application/problem+json. */
 export function answerFaults(reply: FastifyReply, faults: readonly Fault[]): FastifyReply {
   const body = problemBody(faults);
   if (body.code === 'server/busy') reply.header('retry-after', busySeconds);
+  // A route may have said them of the answer that it meant to give.
+  for (const name of ofTheAnswerMeant) reply.removeHeader(name);
   return reply
+    .header('cache-control', 'no-store')
     .code(body.status)
     .type('application/problem+json')
     .serializer((value: unknown) => JSON.stringify(value))

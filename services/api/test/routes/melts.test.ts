@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, truncateSync } from 'node:fs';
+import { join } from 'node:path';
 import { openStore } from '@tiegel/store';
 import { elements as outside } from 'chemical-elements';
 import { afterAll, beforeAll, beforeEach, describe, expect, onTestFinished, test } from 'vitest';
@@ -257,6 +258,20 @@ describe('attachments', () => {
     const gone = await server.ask({ url: `/api/v1/melts/${id}/attachments/${file}` });
     expect(codesOf(gone)).toEqual(['attachment/not-found ']);
     expect((await send('POST', `melts/${id}/attachments/${file}/restore`)).json()).toHaveLength(1);
+  });
+
+  test('one whose file is cut off or gone is a fault of the server that nobody keeps or saves', async () => {
+    const stored = (await attach('scan.xy', scan)).json();
+    const url = `/api/v1/melts/${id}/attachments/${stored.id}`;
+    const path = join(server.files, stored.id);
+    for (const spoil of [() => truncateSync(path, 3), () => rmSync(path)]) {
+      spoil();
+      const answer = await server.ask({ url });
+      expect(answer.statusCode).toBe(500);
+      expect(codesOf(answer)).toEqual(['server/fault ']);
+      expect(answer.headers['cache-control']).toBe('no-store');
+      expect(answer.headers['content-disposition']).toBeUndefined();
+    }
   });
 
   test('what is no such file, too large, or has no name is refused', async () => {
