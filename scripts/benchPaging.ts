@@ -1,5 +1,5 @@
 /**
- * `node scripts/benchPaging.ts [--kept N] [--pages N] [--json]`: starts the service on a free port
+ * `npx node scripts/benchPaging.ts [--kept N] [--pages N] [--json]`: starts the service on a free port
  * with a database of its own, lets it keep N candidates (10⁶), and measures what a person waits for
  * pages of 100 over loopback: ordered, far inside, and filtered on two quantities and ordered by a
  * third; with the time of storing and the most memory that the service took. Load beside it counts

@@ -2,7 +2,7 @@
  * Checks the walls between packages: who may import whom (the table below), that nobody reaches
  * into another package's files, that each package imports exactly what its package.json declares,
  * that what runs in a browser imports no Node built-in, and that no files import each other in a
- * circle. Usage: node scripts/boundaries.ts [FOLDER]
+ * circle. Usage: npx node scripts/boundaries.ts [FOLDER]
  */
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import { isBuiltin } from 'node:module';

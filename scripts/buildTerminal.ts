@@ -2,7 +2,7 @@
  * Makes the terminal's program a few files instead of a thousand: it starts in two thirds of the time.
  * `services/cli/src/main.mjs` runs it as long as nothing that it was made of has changed, else the sources.
  *
- * Usage: node scripts/buildTerminal.ts
+ * Usage: npx node scripts/buildTerminal.ts
  */
 import {
   cpSync,

@@ -1,6 +1,6 @@
 /**
  * Random searches through the reference and every other path, compared digit for digit:
- * node scripts/differential.ts [--rounds 2000] [--seed N]
+ * npx node scripts/differential.ts [--rounds 2000] [--seed N]
  * A case that differs is printed as a line for test/fixtures/corpus.ndjson, which keeps it for good.
  * With --write the first `rounds` cases of the seed become that file.
  */
@@ -23,7 +23,7 @@ const { values } = parseArgs({
 const rounds = Number(values.rounds);
 const seed = Number(values.seed ?? Math.floor(Math.random() * 2 ** 32));
 if (!Number.isSafeInteger(rounds) || rounds < 1 || !Number.isSafeInteger(seed)) {
-  console.error('Give whole numbers: node scripts/differential.ts [--rounds 2000] [--seed N] [--write]');
+  console.error('Give whole numbers: npx node scripts/differential.ts [--rounds 2000] [--seed N] [--write]');
   process.exit(1);
 }
 

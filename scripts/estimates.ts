@@ -1,5 +1,5 @@
 /**
- * `node scripts/estimates.ts [--rounds 24] [--seed 1] [--workers 1] [--json]`: random searches that
+ * `npx node scripts/estimates.ts [--rounds 24] [--seed 1] [--workers 1] [--json]`: random searches that
  * count each limit, every one estimated and then run in a database of its own; prints the estimate
  * against the seconds taken, median and worst, of those that took two seconds or more. Other work on
  * the machine lengthens the seconds, hence the estimate against the processor time, shared among the
@@ -27,7 +27,7 @@ const [rounds, seed, workers] = [values.rounds, values.seed, values.workers].map
 ];
 if (![rounds, seed, workers].every(Number.isSafeInteger) || rounds < 1 || workers < 1) {
   console.error(
-    'Give whole numbers: node scripts/estimates.ts [--rounds 24] [--seed 1] [--workers 1] [--json]',
+    'Give whole numbers: npx node scripts/estimates.ts [--rounds 24] [--seed 1] [--workers 1] [--json]',
   );
   process.exit(1);
 }

@@ -1,6 +1,6 @@
 /**
  * Kills the api, workers and Redis with SIGKILL at random moments of a search, again and again, and
- * compares each result with that of an undisturbed run: node scripts/faults.ts [--rounds 10] [--seed N]
+ * compares each result with that of an undisturbed run: npx node scripts/faults.ts [--rounds 10] [--seed N]
  */
 import { parseArgs } from 'node:util';
 import { embeddedInstallation } from '../test/faults/installation.ts';
@@ -12,7 +12,7 @@ const { values } = parseArgs({ options: { rounds: { type: 'string' }, seed: { ty
 const rounds = Number(values.rounds ?? 10);
 const seed = Number(values.seed ?? Math.floor(Math.random() * 2 ** 32));
 if (!Number.isSafeInteger(rounds) || rounds < 1 || !Number.isSafeInteger(seed)) {
-  console.error('Give whole numbers: node scripts/faults.ts [--rounds 10] [--seed N]');
+  console.error('Give whole numbers: npx node scripts/faults.ts [--rounds 10] [--seed N]');
   process.exit(1);
 }
 const random = randomFrom(seed);

@@ -1,7 +1,7 @@
 /**
  * Measures in Chromium how long a table and a scatter of very many candidates keep the page from
  * drawing: the longest tasks and the longest gaps between two frames, while somebody scrolls, sorts
- * and filters. Usage: node scripts/frames.ts [--rows 1000000]; a million rows take a minute to lay out.
+ * and filters. Usage: npx node scripts/frames.ts [--rows 1000000]; a million rows take a minute to lay out.
  */
 import { parseArgs } from 'node:util';
 import type { Page } from 'playwright-core';

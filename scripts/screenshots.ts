@@ -1,6 +1,6 @@
 /**
  * Pictures of every page and state at two widths, light and dark, and of what is printed as PDF, to be
- * looked at after a change of the pages. Usage: node scripts/screenshots.ts [WORD [FOLDER]], where WORD
+ * looked at after a change of the pages. Usage: npx node scripts/screenshots.ts [WORD [FOLDER]], where WORD
  * picks the pictures whose name holds it ('' all) and FOLDER is where they go: test/browser/screenshots
  * (ignored by git) if none is named.
  */

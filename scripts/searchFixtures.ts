@@ -3,7 +3,7 @@ import { exhaustive, type Found } from '../test/flows/independent/exhaustive.ts'
 import { referenceData } from '../test/flows/independent/referenceData.ts';
 import { searchFixtures } from '../test/flows/independent/searchFixtures.ts';
 
-/** Writes what the plain search finds beside each specification: node scripts/searchFixtures.ts [name ...] */
+/** Writes what the plain search finds beside each specification: npx node scripts/searchFixtures.ts [name ...] */
 const wanted = process.argv.slice(2);
 const data = referenceData();
 for (const { name, specification, expected } of searchFixtures()) {

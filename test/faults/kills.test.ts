@@ -5,7 +5,7 @@ import { embeddedInstallation, type Installation } from './installation.ts';
 import { kinds } from './kinds.ts';
 import { round, type Undisturbed, undisturbed } from './round.ts';
 
-/** More of the same: node scripts/faults.ts --rounds 10. */
+/** More of the same: npx node scripts/faults.ts --rounds 10. */
 const rounds = 2;
 const seed = Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 32));
 

@@ -40,3 +40,23 @@ test('every file that a document names in a command is there', () => {
   });
   expect(missing).toEqual([]);
 });
+
+test('no command of a document hands TypeScript to the node of the shell, which may be too old for it', () => {
+  const scripts = globSync('scripts/*.ts', { cwd: root });
+  const unread = [...documents, ...scripts].flatMap((file) => {
+    const found =
+      readFileSync(join(root, file), 'utf8').match(/(?<!npx |\.bin\/)\bnode [\w./-]+\.ts\b.*/g) ?? [];
+    return found.map((command) => `${file}: ${command}`);
+  });
+  expect(scripts.length).toBeGreaterThan(5);
+  expect(unread).toEqual([]);
+});
+
+test('every npm script that a document names is there', () => {
+  const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+  const missing = documents.flatMap((file) => {
+    const named = readFileSync(join(root, file), 'utf8').matchAll(/\bnpm run (?:-s )?([\w:]+)/g);
+    return [...named].filter(([, name]) => !Object.hasOwn(scripts, name!)).map(([all]) => `${file}: ${all}`);
+  });
+  expect(missing).toEqual([]);
+});
