@@ -128,7 +128,9 @@ function faultsOf(root: string, home: string, one: Import, dependencies: Readonl
     const path = relative(root, resolve(root, dirname(file), target))
       .split(sep)
       .join('/');
-    return path.startsWith(`${home}/`) ? [] : [`reaches out of ${home} to ${path}`];
+    // A program says of which version of the project it is.
+    const version = path === 'package.json' && home.startsWith('services/');
+    return version || path.startsWith(`${home}/`) ? [] : [`reaches out of ${home} to ${path}`];
   }
   if (isBuiltin(target)) {
     return runsInBrowser.has(home)

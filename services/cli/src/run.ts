@@ -1,5 +1,6 @@
 import { problem } from '@tiegel/contract/terms';
 import { Command, CommanderError } from 'commander';
+import project from '../../../package.json' with { type: 'json' };
 import { endWithReader } from './output/standardOutput.ts';
 import { tellFaults } from './output/tellFaults.ts';
 
@@ -27,6 +28,7 @@ export async function run(words: readonly string[]): Promise<0 | 1 | 2> {
   endOnSignal();
   const program = new Command('tiegel')
     .description('Searches multi-principal-element alloys: every composition of a grid, ranked.')
+    .version(project.version, '--version', 'the version of the program')
     .showSuggestionAfterError()
     .exitOverride()
     .configureOutput({ outputError: () => {} });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import project from '../../../package.json' with { type: 'json' };
 import { tiegel } from '../../../test/fixtures/tiegel.ts';
 
 test('help is no fault', async () => {
@@ -18,6 +19,10 @@ test('help is no fault', async () => {
     'results',
   ])
     expect(out).toContain(`  ${command}`);
+});
+
+test('the version is that of the project', async () => {
+  expect(await tiegel(['--version'])).toEqual({ code: 0, out: `${project.version}\n`, error: '' });
 });
 
 test('without a command the help stands on standard error, and the request was wrong', async () => {

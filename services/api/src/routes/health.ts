@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import project from '../../../../package.json' with { type: 'json' };
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
@@ -18,6 +19,7 @@ export function healthRoutes(app: Server, { workers, openNetwork }: Parts): void
         response: {
           200: z.object({
             status: z.literal('running'),
+            version: z.string().describe('Of the program, for reports of faults'),
             openNetwork: z.boolean().describe('Anyone who reaches the address may use the service'),
             uptimeSeconds: z.number(),
           }),
@@ -25,7 +27,10 @@ export function healthRoutes(app: Server, { workers, openNetwork }: Parts): void
         },
       },
     },
-    () => ({ status: 'running' as const, openNetwork, uptimeSeconds: process.uptime() }),
+    () => ({
+      ...{ status: 'running' as const, version: project.version },
+      ...{ openNetwork, uptimeSeconds: process.uptime() },
+    }),
   );
 
   app.get(
