@@ -123,7 +123,10 @@ function outOfRange(
 }
 
 function rightAt(path: readonly PropertyKey[], asked: Asked): string {
-  return descriptionAt(asked.schema, path) ?? 'See the description of the request.';
+  const described = descriptionAt(asked.schema, path);
+  if (described !== null) return described;
+  const keys = keysAt(asked.schema, path);
+  return keys.length > 0 ? `Write an object with ${keys.join(', ')}.` : 'See the description of the request.';
 }
 
 /** A value as a sentence names it; long texts are cut, so that an answer stays readable. */

@@ -33,6 +33,12 @@ const annealSchema = z
   })
   .meta({ id: 'Anneal' });
 
+const annealedSchema = annealSchema
+  .nullable()
+  .describe(
+    'Write an anneal, such as {"temperature": 1473, "hours": 24, "cooling": "water quench"}, or null for none.',
+  );
+
 /**
  * A melt as a person writes it down: what was weighed, how it was melted and annealed, what was seen.
  * Grams, kelvin, HV, g/cm3; null where something was not measured or looked at.
@@ -41,7 +47,9 @@ export const meltEntrySchema = z
   .strictObject({
     name: line('what the melt is called'),
     date: z.iso.date().describe('Write the day of the melt as 2026-11-25.'),
-    charge: line('the number of its charge sheet, such as C-0007').nullable(),
+    charge: line('the number of its charge sheet, such as C-0007')
+      .nullable()
+      .describe(`Write the number of its charge sheet, such as "C-0007", or null where it has none.`),
     weighed: z
       .array(weighedSchema)
       .min(1)
@@ -53,7 +61,7 @@ export const meltEntrySchema = z
       .exactOptional(),
     ingot: measured('the mass of the ingot in grams', meltMost.ingot),
     process: z.enum(meltProcesses).describe(`Write one of ${meltProcesses.join(', ')}.`),
-    anneal: annealSchema.nullable(),
+    anneal: annealedSchema,
     phases: z
       .array(z.enum(observablePhases).describe(`Write one of ${observablePhases.join(', ')}.`))
       .min(1)
@@ -63,13 +71,33 @@ export const meltEntrySchema = z
     methods: z
       .array(z.enum(observationMethods).describe(`Write one of ${observationMethods.join(', ')}.`))
       .max(observationMethods.length)
-      .describe('Write how the phases were observed.'),
+      .describe(
+        'Write how the phases were observed as a list, such as ["X-ray diffraction"]; [] for not yet.',
+      ),
     hardness: measured('the hardness in HV', meltMost.hardness),
     density: measured('the density in g/cm3', meltMost.density),
     notes: z.string().max(longestMeltNotes).describe(`Write at most ${longestMeltNotes} characters.`),
   })
   .describe('Write a melt, such as {"name": "First trial", "date": "2026-11-25", ...}.');
 export type MeltEntry = z.infer<typeof meltEntrySchema>;
+
+const { shape } = meltEntrySchema;
+
+/**
+ * The same when it is first written down: what is left out was not measured, not done, or not looked at
+ * yet. Who changes a melt states all of it, for what a change left out would be lost.
+ */
+export const meltRecordSchema = meltEntrySchema.extend({
+  name: shape.name.default(''),
+  charge: shape.charge.default(null),
+  ingot: shape.ingot.default(null),
+  anneal: shape.anneal.default(null),
+  phases: shape.phases.default(null),
+  methods: shape.methods.default([]),
+  hardness: shape.hardness.default(null),
+  density: shape.density.default(null),
+  notes: shape.notes.default(''),
+});
 
 /** A file that is attached to a melt, as it is told. */
 export const attachmentSchema = z

@@ -47,11 +47,12 @@ function alternativesOf(schema: z.ZodType): z.ZodType[] {
   return inner === null ? [] : [inner];
 }
 
-/** What is inside of a schema that lets a value be missing or null; null for any other. */
+/** What is inside of a schema that lets a value be missing or null, or has one for it; null for any other. */
 function unwrapped(schema: z.ZodType): z.ZodType | null {
   const wraps =
     schema instanceof z.ZodOptional ||
     schema instanceof z.ZodExactOptional ||
+    schema instanceof z.ZodDefault ||
     schema instanceof z.ZodNullable;
   return wraps ? (schema.unwrap() as z.ZodType) : null;
 }

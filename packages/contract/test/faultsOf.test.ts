@@ -34,6 +34,17 @@ test('a missing key is told at its own place, with what belongs there', () => {
   });
 });
 
+test('where nothing is described, an object that is missing is told by its keys', () => {
+  const plain = z.strictObject({ anneal: z.strictObject({ temperature: z.number(), hours: z.number() }) });
+  expect(faultsOf(plain, {})[0]?.remedy).toBe('Write an object with temperature, hours.');
+});
+
+test('a value that may be left out for another one is described like any', () => {
+  const left = z.strictObject({ hardness: z.number().nullable().describe('Write HV.').default(null) });
+  expect(faultsOf(left, {})).toEqual([]);
+  expect(faultsOf(left, { hardness: 'hard' })[0]?.remedy).toBe('Write HV.');
+});
+
 test('of several forms, that of the right kind says what is wrong inside', () => {
   expect(brief({ mode: { frist: 1 } })).toEqual([
     'request/missing-key /mode/first',

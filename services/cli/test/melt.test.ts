@@ -102,11 +102,55 @@ test('a melt is listed, shown, changed, deleted and brought back', async () => {
   // By hand: 10/55.845 and 10/58.693 mol are 51.24 and 48.76 at.%.
   expect(out).toMatch(/Fe51\.24 Ni48\.76 at\.%, as weighed/);
   expect(out).toContain('phases: FCC by X-ray diffraction');
+  expect(out).toMatch(/^version 2, .*: hardness 150 → 160\nversion 1, .*: recorded$/m);
   expect((await tiegel(['melt', 'list', ...where])).out).toContain(id);
   await jsonOf(['melt', 'delete', id, ...where]);
   expect(await jsonOf(['melt', 'list', ...where])).toEqual([]);
   await jsonOf(['melt', 'restore', id, ...where]);
   expect(await jsonOf(['melt', 'list', ...where])).toHaveLength(1);
+});
+
+test('a change says what version it was made from, and is refused where somebody changed the melt since', async () => {
+  const where = await freshDatabase();
+  const { id } = await jsonOf(['melt', 'record', '-', ...where], { input: entry() });
+  const shown = await jsonOf(['melt', 'show', id, ...where]);
+  const mine = JSON.stringify({ ...shown, hardness: 170 });
+  // As it was shown, with all that follows from it.
+  expect(await jsonOf(['melt', 'change', id, '-', ...where], { input: mine })).toMatchObject({
+    ...{ version: 2, hardness: 170, createdAt: shown.createdAt },
+  });
+  const later = await tiegel(['melt', 'change', id, '-', ...where], { input: mine });
+  expect(later).toMatchObject({ code: 1, out: '' });
+  expect(later.error).toMatch(/version 1, the newest is 2.*\[melt\/changed-meanwhile\]/s);
+  const another = await tiegel(['melt', 'change', 'another', '-', ...where], { input: mine });
+  expect(another.error).toContain('Give the file of the melt another.');
+});
+
+test('what a melt that is recorded leaves out is null or empty; a change states all of it', async () => {
+  const where = await freshDatabase();
+  const input = JSON.stringify({
+    ...{ date: '2026-11-25', process: 'arc melting', weighed: [{ material: 'Fe', mass: 10 }] },
+  });
+  const melt = await jsonOf(['melt', 'record', '-', ...where], { input });
+  expect(melt).toMatchObject({
+    ...{ name: '', charge: null, ingot: null, anneal: null, phases: null, methods: [] },
+    ...{ hardness: null, density: null, notes: '' },
+  });
+  const { error } = await tiegel(['melt', 'change', melt.id, '-', ...where], { input });
+  expect(error).toMatch(/anneal is missing\..*Write an anneal, such as \{"temperature": 1473/s);
+});
+
+test('the examples are charged from and recorded as they stand', async () => {
+  const where = await freshDatabase();
+  const examples = join(import.meta.dirname, '../examples');
+  const batch = ['--mass', '50', '--resolution', '0.001', '--loss', 'Mn=1.5'];
+  const shelf = ['--materials', join(examples, 'shelf.csv')];
+  const sheet = await jsonOf(['charge', 'CoCrFeMnNi', ...batch, ...shelf, '--save', 'First trial', ...where]);
+  const melt = await jsonOf(['melt', 'record', join(examples, 'melt.json'), ...where]);
+  const materials = (of: { material: string }[]) => of.map(({ material }) => material);
+  expect(melt.charge).toBe(sheet.number);
+  expect(materials(melt.weighed).sort()).toEqual(materials(sheet.lines).sort());
+  for (const share of Object.values<number>(melt.composition)) expect(share).toBeCloseTo(20, 1);
 });
 
 test('melts stand beside the published alloys in the evidence of their database', async () => {

@@ -1,4 +1,4 @@
-import { meltEntrySchema } from '@tiegel/contract';
+import { meltEntrySchema, meltRecordSchema } from '@tiegel/contract';
 import { z } from 'zod';
 import { meltViewSchema } from '../melts/meltViewSchema.ts';
 import type { Parts, Server } from '../parts.ts';
@@ -32,12 +32,13 @@ export function meltRoutes(app: Server, { melts }: Parts): void {
         summary: 'Records a melt',
         description:
           'Masses as the balance showed them. A material that the charge sheet names needs no more than its name; ' +
-          'the composition as weighed takes the place of the nominal one.',
+          'the composition as weighed takes the place of the nominal one. What is left out was not measured, not done ' +
+          'or not looked at yet; a change states all of it.',
         tags,
         headers: idempotencyHeader(
           'The same key answers with the melt that it recorded first, and records no second one.',
         ),
-        body: meltEntrySchema,
+        body: meltRecordSchema,
         response: { 201: meltViewSchema, ...problemAnswers(404, 413, 415) },
       },
     },

@@ -1,8 +1,7 @@
-import { faultsOf, type MeltEntry, meltEntrySchema, ProblemError } from '@tiegel/contract';
 import type { Melts, MeltView } from '@tiegel/search/laboratory';
 import type { Command } from 'commander';
 import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
-import { readJson } from '../input/readJson.ts';
+import { readChangedMelt, readMelt } from '../input/readMelt.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { meltList, meltText } from '../output/meltText.ts';
 import { changeLaboratory } from '../searching/inLaboratory.ts';
@@ -13,7 +12,7 @@ export function meltCommand(program: Command): void {
   const parent = program
     .command('melt')
     .description(
-      'what was weighed, melted and seen: record, list, show, change, delete, and the files of it',
+      'what was weighed, melted and seen: list, show, record, change, delete, restore; its files: attach, attached, detach, reattach',
     );
   const named = commandsOf(parent);
 
@@ -26,17 +25,29 @@ export function meltCommand(program: Command): void {
       run(options, (melts) => ({ ...melts.view(id), history: melts.history(id) }), meltText),
     );
   named('record', 'record a melt')
-    .argument('<file>', 'a JSON file as POST /melts takes it; - for standard input')
+    .argument(
+      '<file>',
+      'a JSON file as POST /melts takes it, such as services/cli/examples/melt.json; - for standard input',
+    )
     .action((file: string, options: LaboratoryOptions) =>
-      run(options, (melts) => tellDoubts(melts.record(readEntry(file))), meltText),
+      run(options, (melts) => tellDoubts(melts.record(readMelt(file))), meltText),
     );
-  named('change', 'change a melt; what stood before is kept')
+  named(
+    'change',
+    'change a melt; what stood before is kept. With "version" in the file it is refused where somebody changed the melt since',
+  )
     .argument('<id>')
-    .argument('<file>', 'the whole melt as a JSON file; - for standard input')
+    .argument(
+      '<file>',
+      'the whole melt as a JSON file, such as "melt show --json" prints; - for standard input',
+    )
     .action((id: string, file: string, options: LaboratoryOptions) =>
       run(
         options,
-        (melts) => tellDoubts(melts.change(id, melts.view(id).version, readEntry(file))),
+        (melts) => {
+          const { entry, version } = readChangedMelt(file, id);
+          return tellDoubts(melts.change(id, version ?? melts.view(id).version, entry));
+        },
         meltText,
       ),
     );
@@ -53,13 +64,6 @@ export function meltCommand(program: Command): void {
 function tellDoubts(melt: MeltView): MeltView {
   for (const { pointer, text } of melt.doubts) console.error(`Doubtful, ${pointer}: ${text}`);
   return melt;
-}
-
-function readEntry(file: string): MeltEntry {
-  const sent = readJson(file);
-  const faults = faultsOf(meltEntrySchema, sent);
-  if (faults.length > 0) throw new ProblemError(faults);
-  return sent as MeltEntry;
 }
 
 function run<Found extends MeltView | MeltView[]>(

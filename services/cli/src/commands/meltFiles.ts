@@ -8,7 +8,7 @@ import { z } from 'zod';
 import { readBytes } from '../input/readText.ts';
 import { type ServerOptions as Options, serverCommandsOf } from '../input/serverOptions.ts';
 import { asFile } from '../output/asFile.ts';
-import { grouped } from '../output/inWords.ts';
+import { attachmentsText } from '../output/attachmentsText.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { answerOf, askServer } from '../server/askServer.ts';
@@ -63,7 +63,7 @@ async function tell(found: Attachment | Attachment[], { json }: Options): Promis
 
 function* inWords(all: readonly Attachment[]): Generator<string> {
   if (all.length === 0) yield 'No file is attached.\n';
-  for (const { id, name, type, size } of all) yield `${id}  ${name}: ${type}, ${grouped(size)} bytes\n`;
+  yield* attachmentsText(all);
 }
 
 async function save(

@@ -1,6 +1,8 @@
 import { spacedComposition } from '@tiegel/elements';
 import type { MeltView } from '@tiegel/search/laboratory';
+import { attachmentsText } from './attachmentsText.ts';
 import { wrapped } from './inWords.ts';
+import { type MeltVersion, meltHistoryText } from './meltHistoryText.ts';
 import { table } from './table.ts';
 
 /** Melts for reading, one a line. */
@@ -26,8 +28,8 @@ export function* meltList(melts: readonly MeltView[]): Generator<string> {
   yield `${table(columns, rows).join('\n')}\n`;
 }
 
-/** A melt for reading: the composition as weighed beside the nominal one, and what was done and seen. */
-export function* meltText(melt: MeltView): Generator<string> {
+/** A melt for reading: the composition as weighed beside the nominal one, what was done and seen, its files and its history. */
+export function* meltText(melt: MeltView & { history?: readonly MeltVersion[] }): Generator<string> {
   const { id, version, name, date, charge, process, anneal, label, methods, deletedAt } = melt;
   yield `${wrapped(`${name === '' ? 'Melt' : name}, ${date}, ${id}, version ${version}${deletedAt === null ? '' : ', deleted'}`)}\n`;
   yield `${wrapped(`${spacedComposition(melt.composition)} at.%, as weighed after the losses`)}\n`;
@@ -42,6 +44,8 @@ export function* meltText(melt: MeltView): Generator<string> {
   yield `${wrapped(label === null ? 'phases: not looked at yet' : `phases: ${label} by ${methods.join(', ')}`)}\n`;
   yield `${wrapped(measured(melt))}\n`;
   if (melt.notes !== '') yield `${wrapped(melt.notes)}\n`;
+  yield* attachmentsText(melt.attachments);
+  yield* meltHistoryText(melt.history ?? []);
 }
 
 function measured({ hardness, density, ingot, attachments }: MeltView): string {
