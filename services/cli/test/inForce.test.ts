@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { pairEnthalpy } from '@tiegel/elements';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import { temporaryFolder } from '../../../test/fixtures/temporaryFolder.ts';
 import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
 
@@ -127,6 +127,22 @@ test('prices in force hold, a file of the command before them', async () => {
   expect(await cost([])).toBeCloseTo(3, 12);
   const input = 'symbol,pricePerKilogram,currency,date,source\nMn,5,EUR,2026-10-05,invented\n';
   expect(await cost(['--prices', '-'], { input })).toBeCloseTo(5, 12);
+});
+
+test('columns in force hold in screen, a file of the command before one of the same name', async () => {
+  const column = (nickel: number) =>
+    `symbol,value,name,unit,mixing\nFe,52,Trial hardness,HV,mole\nNi,${nickel},,,\n`; // invented
+  const mine = await temporaryFolder('columns');
+  onTestFinished(() => mine.remove());
+  const there = ['--database', join(mine.path, 'tiegel.sqlite')];
+  await jsonOf(['data', 'import', 'column', '-', ...there], { input: column(64) });
+  const screened = async (more: string[], options = {}) =>
+    (await jsonOf(['screen', 'FeNi', ...more], options))[0].quantities.trialHardness;
+  expect(await screened([])).toBeUndefined();
+  expect(await screened(there)).toBeCloseTo(58, 12);
+  const input = column(70);
+  expect(await screened([...there, '--column', '-'], { input })).toBeCloseTo(61, 12);
+  expect((await tiegel(['screen', 'FeNi', ...there])).out).toMatch(/^Trial hardness +HV +58/m);
 });
 
 test('alloys that were brought in are among the neighbours, marked as own, and in the words', async () => {

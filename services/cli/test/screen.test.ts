@@ -119,3 +119,17 @@ test('for reading, values stand under their alloy with their unit, within 80 cha
   expect(out).toMatch(/Mixing enthalpy +kJ\/mol +-12\.32 +-4\.16 +-6\.50/);
   expect(out).toMatch(/Entropy–enthalpy ratio +–/);
 });
+
+// Domains of the models and distance to published alloys as in --json; values of this project.
+test('for reading, an estimate without a basis is left out, and strengths outside their domain are marked', async () => {
+  const alloys = ['CuFe', 'CoCrFeMnNi', 'MoNbTaW', 'NbTi'];
+  const known = await jsonOf(['screen', ...alloys]);
+  const { out } = await tiegel(['screen', ...alloys]);
+  expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  expect(out).toMatch(/^Estimate of one solid solution +–\* +0\.\d\d/m);
+  const away = (100 * known[0].phase.nearestDistance).toFixed(0);
+  expect(out).toContain(`* No basis for the estimate: nearest published alloy ${away} % away (1)`);
+  expect(known[1].strength.fcc.domain).toBe('inside');
+  expect(out).toMatch(/^Yield strength.*fcc.* \d+† +\d+ /m);
+  expect(out).toContain('† Outside what the model of the strength was tested on.');
+});

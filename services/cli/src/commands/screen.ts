@@ -7,9 +7,16 @@ import {
   withOwnColumn,
 } from '@tiegel/elements';
 import type { Dossier, OwnNeighbourAlloy } from '@tiegel/insight';
-import { ownQuantities, type Quantity, type QuantityValues, quantities, screening } from '@tiegel/screening';
+import {
+  ownQuantities,
+  type Quantity,
+  type QuantityValues,
+  quantities,
+  screening,
+  strengthOf,
+} from '@tiegel/screening';
 import type { Command } from 'commander';
-import { columnOption, readColumns } from '../input/columnOption.ts';
+import { columnOption } from '../input/columnOption.ts';
 import {
   type ConditionOptions,
   type Conditions,
@@ -26,6 +33,7 @@ import { jsonList } from '../output/jsonText.ts';
 import { shownValue, unitOf } from '../output/quantityColumn.ts';
 import { standardOutput } from '../output/standardOutput.ts';
 import { lineWidth, table } from '../output/table.ts';
+import { marked, marksInWords, type Trusted } from '../output/trustMarks.ts';
 
 interface Options extends ConditionOptions {
   wt?: true;
@@ -59,7 +67,7 @@ export function screenCommand(program: Command): void {
     .option('--prices <file>', 'your own price list (CSV) instead of the invented one')
     .option('--json', 'a JSON array on standard output, with criteria, phases and what competes')
     .action(async (alloys: string[], options: Options) => {
-      const { wt, file, column, json, database } = options;
+      const { wt, file, json, database } = options;
       const written = [
         ...alloyArguments(alloys),
         ...(file === undefined ? [] : alloyLines(readText(file), file)),
@@ -67,19 +75,18 @@ export function screenCommand(program: Command): void {
       const set = conditionsIn(options);
       const compositions = readAlloys(written, wt ? 'weight' : 'atoms');
       const symbols = new Set(compositions.flatMap((composition) => Object.keys(composition)));
-      const columns = readColumns(column);
+      const { prices, pairs, columns, alloys: brought } = await dataInForce(options);
       const asked = [...quantities, ...ownQuantities({ columns })];
-      const { prices, pairs, alloys: brought } = await dataInForce(options);
       const facts = columns.reduce(withOwnColumn, factsFor([...symbols], { prices, pairs }));
       const own = database === undefined ? null : brought;
       const screened = screen(compositions, facts, asked, set);
       await standardOutput(
         json
           ? withEnd(jsonList(await withDossiers(screened, facts, set, own)))
-          : tables([...screened], asked, prices, set),
+          : tables([...(await withTrust(screened, facts, set))], asked, prices, set),
       );
     });
-  inForceOption(command, 'pair values, prices, melts and alloys');
+  inForceOption(command, 'pair values, columns, prices, melts and alloys');
   conditionOptions(pairsOption(columnOption(command)));
 }
 
@@ -114,13 +121,28 @@ async function withDossiers(
   })();
 }
 
+/** For a table: what tells how far its values can be trusted. */
+async function withTrust(
+  screened: Iterable<Screened>,
+  facts: Facts,
+  set: Conditions,
+): Promise<Iterable<Screened & Trusted>> {
+  const { phaseOf } = await import('@tiegel/insight');
+  return (function* () {
+    for (const one of screened) {
+      const { composition } = one;
+      yield { ...one, phase: phaseOf(composition, facts), strength: strengthOf(composition, facts, set) };
+    }
+  })();
+}
+
 function* withEnd(pieces: Iterable<string>): Generator<string> {
   yield* pieces;
   yield '\n';
 }
 
 function* tables(
-  screened: readonly Screened[],
+  screened: readonly (Screened & Trusted)[],
   asked: readonly Quantity[],
   prices: PriceList,
   set: Conditions,
@@ -130,7 +152,9 @@ function* tables(
     for (const [place, { composition }] of abreast.entries()) {
       yield `${from + place + 1}: ${spacedComposition(composition)} at.%\n`;
     }
-    yield `${lines.join('\n')}\n\n`;
+    yield `${lines.join('\n')}\n`;
+    yield* marksInWords(lines, abreast, from);
+    yield '\n';
     from += abreast.length;
   }
   yield `${wrapped(`At ${conditionsInWords(set)}. Phases, criteria and what competes: explain, or --json.`)}\n`;
@@ -139,11 +163,11 @@ function* tables(
 
 /** As many alloys beside each other as a line holds, at least one. */
 function fitting(
-  abreast: readonly Screened[],
+  abreast: readonly (Screened & Trusted)[],
   before: number,
   asked: readonly Quantity[],
   prices: PriceList,
-): { abreast: readonly Screened[]; lines: string[] } {
+): { abreast: readonly (Screened & Trusted)[]; lines: string[] } {
   const lines = valueTable(abreast, before, asked, prices);
   const fits = Math.max(...lines.map((line) => line.length)) <= lineWidth;
   return fits || abreast.length === 1
@@ -152,7 +176,7 @@ function fitting(
 }
 
 function valueTable(
-  abreast: readonly Screened[],
+  abreast: readonly (Screened & Trusted)[],
   before: number,
   asked: readonly Quantity[],
   prices: PriceList,
@@ -165,7 +189,9 @@ function valueTable(
   const rows = asked.map((quantity) => [
     quantity.name,
     unitOf(quantity, prices),
-    ...abreast.map(({ quantities: values }) => shownValue(quantity.id, values[quantity.id], asked)),
+    ...abreast.map((one) =>
+      marked(quantity.id, shownValue(quantity.id, one.quantities[quantity.id], asked), one),
+    ),
   ]);
   return table(columns, rows);
 }

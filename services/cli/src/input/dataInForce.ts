@@ -1,6 +1,7 @@
-import { demoPrices, type OwnPair, type PriceList } from '@tiegel/elements';
+import { demoPrices, type OwnColumn, type OwnPair, type PriceList } from '@tiegel/elements';
 import type { ObservedAlloy, OwnNeighbourAlloy } from '@tiegel/insight';
 import type { Command } from 'commander';
+import { readColumns } from './columnOption.ts';
 import { readPairs } from './pairsOption.ts';
 import { readPrices } from './readPrices.ts';
 
@@ -8,6 +9,7 @@ import { readPrices } from './readPrices.ts';
 export interface DataInForce {
   prices: PriceList;
   pairs: readonly OwnPair[];
+  columns: readonly OwnColumn[];
   /** of one's own, melted or brought in */
   alloys: readonly OwnNeighbourAlloy[];
   /** melts whose phases were observed */
@@ -24,20 +26,24 @@ export function inForceOption(command: Command, what: string): Command {
 /**
  * What is in force in the database that was named, files of the command before it; without a
  * database the files alone.
- * @throws ProblemError those of openToRead, readPrices and readPairs
+ * @throws ProblemError those of openToRead, readPrices, readPairs and readColumns
  */
 export async function dataInForce({
   database,
   prices: priceFile,
   pairs: pairFile,
+  column: columnFiles,
 }: {
   database?: string;
   prices?: string;
   pairs?: string;
+  column?: readonly string[];
 }): Promise<DataInForce> {
   const list = readPrices(priceFile);
   const values = readPairs(pairFile);
-  if (database === undefined) return { prices: list, pairs: values, alloys: [], melts: [], broughtIn: [] };
+  const columns = readColumns(columnFiles);
+  if (database === undefined)
+    return { prices: list, pairs: values, columns, alloys: [], melts: [], broughtIn: [] };
   const [{ openToRead }, { ownNeighbours }] = await Promise.all([
     import('../searching/openLaboratory.ts'),
     import('@tiegel/search/laboratory'),
@@ -48,6 +54,7 @@ export async function dataInForce({
       prices: priceFile === undefined ? (imports.prices() ?? demoPrices) : list,
       // Of the same pair the later value holds.
       pairs: [...imports.pairs(), ...values],
+      columns: [...imports.columns().filter(({ id }) => columns.every((one) => one.id !== id)), ...columns],
       alloys: ownNeighbours(melts, imports),
       melts: melts.observed(),
       broughtIn: imports.observed(),
