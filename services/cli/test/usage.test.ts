@@ -25,6 +25,16 @@ test('the version is that of the project', async () => {
   expect(await tiegel(['--version'])).toEqual({ code: 0, out: `${project.version}\n`, error: '' });
 });
 
+test.each(['results', 'shortlist', 'melt'])('what %s is about names its commands', async (group) => {
+  const { out } = await tiegel([group, '--help']);
+  const [about, listed] = out.split('Commands:');
+  const names = [...listed!.matchAll(/^ {2}(\w+)/gm)]
+    .map(([, name]) => name!)
+    .filter((name) => name !== 'help');
+  expect(names.length).toBeGreaterThan(3);
+  for (const name of names) expect.soft(about).toMatch(new RegExp(`\\b${name}\\b`));
+});
+
 test('without a command the help stands on standard error, and the request was wrong', async () => {
   for (const words of [[], ['data']]) {
     const { code, out, error } = await tiegel(words);

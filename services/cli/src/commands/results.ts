@@ -26,7 +26,7 @@ export function resultsCommand(program: Command): void {
   const parent = program
     .command('results')
     .description(
-      'what the searches of a database kept: list, look through, systems, elements, distributions, front',
+      'what the searches of a database kept: list, show, systems, elements, distributions, front, changed',
     );
   const named = commandsOf(parent);
   const selecting = (command: Command) => rowsOption(selectionOptions(command));

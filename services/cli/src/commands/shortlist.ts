@@ -30,7 +30,9 @@ type Act<Given extends unknown[]> = (
 export function shortlistCommand(program: Command): void {
   const parent = program
     .command('shortlist')
-    .description('alloys to agree on: begin a list, add, note, judge, pick from a search, export');
+    .description(
+      'alloys to agree on: list, show, begin, add, remove, note, status, pick from a search, export',
+    );
   const inDatabase = commandsOf(parent);
   const named = (name: string, description: string) =>
     inDatabase(name, description).option('--by <name>', 'who does it; else the name of the user');
