@@ -66,7 +66,7 @@ test('what is wrong stands at its field and is announced, all of it at once, and
 
   expect(await keep.getAttribute('aria-invalid')).toBe('true');
   const words = await textOf(page.locator(`#${await keep.getAttribute('aria-describedby')}`));
-  expect(words).toMatch(/2000000.*1000000/s);
+  expect(words).toMatch(/2,000,000.*1,000,000/s);
   expect(await textOf(panel(page))).toContain(words);
   expect(await textOf(page.locator('.pool-faults'))).toMatch(/30.*40|40.*30/s);
 
