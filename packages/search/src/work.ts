@@ -33,10 +33,11 @@ export interface Work {
   close(): Promise<void>;
 }
 
-/** Who is told: of changes that a reader can see, and of how fast a search was scored. */
+/** Who is told: of changes that a reader can see, of how fast a search was scored, and of one that was not stopped by a person. */
 export interface WorkListener {
   changed: Watchers['changed'];
   learn: Estimates['learn'];
+  stopped(id: string, reason: string): void;
 }
 
 export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work {
@@ -170,6 +171,7 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
   function end(id: string, error: unknown): void {
     const refused = error instanceof ProblemError && error.faults[0]?.code.startsWith('store/');
     if (refused) troubles.set(id, error);
+    told.stopped(id, textOf(error));
     const finishedAt = new Date().toISOString();
     try {
       if (refused) move(id, 'pause', { reason: textOf(error) });

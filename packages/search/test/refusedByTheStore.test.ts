@@ -11,13 +11,16 @@ const expected = answer(request);
 
 test('on a full disk a search is paused with the reason, and goes on when there is room; nothing is lost', async () => {
   const queue = handQueue({ eager: true });
-  const full = await laboratory({ queue, store: { maximumBytes: 150_000 } });
+  const warnings: string[] = [];
+  const warn = (text: string) => warnings.push(text);
+  const full = await laboratory({ queue, warn, store: { maximumBytes: 150_000 } });
   const { id } = await full.searches.submit(request);
   await expect(full.searches.finished(id)).rejects.toThrow(refused('store/full'));
   const view = full.searches.view(id);
   expect(view.state).toBe('paused');
   expect(view.reason).toMatch(/cannot grow.*Make room on the disk/);
   expect(full.searches.list()[0]).toEqual(view);
+  expect(warnings).toEqual([`Search ${id} stands still: ${view.reason}`]);
 
   full.searches.resume(id);
   await expect(full.searches.finished(id)).rejects.toThrow(refused('store/full'));

@@ -33,7 +33,7 @@ export async function openParts(
     queue = redisQueue({ url: redisUrl, log });
     if (workers > 0) worker = redisWorker({ url: redisUrl, threadFile, threads: workers, log });
   }
-  const searches = await openSearches({ store, queue, maxPoints });
+  const searches = await openSearches({ store, queue, maxPoints, warn: (text) => log('warn', text) });
   const chargeSheets = openChargeSheets(store.chargeSheets);
   return {
     parts: {
