@@ -1,6 +1,5 @@
 import type { Readable } from 'node:stream';
-import { problem } from '@tiegel/contract/terms';
-import { grouped } from './inWords.ts';
+import { inDigits, problem } from '@tiegel/contract/terms';
 import { jsonText } from './jsonText.ts';
 import { refuseExisting, writeInto } from './writeInto.ts';
 
@@ -28,5 +27,5 @@ export async function asFile(
   const over = { overwrite: overwrite === true };
   refuseExisting(into, over);
   const bytes = await writeInto(into, await open(), over);
-  return json ? jsonText({ file: into, format, bytes }) : [`${into}: ${grouped(bytes)} bytes.\n`];
+  return json ? jsonText({ file: into, format, bytes }) : [`${into}: ${inDigits(bytes)} bytes.\n`];
 }

@@ -1,25 +1,26 @@
 import type { Candidate, ElementUse, SearchDistributions, SearchView, TradeOff } from '@tiegel/contract';
+import { inDigits } from '@tiegel/contract/terms';
 import { spacedComposition } from '@tiegel/elements';
 import { shareError } from '@tiegel/search';
-import { grouped, wrapped } from './inWords.ts';
+import { wrapped } from './inWords.ts';
 import { quantityColumn, shownValue } from './quantityColumn.ts';
 import { lineWidth, table } from './table.ts';
 
 const noneMeets = 'No kept candidate meets all of this: leave something out.\n';
 const meetingOf = ({ meeting, among }: Pick<ElementUse, 'meeting' | 'among'>) =>
-  `${grouped(meeting)} of ${grouped(among.kept)} kept candidates`;
+  `${inDigits(meeting)} of ${inDigits(among.kept)} kept candidates`;
 
 /** How often each element is in kept candidates, and in which amounts, for reading. */
 export function* elementUseText(view: SearchView, use: ElementUse): Generator<string> {
   yield `${wrapped(view.question)}\n\n`;
   if (use.meeting === 0) return yield noneMeets;
   yield `In ${meetingOf(use)}; amounts in at.%, behind each in how many.\n\n`;
-  const width = Math.max(...use.elements.map(({ candidates }) => grouped(candidates).length));
+  const width = Math.max(...use.elements.map(({ candidates }) => inDigits(candidates).length));
   for (const { symbol, candidates, amounts } of use.elements) {
     const share = percent(candidates, use.meeting).padStart(9);
-    const start = `${symbol.padEnd(4)}${grouped(candidates).padStart(width)}${share}  `;
+    const start = `${symbol.padEnd(4)}${inDigits(candidates).padStart(width)}${share}  `;
     const each = amounts.map(
-      (one) => `${Number(one.atomicPercent.toFixed(3))}\u00a0(${grouped(one.candidates)})`,
+      (one) => `${Number(one.atomicPercent.toFixed(3))}\u00a0(${inDigits(one.candidates)})`,
     );
     const lines = wrapped(each.join(', '), lineWidth - start.length).split('\n');
     yield `${`${start}${lines.join(`\n${' '.repeat(start.length)}`)}`.replaceAll('\u00a0', ' ').trimEnd()}\n`;
@@ -56,13 +57,13 @@ export function* distributionsText(view: SearchView, found: SearchDistributions)
         ...[from, to],
         grid && share(inside(grid), found.sample),
         passing && ofPassing > 0 ? share(inside(passing), ofPassing) : null,
-        grouped(inside(kept)),
+        inDigits(inside(kept)),
       ]),
     );
     yield `\n${quantity} ${head}\n${lines.join('\n')}\n`;
     if (grid === null) yield 'Worked out for kept candidates only.\n';
     else if (!found.exact && ofPassing > 0)
-      yield `${wrapped(`Passing: ${grouped(ofPassing)} of the sample; a share of them is known to ± ${points(ofPassing)} percentage points or better.`)}\n`;
+      yield `${wrapped(`Passing: ${inDigits(ofPassing)} of the sample; a share of them is known to ± ${points(ofPassing)} percentage points or better.`)}\n`;
   }
   yield `\nKept: ${meetingOf(found)}. Every bin with --json.\n`;
 }
@@ -72,9 +73,9 @@ function sampleInWords(
   { exact, sample, passed, error }: SearchDistributions,
 ): string {
   const met = `${(100 * passed).toFixed(2)} %`;
-  if (exact) return `All ${grouped(sample)} points of the grid; ${met} of them meet every limit.`;
+  if (exact) return `All ${inDigits(sample)} points of the grid; ${met} of them meet every limit.`;
   return (
-    `A sample: ${grouped(sample)} of the ${grouped(counts.points)} points of the grid, drawn at random. ` +
+    `A sample: ${inDigits(sample)} of the ${inDigits(counts.points)} points of the grid, drawn at random. ` +
     `${met} ± ${(100 * error).toFixed(2)} % of the points meet every limit; ` +
     `a share of the grid is known to ± ${points(sample)} percentage points or better (95 %).`
   );
@@ -90,7 +91,7 @@ export function* frontText(
   yield `${wrapped(view.question)}\n\n`;
   if (items.length === 0) return yield noneMeets;
   const wishes = quantities.map((id, place) => `${id} ${prefer[place]}`).join(', ');
-  yield `${wrapped(`${grouped(items.length)} best compromises (${wishes}) among ${meetingOf(front)}: the front of what was kept, not of all that passed.`)}\n\n`;
+  yield `${wrapped(`${inDigits(items.length)} best compromises (${wishes}) among ${meetingOf(front)}: the front of what was kept, not of all that passed.`)}\n\n`;
   yield `${table(
     [
       { head: 'rank' },
@@ -102,7 +103,7 @@ export function* frontText(
       String(rank),
       spacedComposition(candidateAt(rank).composition),
       ...quantities.map((id, place) => shownValue(id, values[place], view.moreQuantities)),
-      grouped(alike),
+      inDigits(alike),
     ]),
   ).join('\n')}\n`;
 }

@@ -9,11 +9,6 @@ export function durationInWords(seconds: number): string {
   return `${Math.round(seconds / 86_400)} days`;
 }
 
-/** A whole number with its thousands apart. */
-export function grouped(number: number): string {
-  return number.toLocaleString('en');
-}
-
 /** A long sentence in lines of at most `width` characters, broken between words. */
 export function wrapped(sentence: string, width = lineWidth): string {
   const lines: string[] = [''];

@@ -1,7 +1,8 @@
 import type { Candidate, CandidatePage, SearchView } from '@tiegel/contract';
+import { inDigits } from '@tiegel/contract/terms';
 import { spacedComposition } from '@tiegel/elements';
 import type { SystemKnown, systemsExplored } from '@tiegel/search/laboratory';
-import { grouped, wrapped } from './inWords.ts';
+import { wrapped } from './inWords.ts';
 import { candidateTable } from './searchText.ts';
 import { table } from './table.ts';
 
@@ -18,7 +19,7 @@ export function* searchesText(all: readonly SearchView[]): Generator<string> {
     id,
     createdAt.slice(0, 16).replace('T', ' '),
     state,
-    grouped(kept),
+    inDigits(kept),
     short(name === '' ? question : name),
   ]);
   yield `${table(
@@ -37,11 +38,11 @@ export function* searchesText(all: readonly SearchView[]): Generator<string> {
 export function* candidatesText(view: SearchView, { items, among }: CandidatePage): Generator<string> {
   yield `${wrapped(view.question)}\n\n`;
   if (items.length === 0) {
-    yield `None of the ${grouped(among.kept)} kept candidates meets all of this: leave something out.\n`;
+    yield `None of the ${inDigits(among.kept)} kept candidates meets all of this: leave something out.\n`;
     return;
   }
   yield `${candidateTable(view, items, view.prices).join('\n')}\n`;
-  yield `\n${grouped(items.length)} of ${grouped(among.kept)} kept; every value with --json.\n`;
+  yield `\n${inDigits(items.length)} of ${inDigits(among.kept)} kept; every value with --json.\n`;
   if (view.prices?.invented) yield `Prices of ${view.prices.date}, invented for demonstration.\n`;
 }
 
@@ -52,13 +53,13 @@ export function* systemsText(
   explored: Explored,
 ): Generator<string> {
   yield `${wrapped(view.question)}\n\n`;
-  const known = `${grouped(explored.keptExplored)} of them have a published alloy, one of your own or a melt`;
-  yield `${grouped(explored.kept)} of ${grouped(explored.systems)} systems have kept candidates; ${known}.\n`;
+  const known = `${inDigits(explored.keptExplored)} of them have a published alloy, one of your own or a melt`;
+  yield `${inDigits(explored.kept)} of ${inDigits(explored.systems)} systems have kept candidates; ${known}.\n`;
   const rows = items.map(({ system, kept, best, published, melts, own }) => [
     String(best.rank),
     system,
     spacedComposition(best.composition),
-    grouped(kept),
+    inDigits(kept),
     String(published?.alloys ?? 0),
     String(own),
     String(melts),

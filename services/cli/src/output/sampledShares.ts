@@ -1,5 +1,5 @@
 import type { Distributions } from '@tiegel/contract';
-import { grouped } from './inWords.ts';
+import { inDigits } from '@tiegel/contract/terms';
 
 /** What each limit leaves of a grid, a line each: counted in a sample, and said to be, or in all points of a small grid. */
 export function* sampledShares(
@@ -7,7 +7,7 @@ export function* sampledShares(
   limitsInWords: readonly string[],
 ): Generator<string> {
   if (limits.length === 0) return;
-  const of = sample === points ? 'the points' : `${grouped(sample)} points drawn at random`;
+  const of = sample === points ? 'the points' : `${inDigits(sample)} points drawn at random`;
   yield `Of ${of} each limit is met by\n`;
   for (const [place, { share }] of limits.entries()) yield `  ${limitsInWords[place]}: ${percent(share)}\n`;
   const within = error === 0 ? '' : ` ± ${percent(error)}`;

@@ -1,7 +1,8 @@
 import type { Candidate, SearchView } from '@tiegel/contract';
+import { inDigits } from '@tiegel/contract/terms';
 import { type PriceList, spacedComposition } from '@tiegel/elements';
 import { boundsOf } from './boundsOf.ts';
-import { grouped, wrapped } from './inWords.ts';
+import { wrapped } from './inWords.ts';
 import { quantityColumn, shownValue } from './quantityColumn.ts';
 import { lineWidth, table } from './table.ts';
 
@@ -11,12 +12,12 @@ const shownCandidates = 20;
 export function* searchText(view: SearchView, candidates: Iterable<Candidate>): Generator<string> {
   const { counts, kept, prices } = view;
   yield `${wrapped(view.question)}\n\n`;
-  const systems = `${grouped(counts.systems)} systems, ${grouped(counts.points)} points`;
-  yield `${systems}, ${counts.passed === null ? 'passes not counted (tally none)' : `${grouped(counts.passed)} meet every limit`}\n`;
+  const systems = `${inDigits(counts.systems)} systems, ${inDigits(counts.points)} points`;
+  yield `${systems}, ${counts.passed === null ? 'passes not counted (tally none)' : `${inDigits(counts.passed)} meet every limit`}\n`;
   yield* limitLines(view);
   const best = first(candidates, shownCandidates);
   if (best.length > 0) yield `\n${candidateTable(view, best, prices).join('\n')}\n`;
-  yield `\n${grouped(best.length)} of ${grouped(kept)} kept; all of them with --json.\n`;
+  yield `\n${inDigits(best.length)} of ${inDigits(kept)} kept; all of them with --json.\n`;
   yield `${secondsLine(view)}\n`;
   if (prices?.invented) yield `Prices of ${prices.date}, invented for demonstration.\n`;
 }
@@ -27,11 +28,11 @@ function* limitLines({ specification, counts }: SearchView): Generator<string> {
     yield '  passes of each limit by itself not counted (tally all)\n';
   }
   for (const [index, limit] of specification.limits.entries()) {
-    const passes = passedEach === null ? '' : `: ${grouped(passedEach[index] ?? 0)} pass`;
+    const passes = passedEach === null ? '' : `: ${inDigits(passedEach[index] ?? 0)} pass`;
     yield `  ${boundsOf(limit)}${passes}\n`;
   }
   for (const [quantity, points] of Object.entries(outside ?? {})) {
-    yield `  ${quantity} has no value at ${grouped(points)} points\n`;
+    yield `  ${quantity} has no value at ${inDigits(points)} points\n`;
   }
 }
 

@@ -1,6 +1,6 @@
 import type { SearchView } from '@tiegel/contract';
-import { hoursInWords, scheduleInWords } from '@tiegel/contract/terms';
-import { durationInWords, grouped, wrapped } from './inWords.ts';
+import { hoursInWords, inDigits, scheduleInWords } from '@tiegel/contract/terms';
+import { durationInWords, wrapped } from './inWords.ts';
 import { table } from './table.ts';
 
 /** What is left of a line for a name. */
@@ -38,7 +38,7 @@ export function* standingTexts(all: readonly SearchView[]): Generator<string> {
 /** One search as it stands, in a sentence or two. */
 export function* standingText(view: SearchView): Generator<string> {
   const { id, state, reason, progress } = view;
-  const done = `${doneOf(view)} of ${grouped(progress.total)} points done`;
+  const done = `${doneOf(view)} of ${inDigits(progress.total)} points done`;
   yield `${wrapped(`${id} is ${state}, ${done}.${reason === null ? '' : ` ${reason}`}`)}\n`;
 }
 

@@ -1,6 +1,7 @@
 import type { Limit } from '@tiegel/contract';
+import { inDigits } from '@tiegel/contract/terms';
 import { boundsOf } from '../output/boundsOf.ts';
-import { durationInWords, grouped, wrapped } from '../output/inWords.ts';
+import { durationInWords, wrapped } from '../output/inWords.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { sampledShares } from '../output/sampledShares.ts';
 import { standardOutput } from '../output/standardOutput.ts';
@@ -25,7 +26,7 @@ export async function countOnce(
     const distributions = searches.distributions({ specification: request, quantities: [] });
     const text = [
       `${wrapped(question)}\n`,
-      `${grouped(systems)} systems, ${grouped(points)} points${time}\n`,
+      `${inDigits(systems)} systems, ${inDigits(points)} points${time}\n`,
       ...sampledShares(distributions, limits.map(boundsOf)),
       ...(atMost ? [`${wrapped(leavesOut)}\n`] : []),
     ];

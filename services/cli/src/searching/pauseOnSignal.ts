@@ -1,5 +1,5 @@
+import { inDigits } from '@tiegel/contract/terms';
 import type { Searches } from '@tiegel/search';
-import { grouped } from '../output/inWords.ts';
 import { tellFaults } from '../output/tellFaults.ts';
 
 const signals = ['SIGINT', 'SIGTERM'] as const;
@@ -22,7 +22,7 @@ export function pauseOnSignal(searches: Searches, id: string, { database, clear 
       clear();
       const ofIt = `${id} --database ${database}`;
       console.error(
-        `The search ${id} is paused: ${grouped(points)} of ${grouped(total)} points are kept in ${database}.\n` +
+        `The search ${id} is paused: ${inDigits(points)} of ${inDigits(total)} points are kept in ${database}.\n` +
           `  Go on with "searches resume ${ofIt}", or end it for good with "searches cancel ${ofIt}".`,
       );
     } catch (error) {

@@ -156,14 +156,13 @@ function competitors({ alloys }: Told): CompareRow[] {
 function quantityRows({ alloys, quantities, typical, currency }: Told): CompareRow[] {
   return quantities.map((quantity) => {
     const { id, name, symbol, unit, decimals } = quantity;
-    const values = alloys.map(({ values: all, explanation }) =>
-      isGroundless(quantity, explanation) ? null : (all[id] ?? null),
-    );
+    const groundless = alloys.map(({ explanation }) => isGroundless(quantity, explanation));
+    const values = alloys.map((alloy, place) => (groundless[place] ? null : (alloy.values[id] ?? null)));
     return {
       ...{ id, name, symbol, unit: unitText(unit, currency), numeric: true },
       cells: values.map((value, place) => ({
         value,
-        text: isGroundless(quantity, alloys[place]!.explanation) ? 'no basis' : formatNumber(value, decimals),
+        text: groundless[place] ? 'no basis' : formatNumber(value, decimals),
       })),
       difference: differenceOf(values, typical?.[id] ?? null),
     };
