@@ -153,7 +153,7 @@ function* tables(
       yield `${from + place + 1}: ${spacedComposition(composition)} at.%\n`;
     }
     yield `${lines.join('\n')}\n`;
-    yield* marksInWords(lines, abreast, from);
+    yield* marksInWords(lines, abreast, asked, from);
     yield '\n';
     from += abreast.length;
   }
@@ -190,7 +190,7 @@ function valueTable(
     quantity.name,
     unitOf(quantity, prices),
     ...abreast.map((one) =>
-      marked(quantity.id, shownValue(quantity.id, one.quantities[quantity.id], asked), one),
+      marked(quantity, shownValue(quantity.id, one.quantities[quantity.id], asked), one),
     ),
   ]);
   return table(columns, rows);

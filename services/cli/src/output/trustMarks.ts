@@ -1,5 +1,5 @@
 import type { Phase } from '@tiegel/insight';
-import type { QuantityValues, Strength, StrengthRecord } from '@tiegel/screening';
+import type { Quantity, QuantityValues, Strength, StrengthRecord } from '@tiegel/screening';
 import { wrapped } from './inWords.ts';
 
 /** The values of an alloy, with what tells how far to trust some of them. */
@@ -14,16 +14,17 @@ const OUTSIDE = '†';
 const AT_LEAST = '≥ ';
 
 /** A far alloy has a value all the same, which says nothing. */
-const withoutBasis = ({ quantities, phase }: Pick<Trusted, 'quantities' | 'phase'>) =>
-  phase.basis === 'none' && (quantities.singlePhaseEstimate ?? null) !== null;
+const isGroundless = ({ id, basis }: Quantity, { quantities, phase }: Trusted): boolean =>
+  basis !== undefined && phase.basis === 'none' && (quantities[id] ?? null) !== null;
 
 /**
  * A value as the table shows it, with its mark: an estimate without a basis not at all, a strength by
  * whether the alloy is of the kind that its model was tested on.
  */
-export function marked(id: string, shown: string | null, one: Trusted): string | null {
+export function marked(quantity: Quantity, shown: string | null, one: Trusted): string | null {
+  const { id } = quantity;
   const { strength } = one;
-  if (id === 'singlePhaseEstimate' && withoutBasis(one)) return `–${NO_BASIS}`;
+  if (isGroundless(quantity, one)) return `–${NO_BASIS}`;
   if (id === 'yieldStrengthFcc') return ofStrength(shown, strength.fcc);
   if (id === 'yieldStrengthBcc') return ofStrength(shown, strength.bcc);
   return shown;
@@ -36,15 +37,19 @@ function ofStrength(shown: string | null, { domain }: Strength): string | null {
 
 /**
  * What the marks that stand in the lines of a table mean.
+ * @param asked the quantities of the table
  * @param from how many alloys stand in tables before this one
  */
 export function* marksInWords(
   lines: readonly string[],
   all: readonly Trusted[],
+  asked: readonly Quantity[],
   from: number,
 ): Generator<string> {
   const distances = all.flatMap((one, place) =>
-    withoutBasis(one) ? [`${(100 * one.phase.nearestDistance).toFixed(0)} % away (${from + place + 1})`] : [],
+    asked.some((quantity) => isGroundless(quantity, one))
+      ? [`${(100 * one.phase.nearestDistance).toFixed(0)} % away (${from + place + 1})`]
+      : [],
   );
   const has = (mark: string) => lines.some((line) => line.includes(mark));
   if (distances.length > 0)
