@@ -1,16 +1,16 @@
 import type { Plan } from '@tiegel/contract';
 import { printedUnit } from '@tiegel/contract/terms';
 import { lateQuantities } from '@tiegel/insight/late';
-import { quantityFinder } from '@tiegel/screening';
-import { ownOf } from './namedIn.ts';
+import { quantities } from '@tiegel/screening';
 
 /** What must be said before a search by a quantity that means nothing of some alloys: they are counted and ranked all the same. */
-export function groundNotices(plan: Pick<Plan, 'specification' | 'columns'>): string[] {
-  const { limits, rank, front = [], keptOnly = [] } = plan.specification;
-  const quantityOf = quantityFinder(ownOf(plan));
-  const asked = new Set([...limits, ...rank, ...front].map(({ quantity }) => quantity));
-  return [...asked].flatMap((id) => {
-    const { name, basis } = quantityOf(id);
+export function groundNotices({ specification }: Pick<Plan, 'specification'>): string[] {
+  const { limits, rank, front = [], keptOnly = [], lets = {} } = specification;
+  const asked = [...limits, ...rank, ...front].map(({ quantity }) => quantity);
+  const words = Object.values(lets).flatMap((formula) => formula.match(/\w+/g) ?? []);
+  const named = new Set([...asked, ...words]);
+  return quantities.flatMap(({ id, name, basis }) => {
+    if (!named.has(id)) return [];
     const late = basis && lateQuantities.find((one) => one.id === basis.quantity);
     if (!late) return [];
     if (keptOnly.some(({ quantity, max }) => quantity === late.id && max !== undefined && max <= basis.max))

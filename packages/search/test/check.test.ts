@@ -150,6 +150,9 @@ test('a ranking by the phase estimate says where that means nothing, unless such
       /^Estimate of one solid solution means nothing of alloys whose distance to nearest published alloy is above 0\.22, and/,
     ),
   ]);
+  const merit = { lets: { merit: 'singlePhaseEstimate - density/20' } };
+  const byMerit = question({ ...merit, rank: [{ quantity: 'merit', prefer: 'high' }] });
+  expect(checkSearch(byMerit, { prices: demoPrices }, 1e9).notices).toEqual(notices);
   const narrowed = { ...asked, keptOnly: [{ quantity: 'nearestDistance', max: 0.22 }] };
   expect(checkSearch(narrowed, { prices: demoPrices }, 1e9).notices).toEqual([]);
 });
