@@ -7,115 +7,115 @@ export const trainedPhaseReport: PhaseReport = {
  "draws": 20,
  "baseRate": 0.374194,
  "scores": {
-  "auc": 0.756028,
-  "logLoss": 0.573236,
-  "brier": 0.194386,
-  "brierSkill": 0.169905,
-  "calibrationError": 0.0634603,
-  "balancedAccuracy": 0.664077,
-  "fourClassAccuracy": 0.618065,
-  "fccAgainstBcc": 0.944828,
-  "conformalCoverage": 0.803226,
-  "conformalSize": 1.48919
+  "auc": 0.801922,
+  "logLoss": 0.525148,
+  "brier": 0.174243,
+  "brierSkill": 0.255922,
+  "calibrationError": 0.0550087,
+  "balancedAccuracy": 0.698251,
+  "fourClassAccuracy": 0.644032,
+  "fccAgainstBcc": 0.940517,
+  "conformalCoverage": 0.808226,
+  "conformalSize": 1.49516
  },
  "firstDraw": {
-  "auc": 0.75982,
-  "logLoss": 0.573065,
-  "brier": 0.194048,
-  "brierSkill": 0.171346,
-  "calibrationError": 0.0668367,
-  "balancedAccuracy": 0.66326,
-  "fourClassAccuracy": 0.606452,
+  "auc": 0.800391,
+  "logLoss": 0.528348,
+  "brier": 0.175645,
+  "brierSkill": 0.249934,
+  "calibrationError": 0.0592687,
+  "balancedAccuracy": 0.695076,
+  "fourClassAccuracy": 0.645161,
   "fccAgainstBcc": 0.931034,
   "conformalCoverage": 0.809677,
-  "conformalSize": 1.5
+  "conformalSize": 1.49355
  },
- "likelyFrom": 0.287389,
- "aucSpread": 0.0140033,
+ "likelyFrom": 0.256211,
+ "aucSpread": 0.00719344,
  "intervals": {
   "auc": [
-   0.697213,
-   0.825227
+   0.742043,
+   0.860989
   ],
   "brierSkill": [
-   0.0771287,
-   0.26791
+   0.159433,
+   0.350207
   ],
   "balancedAccuracy": [
-   0.607554,
-   0.742644
+   0.627844,
+   0.768946
   ]
  },
  "reliability": [
   {
    "from": 0,
    "to": 0.1,
-   "count": 15.7,
-   "said": 0.0508632,
-   "happened": 0.0636943
+   "count": 21.85,
+   "said": 0.0436246,
+   "happened": 0.0480549
   },
   {
    "from": 0.1,
    "to": 0.2,
-   "count": 19.85,
-   "said": 0.155033,
-   "happened": 0.093199
+   "count": 37.75,
+   "said": 0.160305,
+   "happened": 0.0860927
   },
   {
    "from": 0.2,
    "to": 0.3,
-   "count": 83.25,
-   "said": 0.254433,
-   "happened": 0.18018
+   "count": 60,
+   "said": 0.248351,
+   "happened": 0.199167
   },
   {
    "from": 0.3,
    "to": 0.4,
-   "count": 56.65,
-   "said": 0.348179,
-   "happened": 0.358341
+   "count": 60,
+   "said": 0.351507,
+   "happened": 0.291667
   },
   {
    "from": 0.4,
    "to": 0.5,
-   "count": 45.35,
-   "said": 0.448106,
-   "happened": 0.455347
+   "count": 42.3,
+   "said": 0.444673,
+   "happened": 0.484634
   },
   {
    "from": 0.5,
    "to": 0.6,
-   "count": 29.5,
-   "said": 0.547294,
-   "happened": 0.571186
+   "count": 28.1,
+   "said": 0.546637,
+   "happened": 0.548043
   },
   {
    "from": 0.6,
    "to": 0.7,
-   "count": 27.9,
-   "said": 0.650556,
-   "happened": 0.639785
+   "count": 25.45,
+   "said": 0.643112,
+   "happened": 0.699411
   },
   {
    "from": 0.7,
    "to": 0.8,
-   "count": 19.75,
-   "said": 0.745133,
-   "happened": 0.75443
+   "count": 19.5,
+   "said": 0.746799,
+   "happened": 0.764103
   },
   {
    "from": 0.8,
    "to": 0.9,
-   "count": 10.55,
-   "said": 0.843246,
-   "happened": 0.668246
+   "count": 11.4,
+   "said": 0.844055,
+   "happened": 0.881579
   },
   {
    "from": 0.9,
    "to": 1,
-   "count": 1.5,
-   "said": 0.922906,
-   "happened": 0.366667
+   "count": 3.65,
+   "said": 0.931549,
+   "happened": 0.986301
   }
  ],
  "byDistance": [
@@ -123,29 +123,29 @@ export const trainedPhaseReport: PhaseReport = {
    "from": 0,
    "to": 0.1,
    "alloys": 136,
-   "auc": 0.708104,
-   "brierSkill": 0.0903269
+   "auc": 0.781497,
+   "brierSkill": 0.188141
   },
   {
    "from": 0.1,
    "to": 0.15,
    "alloys": 48,
-   "auc": 0.812121,
-   "brierSkill": 0.180106
+   "auc": 0.824242,
+   "brierSkill": 0.224166
   },
   {
    "from": 0.15,
    "to": 0.22,
    "alloys": 86,
-   "auc": 0.832251,
-   "brierSkill": 0.291197
+   "auc": 0.834416,
+   "brierSkill": 0.325211
   },
   {
    "from": 0.22,
    "to": 1,
    "alloys": 40,
-   "auc": 0.729167,
-   "brierSkill": 0.0902179
+   "auc": 0.8125,
+   "brierSkill": 0.268081
   }
  ]
 };

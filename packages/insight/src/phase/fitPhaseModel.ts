@@ -3,7 +3,7 @@ import { reportedEvidence } from './reportedEvidence.ts';
 import type { TrainingAlloy } from './trainingAlloys.ts';
 
 /** Shrinkage of the weights, for standardised features. */
-const PENALTY = 1;
+const PENALTY = 0.5;
 
 /** A fitted phase model: a multinomial logistic model in the standardised features. */
 export interface FittedPhaseModel {

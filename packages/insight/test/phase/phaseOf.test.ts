@@ -28,7 +28,7 @@ test('the same alloy written in another order or with another total has the same
   expect(phaseOf(doubled, facts).singleSolution).toBeCloseTo(singleSolution!, 9);
 });
 
-// Where the skill ends (0.22) is what the validation by distance found: science of this project.
+// How far enough alloys are known to say what it is worth (0.22) is what the validation by distance found: science of this project.
 test('far from every alloy of the training data there is no basis, and no number', () => {
   const far = phaseOf(parseAlloy('PtPd'), facts);
   expect(far).toMatchObject({

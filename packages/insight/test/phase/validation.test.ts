@@ -9,11 +9,11 @@ const draws = validatePhaseModel(alloys, [0]);
 
 /** What the estimate must reach on systems that it has not seen. */
 function expectSkill(scores: PhaseScores) {
-  expect(scores.auc).toBeGreaterThanOrEqual(0.69);
+  expect(scores.auc).toBeGreaterThanOrEqual(0.76);
   // More than this would be a leak between the folds rather than skill.
   expect(scores.auc).toBeLessThan(0.82);
-  expect(scores.logLoss).toBeLessThanOrEqual(0.62);
-  expect(scores.brierSkill).toBeGreaterThanOrEqual(0.1);
+  expect(scores.logLoss).toBeLessThanOrEqual(0.56);
+  expect(scores.brierSkill).toBeGreaterThanOrEqual(0.2);
   expect(scores.fourClassAccuracy).toBeGreaterThanOrEqual(0.55);
   expect(scores.fccAgainstBcc).toBeGreaterThanOrEqual(0.9);
   expect(scores.conformalCoverage).toBeGreaterThanOrEqual(0.72);
@@ -52,11 +52,10 @@ test('the intervals hold the scores, and the best published rule lies below that
   }
 });
 
-test('beyond a distance of 0.22 there are few alloys and little skill, which is why there is no basis there', () => {
+test('beyond a distance of 0.22 there are few alloys, which is why there is no basis there, and nearer there is skill at every distance', () => {
   const [last] = trainedPhaseReport.byDistance.slice(-1);
   expect(last).toMatchObject({ from: 0.22, to: 1 });
   expect(last!.alloys).toBeLessThan(50);
-  expect(last!.brierSkill).toBeLessThan(0.1);
-  for (const { brierSkill } of trainedPhaseReport.byDistance.slice(1, -1))
+  for (const { brierSkill } of trainedPhaseReport.byDistance.slice(0, -1))
     expect(brierSkill).toBeGreaterThan(0.15);
 });

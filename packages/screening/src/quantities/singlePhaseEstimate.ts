@@ -3,10 +3,10 @@ import type { Quantity } from '../quantity.ts';
 
 /**
  * The probability that the alloy, as usually made, is one disordered fcc or bcc solution: a
- * multinomial logistic model in means and variances of element columns, entropy, mixing enthalpy
+ * multinomial logistic model in means of element columns, spreads of two, entropy, mixing enthalpy
  * and squared pair enthalpies, trained on published alloys (`npm run train`; models/phaseClasses.ts
  * has the form, packages/insight the validation). The log odds of a class are a polynomial of second
- * degree in the shares, and the entropy.
+ * degree in the shares, two roots of such, and the entropy.
  * @source ours; data: Borg et al., Sci. Data 7 (2020) 430
  */
 export const singlePhaseEstimate: Quantity = {
@@ -16,7 +16,7 @@ export const singlePhaseEstimate: Quantity = {
   unit: '',
   formula: singlePhaseProbability,
   notation:
-    'p₁ = p(fcc) + p(bcc), p(class) ∝ exp(a + Σ b φ), φ means and variances of element data, ΔS/R, ΔH, Σ cᵢcⱼ(4Hᵢⱼ)²',
+    'p₁ = p(fcc) + p(bcc), p(class) ∝ exp(a + Σ b φ), φ means and spreads of element data, ΔS/R, ΔH, Σ cᵢcⱼ(4Hᵢⱼ)²',
   meaning:
     'How often alloys like this one were reported as a single disordered fcc or bcc solution. It learnt from published alloys, as usually made.',
   range: { min: 0, max: 1 },
