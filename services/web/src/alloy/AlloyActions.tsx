@@ -33,7 +33,7 @@ export function AlloyActions({ alloy, onReplace }: AlloyActionsProps) {
           Replace an element
         </button>
       ) : null}
-      <AddToShortlist entry={text} search={search?.id ?? null} />
+      <AddToShortlist entries={[text]} search={search?.id ?? null} />
       <Link className="button" href={`/ask?like=${text}`}>
         Search near it
       </Link>

@@ -1,5 +1,6 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import type { Candidate } from '@tiegel/contract';
+import { formatComposition } from '@tiegel/elements';
 import { useRef } from 'react';
 import { Link } from 'wouter';
 import { ShareBar } from '../composition/ShareBar.tsx';
@@ -9,6 +10,8 @@ import { unitText } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import { Notation } from '../words/Notation.tsx';
 import { candidateAddress } from './candidateAddress.ts';
+import { MarkBox } from './MarkBox.tsx';
+import type { Marks } from './useMarks.ts';
 
 const quantitiesOnCard = 6;
 
@@ -18,6 +21,7 @@ interface CandidateCardsProps {
   columns: readonly ShownQuantity[];
   currency: string | undefined;
   shareDecimals: number;
+  marks: Marks;
   onEnd: () => void;
 }
 
@@ -28,6 +32,7 @@ export function CandidateCards({
   columns,
   currency,
   shareDecimals,
+  marks: { marked, turn },
   onEnd,
 }: CandidateCardsProps) {
   const list = useRef<HTMLOListElement>(null);
@@ -49,6 +54,11 @@ export function CandidateCards({
         return (
           <li key={index} ref={virtual.measureElement} data-index={index} className="candidate-card">
             <p className="row">
+              <MarkBox
+                composition={composition}
+                marked={marked.includes(formatComposition(composition))}
+                onMark={turn}
+              />
               <span className="quiet">
                 {formatCount(rank)}
                 {front ? ' ◇ on the Pareto front' : ''}

@@ -6,6 +6,7 @@ import { Shares } from '../composition/Shares.tsx';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import { candidateAddress } from './candidateAddress.ts';
+import { MarkBox } from './MarkBox.tsx';
 
 interface CandidateRowProps {
   searchId: string;
@@ -16,11 +17,16 @@ interface CandidateRowProps {
   shareDecimals: number;
   reachable: boolean;
   selected: boolean;
+  marked: boolean;
+  /** marks these compositions, or takes the marks away */
+  onMark: (texts: readonly string[]) => void;
 }
 
 /** One candidate as a row; the composition is the link to its page. */
 export const CandidateRow = memo(function CandidateRow(props: CandidateRowProps) {
   const { searchId, candidate, index, rowNumber, columns, shareDecimals, reachable, selected } = props;
+  const { marked, onMark } = props;
+  const tabIndex = reachable ? 0 : -1;
   return (
     <tr
       data-index={index}
@@ -28,22 +34,29 @@ export const CandidateRow = memo(function CandidateRow(props: CandidateRowProps)
       className={selected ? 'candidate candidate-selected' : 'candidate'}
     >
       <td className="number sticky-rank">
-        {candidate.front ? (
-          <span className="front-mark" title="On the Pareto front">
-            <span aria-hidden="true">◇</span>
-            <span className="unseen">On the Pareto front, </span>
+        <span className="rank-cell">
+          <MarkBox
+            composition={candidate.composition}
+            marked={marked}
+            onMark={onMark}
+            row={index}
+            tabIndex={tabIndex}
+          />
+          <span>
+            {candidate.front ? (
+              <span className="front-mark" title="On the Pareto front">
+                <span aria-hidden="true">◇</span>
+                <span className="unseen">On the Pareto front, </span>
+              </span>
+            ) : null}
+            {formatCount(candidate.rank)}
           </span>
-        ) : null}
-        {formatCount(candidate.rank)}
+        </span>
       </td>
       <th scope="row" className="sticky-composition">
         <span className="composition-cell">
           <ShareBar composition={candidate.composition} />
-          <Link
-            href={candidateAddress(searchId, candidate.composition)}
-            data-row={index}
-            tabIndex={reachable ? 0 : -1}
-          >
+          <Link href={candidateAddress(searchId, candidate.composition)} data-row={index} tabIndex={tabIndex}>
             <Shares composition={candidate.composition} decimals={shareDecimals} />
           </Link>
         </span>

@@ -1,10 +1,12 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import type { Candidate } from '@tiegel/contract';
-import { useEffect, useRef } from 'react';
+import { formatComposition } from '@tiegel/elements';
+import { useEffect, useMemo, useRef } from 'react';
 import type { ShownQuantity } from '../server/types.ts';
 import { CandidateRow } from './CandidateRow.tsx';
 import { ColumnHead } from './ColumnHead.tsx';
 import { rowsAsCsv } from './rowsAsCsv.ts';
+import type { Marks } from './useMarks.ts';
 import { useRowKeys } from './useRowKeys.ts';
 
 const rowHeight = 38;
@@ -25,6 +27,7 @@ interface CandidateTableProps {
   components: number;
   order: string;
   direction: 'asc' | 'desc';
+  marks: Marks;
   onOrder: (order: string, direction: 'asc' | 'desc') => void;
   /** called when the rows that are there come to their end */
   onEnd: () => void;
@@ -32,7 +35,7 @@ interface CandidateTableProps {
 
 /**
  * The candidates as a table of which only the visible rows are drawn. Arrows walk the rows, with
- * Shift they select, Enter opens a candidate, copying takes the selected rows as CSV.
+ * Shift they select, Space marks, Enter opens a candidate, copying takes the selected rows as CSV.
  */
 export function CandidateTable(props: CandidateTableProps) {
   const {
@@ -47,7 +50,9 @@ export function CandidateTable(props: CandidateTableProps) {
     components,
     order,
     direction,
+    marks: { marked, turn },
   } = props;
+  const isMarked = useMemo(() => new Set(marked), [marked]);
   const scroll = useRef<HTMLDivElement>(null);
   const virtual = useVirtualizer({
     count: rows.length,
@@ -65,6 +70,7 @@ export function CandidateTable(props: CandidateTableProps) {
     selection,
     rows,
     asCsv: (some) => rowsAsCsv(some, columns),
+    onSpace: (some) => turn(textsOf(some)),
     firstDrawn: first,
     scrollTo: (index) => virtual.scrollToIndex(index),
   });
@@ -115,6 +121,8 @@ export function CandidateTable(props: CandidateTableProps) {
                 shareDecimals={shareDecimals}
                 reachable={keys.reachable === index}
                 selected={keys.isSelected(index)}
+                marked={isMarked.has(formatComposition(rows[index]!.composition))}
+                onMark={turn}
               />
             ))}
             <Spacer height={virtual.getTotalSize() - (items.at(-1)?.end ?? 0)} />
@@ -128,6 +136,11 @@ export function CandidateTable(props: CandidateTableProps) {
             <button type="button" className="button-plain" onClick={keys.copy}>
               Copy as CSV
             </button>
+            <button type="button" className="button-plain" onClick={() => turn(textsOf(keys.selected))}>
+              {textsOf(keys.selected).every((text) => isMarked.has(text))
+                ? 'Take their marks away'
+                : 'Mark them'}
+            </button>
           </>
         ) : null}
         {keys.copied ? 'Copied.' : null}
@@ -135,6 +148,9 @@ export function CandidateTable(props: CandidateTableProps) {
     </>
   );
 }
+
+const textsOf = (rows: readonly Candidate[]): string[] =>
+  rows.map(({ composition }) => formatComposition(composition));
 
 /** Shares beyond this go to a second line, for which a row has room. */
 const sharesInLine = 6;

@@ -28,6 +28,7 @@ export const searchKeys: readonly Key[] = [
   { keys: 'Home, End', does: 'to the first and the last row that is there' },
   { keys: 'Enter', does: 'opens the candidate of the row' },
   { keys: 'Shift+↑, Shift+↓', does: 'select rows' },
+  { keys: 'Space', does: 'marks the row, or the selected rows, to compare them or put them on a shortlist' },
   { keys: 'Ctrl+C', does: 'copies the selected rows as CSV' },
   { keys: '←, ↑, →, ↓', does: 'in a figure: walk its points or bars' },
   { keys: 'Page up, Page down', does: 'in a scatter: to the better or the next rank' },

@@ -9,12 +9,12 @@ import './shortlist.css';
 import { useShortlist } from './useShortlist.ts';
 
 interface AddToShortlistProps {
-  /** canonical composition */
-  entry: string;
+  /** canonical compositions */
+  entries: readonly string[];
   search: string | null;
 }
 
-/** Puts an alloy on one of the shortlists. */
+/** Puts an alloy, or several, on one of the shortlists. */
 export function AddToShortlist(props: AddToShortlistProps) {
   return (
     <details className="short-add">
@@ -24,7 +24,7 @@ export function AddToShortlist(props: AddToShortlistProps) {
   );
 }
 
-function Choice({ entry, search }: AddToShortlistProps) {
+function Choice({ entries, search }: AddToShortlistProps) {
   const { data, error, refetch } = useQuery(shortlistsQuery);
   const [chosen, setChosen] = useState<string | null>(null);
   const [person] = usePerson();
@@ -52,7 +52,7 @@ function Choice({ entry, search }: AddToShortlistProps) {
             </option>
           ))}
         </select>
-        <AddButton list={list} entry={entry} search={search} disabled={person.trim() === ''} />
+        <AddButton list={list} entries={entries} search={search} disabled={person.trim() === ''} />
       </p>
     </div>
   );
@@ -60,30 +60,37 @@ function Choice({ entry, search }: AddToShortlistProps) {
 
 function AddButton({
   list,
-  entry,
+  entries,
   search,
   disabled,
 }: AddToShortlistProps & { list: string; disabled: boolean }) {
   const { list: state, act, unsent, refused } = useShortlist(list);
-  const there = state?.entries.some((one) => one.entry === entry && !one.removed.value) ?? false;
-  if (there) {
+  const standing = new Set(state?.entries.flatMap((one) => (one.removed.value ? [] : one.entry)));
+  const missing = entries.filter((entry) => !standing.has(entry));
+  if (missing.length === 0) {
     return (
       <span role="status">
-        {unsent > 0 ? 'On the list, not sent yet.' : 'On the list.'}{' '}
+        {entries.length === 1 ? 'On the list' : 'All on the list'}
+        {unsent > 0 ? ', not sent yet. ' : '. '}
         <Link href={`/shortlists/${list}`}>See the shortlist</Link>
       </span>
     );
   }
+  const add = missing.map(
+    (entry) => ({ kind: 'add', entry, ...(search === null ? {} : { search }) }) as const,
+  );
   return (
     <>
-      <button
-        type="button"
-        disabled={disabled || !state}
-        onClick={() => act({ kind: 'add', entry, ...(search === null ? {} : { search }) })}
-      >
-        Add it
+      <button type="button" disabled={disabled || !state} onClick={() => act(...add)}>
+        {addInWords(entries.length, missing.length)}
       </button>
       {refused ? <span role="alert">{refused.message}</span> : null}
     </>
   );
+}
+
+function addInWords(all: number, missing: number): string {
+  if (all === 1) return 'Add it';
+  if (missing === all) return `Add the ${all}`;
+  return `Add the ${missing === 1 ? 'one' : missing} that ${missing === 1 ? 'is' : 'are'} not there yet`;
 }

@@ -17,8 +17,8 @@ export function pendingChanges(id: string): readonly ShortlistChange[] {
   return read;
 }
 
-export function addPending(id: string, change: ShortlistChange): void {
-  keep(id, [...pendingChanges(id), change]);
+export function addPending(id: string, changes: readonly ShortlistChange[]): void {
+  keep(id, [...pendingChanges(id), ...changes]);
 }
 
 /** Takes away what the server has answered, by key. */

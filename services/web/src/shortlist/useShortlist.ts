@@ -16,7 +16,7 @@ export interface ShortlistState {
   /** why the list cannot be read, or the last change was refused */
   error: Error | null;
   refused: Error | null;
-  act(act: ShortlistAct): void;
+  act(...acts: readonly ShortlistAct[]): void;
   retry(): void;
 }
 
@@ -28,9 +28,12 @@ export function useShortlist(id: string): ShortlistState {
   return {
     list: data && merged(data, pending),
     ...{ unsent: pending.length, error, refused },
-    act(act) {
+    act(...acts) {
       const seen = data?.sequence ?? 0;
-      addPending(id, { key: randomKey(), by, seen, act });
+      addPending(
+        id,
+        acts.map((act) => ({ key: randomKey(), by, seen, act })),
+      );
     },
     retry: () => void refetch(),
   };

@@ -1,0 +1,27 @@
+import { formatComposition, spacedComposition } from '@tiegel/elements';
+import type { Amounts } from '../server/alloyTypes.ts';
+
+interface MarkBoxProps {
+  composition: Amounts;
+  marked: boolean;
+  onMark: (texts: readonly string[]) => void;
+  /** in a table: the row that arrow keys go on from */
+  row?: number;
+  tabIndex?: number;
+}
+
+/** The box that marks a candidate; what is around it takes the finger too. */
+export function MarkBox({ composition, marked, onMark, row, tabIndex }: MarkBoxProps) {
+  return (
+    <label className="mark-box">
+      <input
+        type="checkbox"
+        aria-label={`Mark ${spacedComposition(composition)}`}
+        checked={marked}
+        data-row={row}
+        tabIndex={tabIndex}
+        onChange={() => onMark([formatComposition(composition)])}
+      />
+    </label>
+  );
+}

@@ -1,0 +1,118 @@
+import type { SearchView } from '@tiegel/contract';
+import { parseAlloy, spacedComposition } from '@tiegel/elements';
+import { Link } from 'wouter';
+import { compareAddress } from '../compare/compareAddress.ts';
+import { mostCompared } from '../compare/compareList.ts';
+import { Shares } from '../composition/Shares.tsx';
+import { shareDecimals } from '../composition/shareDecimals.ts';
+import { useNarrow } from '../frame/useNarrow.ts';
+import { formatCount } from '../numbers/formatNumber.ts';
+import { AddToShortlist } from '../shortlist/AddToShortlist.tsx';
+import { candidateAddress } from './candidateAddress.ts';
+import { mostMarked } from './marks.ts';
+import type { Marks } from './useMarks.ts';
+
+interface MarkedProps {
+  search: SearchView;
+  marks: Marks;
+}
+
+/** How many candidates are marked, which, and what can be done with them together. */
+export function Marked({ search, marks }: MarkedProps) {
+  const { marked, refused, cleared, clear, bringBack } = marks;
+  return (
+    <section className={marked.length > 0 ? 'marked marked-some' : 'marked'} aria-label="Marked candidates">
+      <p role="status" className={marked.length === 0 ? 'unseen' : undefined}>
+        {marked.length === 0 ? 'None marked' : `${formatCount(marked.length)} marked`}
+      </p>
+      {marked.length === 0 ? (
+        <NoneMarked cleared={cleared} onBringBack={bringBack} />
+      ) : (
+        <>
+          <CompareMarked search={search} marked={marked} />
+          <button type="button" className="button-plain" onClick={clear}>
+            Clear the marks
+          </button>
+          <MarkedList search={search} marks={marks} />
+          <AddToShortlist entries={marked} search={search.id} />
+        </>
+      )}
+      {refused === null ? null : (
+        <p role="alert" className="fault">
+          {mostMarked} candidates are as many as can be marked, and these would make {formatCount(refused)}:
+          none of them was marked. Mark fewer, or narrow them down by a filter.
+        </p>
+      )}
+    </section>
+  );
+}
+
+function NoneMarked({ cleared, onBringBack }: { cleared: readonly string[]; onBringBack: () => void }) {
+  const narrow = useNarrow();
+  if (cleared.length > 0) {
+    return (
+      <p className="row">
+        The marks are cleared.
+        <button type="button" className="button-plain" onClick={onBringBack}>
+          Bring {cleared.length === 1 ? 'the one' : `the ${formatCount(cleared.length)}`} back
+        </button>
+      </p>
+    );
+  }
+  return (
+    <p className="quiet">
+      Mark candidates{narrow ? '' : ' by their boxes, or by Space on a row,'} to compare them or to put them
+      on a shortlist.
+    </p>
+  );
+}
+
+/** Which candidates are marked: also those that a filter or the order keeps out of sight. */
+function MarkedList({ search, marks: { marked, turn } }: MarkedProps) {
+  return (
+    <details className="marked-list">
+      <summary>Show what is marked</summary>
+      <ul>
+        {marked.map((text) => {
+          const composition = parseAlloy(text);
+          return (
+            <li key={text}>
+              <Link href={candidateAddress(search.id, composition)}>
+                <Shares composition={composition} decimals={shareDecimals(search.specification.fractions)} />
+              </Link>
+              <button
+                type="button"
+                className="button-plain"
+                aria-label={`Take the mark of ${spacedComposition(composition)} away`}
+                onClick={() => turn([text])}
+              >
+                ×
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </details>
+  );
+}
+
+function CompareMarked({ search, marked }: { search: SearchView; marked: readonly string[] }) {
+  const { id, specification } = search;
+  if (marked.length === 1) return <span className="quiet">Mark one more to compare.</span>;
+  if (marked.length > mostCompared) {
+    return (
+      <span className="quiet">
+        {mostCompared} are as many as can be compared: take{' '}
+        {marked.length === mostCompared + 1
+          ? 'one mark'
+          : `${formatCount(marked.length - mostCompared)} marks`}{' '}
+        away.
+      </span>
+    );
+  }
+  return (
+    <Link className="button" href={compareAddress(marked, specification.conditions ?? {}, id)}>
+      Compare the {marked.length}
+    </Link>
+  );
+}

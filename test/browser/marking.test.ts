@@ -1,0 +1,139 @@
+import type { SearchView, Shortlist } from '@tiegel/contract';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { axeOf } from './axeOf.ts';
+import { focusedName } from './byKeyboard.ts';
+import { eventually, openSite, type Site, textOf } from './site.ts';
+
+let site: Site;
+let search: SearchView;
+beforeAll(async () => {
+  site = await openSite();
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  search = await site.finish({ ...specification, limits: [], keep: 400 });
+});
+afterAll(() => site?.close());
+
+const boxes = (page: Page) => page.getByRole('checkbox', { name: /^Mark / });
+const marked = (page: Page) => page.getByRole('region', { name: 'Marked candidates' });
+const count = (page: Page) => textOf(marked(page).getByRole('status').first());
+
+test('rows are marked by keyboard, and the marked ones compared: Back brings the marks', async () => {
+  const { page, wrongs } = await site.visit(`/searches/${search.id}`);
+  await boxes(page).first().waitFor();
+  await page.locator('.candidates tbody a').first().focus();
+  await page.keyboard.press('Space');
+  await eventually(() => count(page)).toBe('1 marked');
+  expect(await textOf(marked(page))).toContain('Mark one more to compare.');
+  // The box is one Tab before the row's link, and arrows go on from it.
+  await page.keyboard.press('Shift+Tab');
+  expect(await focusedName(page)).toMatch(/^Mark /);
+  await page.keyboard.press('Space');
+  await eventually(() => count(page)).toBe('None marked');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Shift+ArrowDown');
+  await page.keyboard.press('Space');
+  await eventually(() => count(page)).toBe('2 marked');
+  expect(await boxes(page).evaluateAll((all) => all.map((one) => 'checked' in one && one.checked))).toEqual(
+    await boxes(page).evaluateAll((all) => all.map((_, at) => at === 1 || at === 2)),
+  );
+  await marked(page).getByRole('link', { name: 'Compare the 2' }).press('Enter');
+  await page.waitForURL(new RegExp(`/compare\\?.*search=${search.id}`));
+  await eventually(() => page.locator('.compare-alloy').count()).toBe(2);
+  await page.goBack();
+  await eventually(() => count(page)).toBe('2 marked');
+  expect(wrongs).toEqual([]);
+});
+
+test('marks survive another order, a filter that leaves nothing, far rows, another view and a reload', async () => {
+  const { page } = await site.visit(`/searches/${search.id}`);
+  await boxes(page).first().check();
+  await page.getByRole('button', { name: /Density/ }).click();
+  await page.waitForURL(/order=density/);
+  await eventually(() => count(page)).toBe('1 marked');
+  await page.locator('.table-scroll').evaluate((element) => element.scrollTo(0, 150 * 38));
+  await page.locator('tr[data-index="150"]').getByRole('checkbox').check();
+  await page.goto(`${site.url}/searches/${search.id}?max.density=0.1`);
+  await page.getByText('None of the kept candidates meets these filters.').waitFor();
+  expect(await count(page)).toBe('2 marked');
+  await page.getByRole('link', { name: 'Distributions' }).click();
+  await page.getByRole('link', { name: 'Table' }).click();
+  await page.reload();
+  await eventually(() => count(page)).toBe('2 marked');
+  // Also one out of sight can be told and taken away.
+  await marked(page).getByText('Show what is marked').click();
+  await marked(page)
+    .getByRole('button', { name: /^Take the mark of / })
+    .first()
+    .click();
+  await eventually(() => count(page)).toBe('1 marked');
+  await marked(page).getByRole('button', { name: 'Clear the marks' }).click();
+  await eventually(() => count(page)).toBe('None marked');
+  await page.getByRole('button', { name: 'Bring the one back' }).click();
+  await eventually(() => count(page)).toBe('1 marked');
+});
+
+test('more than a comparison takes are told how many to take away, and go on a shortlist in one go', async () => {
+  const { id } = await site.api<Shortlist>('/shortlists', { name: 'Cold impeller', by: 'Ana' });
+  const { page, wrongs } = await site.visit(`/searches/${search.id}`);
+  for (const at of [0, 1, 2, 3, 4, 5, 6, 7]) await boxes(page).nth(at).check();
+  await marked(page).getByText('6 are as many as can be compared: take 2 marks away.').waitFor();
+  expect(
+    await marked(page)
+      .getByRole('link', { name: /^Compare/ })
+      .count(),
+  ).toBe(0);
+  await marked(page).getByText('Add to a shortlist').click();
+  await page.getByLabel('Your name').fill('Ben');
+  await page.getByRole('button', { name: 'Add the 8', exact: true }).click();
+  await page.getByText('All on the list').waitFor();
+  const entries = async () => (await site.api<Shortlist>(`/shortlists/${id}`)).entries;
+  await eventually(async () => (await entries()).map((one) => [one.addedBy, one.search])).toEqual(
+    Array.from({ length: 8 }, () => ['Ben', search.id]),
+  );
+  await boxes(page).nth(8).check();
+  await page.getByRole('button', { name: 'Add the one that is not there yet' }).click();
+  await eventually(async () => (await entries()).length).toBe(9);
+  expect(wrongs).toEqual([]);
+});
+
+test('a range of rows is marked at once; more than can be marked are refused with the number', async () => {
+  const { page } = await site.visit(`/searches/${search.id}`);
+  const row = (index: number) => page.locator(`tr[data-index="${index}"] td`).nth(2);
+  await row(0).click();
+  await row(3).click({ modifiers: ['Shift'] });
+  await page.getByRole('button', { name: 'Mark them' }).click();
+  await eventually(() => count(page)).toBe('4 marked');
+  await page.getByRole('button', { name: 'Take their marks away' }).click();
+  await eventually(() => count(page)).toBe('None marked');
+  await page.locator('.table-scroll').evaluate((element) => element.scrollTo(0, 120 * 38));
+  await row(120).click({ modifiers: ['Shift'] });
+  await page.getByText('121 rows selected.').waitFor();
+  await page.getByRole('button', { name: 'Mark them' }).click();
+  await marked(page).getByRole('alert').getByText('these would make 121').waitFor();
+  expect(await count(page)).toBe('None marked');
+});
+
+test.each(['light', 'dark'] as const)(
+  'no finding of the accessibility checker with marks, %s',
+  async (colorScheme) => {
+    for (const width of [1440, 390]) {
+      const { page } = await site.visit(`/searches/${search.id}`, {
+        colorScheme,
+        viewport: { width, height: 900 },
+      });
+      await boxes(page).nth(1).check();
+      await boxes(page).nth(2).check();
+      await marked(page).getByText('Show what is marked').click();
+      await marked(page).getByText('Add to a shortlist').click();
+      const { violations } = await axeOf(page);
+      expect(violations.map(({ id }) => `${width}: ${id}`)).toEqual([]);
+      expect(await page.evaluate('document.documentElement.scrollWidth > window.innerWidth')).toBe(false);
+      // Far down the cards of a phone the marks are still in sight.
+      if (width < 400) {
+        await page.evaluate('window.scrollTo(0, 4000)');
+        await eventually(async () => (await marked(page).boundingBox())?.y).toBe(0);
+      }
+    }
+  },
+);
