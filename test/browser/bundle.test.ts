@@ -36,6 +36,15 @@ test('no script of the first page makes a schema: to make one tries to generate 
   expect(scripts.filter((text) => /\bjitless\b/.test(text))).toEqual([]);
 });
 
+test('the first style sheet is the one that orders the layers, or what is printed loses to what is on the screen', () => {
+  const page = readFileSync(join(dist, 'index.html'), 'utf8');
+  const [, first] = /<link rel="stylesheet"[^>]*"\/(assets\/[^"]+\.css)"/.exec(page)!;
+  const layers = [...readFileSync(join(dist, first!), 'utf8').matchAll(/@layer (\w+)\{/g)].map(
+    ([, name]) => name,
+  );
+  expect([...new Set(layers)]).toEqual(['tokens', 'ground', 'parts', 'pages', 'print', 'always']);
+});
+
 test('style sheets name no file of another host', () => {
   const sheets = read('.css');
   expect(sheets.length).toBeGreaterThan(0);

@@ -1,16 +1,20 @@
 import type { SearchView } from '@tiegel/contract';
 import { parseAlloy, spacedComposition } from '@tiegel/elements';
+import { Suspense } from 'react';
 import { Link } from 'wouter';
 import { compareAddress } from '../compare/compareAddress.ts';
 import { mostCompared } from '../compare/compareList.ts';
 import { Shares } from '../composition/Shares.tsx';
 import { shareDecimals } from '../composition/shareDecimals.ts';
+import { latePart } from '../frame/latePart.tsx';
 import { useNarrow } from '../frame/useNarrow.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
-import { AddToShortlist } from '../shortlist/AddToShortlist.tsx';
 import { candidateAddress } from './candidateAddress.ts';
 import { mostMarked } from './marks.ts';
 import type { Marks } from './useMarks.ts';
+
+// The first page does without shortlists.
+const AddToShortlist = latePart(async () => (await import('../shortlist/AddToShortlist.tsx')).AddToShortlist);
 
 interface MarkedProps {
   search: SearchView;
@@ -34,7 +38,9 @@ export function Marked({ search, marks }: MarkedProps) {
             Clear the marks
           </button>
           <MarkedList search={search} marks={marks} />
-          <AddToShortlist entries={marked} search={search.id} />
+          <Suspense fallback={<span className="quiet">Add to a shortlist</span>}>
+            <AddToShortlist entries={marked} search={search.id} />
+          </Suspense>
         </>
       )}
       {refused === null ? null : (
