@@ -43,6 +43,27 @@ test('what differs is told by words and signs, judged by how much published allo
   expect(new URL(page.url()).search).toContain('only=different');
 });
 
+test('every published rule of the page of an alloy is compared, in the same words, also those for a second phase', async () => {
+  // VEC of AlCoCrFeNi by hand: 36/5, inside 6.88 to 7.84; NbMoTaW has neither Cr nor V.
+  const { page } = await site.visit('/compare?alloy=AlCoCrFeNi&alloy=NbMoTaW');
+  const rules = page.locator('.compare-table tr', {
+    hasText: /\d{4}.*\((right:|not tested)|Usual definition/,
+  });
+  const rule = (name: string) => page.locator('.compare-table tr', { hasText: name }).first();
+  await eventually(() => textOf(rule('Tsai et al. 2013'))).toMatch(
+    /a σ phase after annealing \(not tested\)\s*× expects a σ phase after annealing\s*– of other alloys/,
+  );
+  expect(await textOf(rule('Yurchenko et al. 2017'))).toMatch(/expects? a Laves phase/);
+  const compared = await rules.count();
+  const words = (await rule('Tsai et al. 2013').locator('td').allTextContents()).slice(0, 2);
+  for (const [at, alloy] of ['AlCoCrFeNi', 'NbMoTaW'].entries()) {
+    await page.goto(`${site.url}/alloys/${alloy}`);
+    const row = page.locator('.criteria-table tr', { hasText: 'Tsai et al. 2013' });
+    await eventually(() => textOf(row.locator('.criterion-verdict'))).toContain(words[at]!.trim());
+    expect(await page.locator('.criteria-table tbody tr').count()).toBe(compared);
+  }
+});
+
 test('six are as many as can be compared, and what cannot be read is left out and named', async () => {
   const metals = ['CoNi', 'CoFe', 'CrFe', 'CrNi', 'FeNi', 'FeMn', 'MnNi'];
   const query = [...metals, 'Nonsense'].map((alloy) => `alloy=${alloy}`).join('&');

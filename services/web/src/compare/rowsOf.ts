@@ -1,3 +1,4 @@
+import { silenceInWords, verdictInWords } from '../alloy/criteria/verdictInWords.ts';
 import { isGroundless } from '../alloy/isGroundless.ts';
 import { likelyInWords } from '../alloy/verdict/likelyInWords.ts';
 import { isSame, reportsInWords } from '../alloy/verdict/publishedInWords.ts';
@@ -44,7 +45,8 @@ export function rowsOf(told: Told): RowGroup[] {
     { head: 'Phases', rows: phases(told) },
     { head: 'What competes', rows: competitors(told) },
     { head: 'Quantities', rows: quantityRows(told) },
-    { head: 'Published rules for one phase, met or not', rows: rules(told) },
+    { head: 'Published rules for one phase, met or not', rows: rules(told, true) },
+    { head: 'Published rules for anything else, met or not', rows: rules(told, false) },
   ].filter(({ rows }) => rows.length > 0);
 }
 
@@ -169,17 +171,21 @@ function quantityRows({ alloys, quantities, typical, currency }: Told): CompareR
   });
 }
 
-function rules({ alloys, evidence }: Told): CompareRow[] {
-  const records = evidence?.criteria.filter(({ predicts }) => predicts === 'one solution') ?? [];
-  return records.map(({ id, name, balancedAccuracy }) => ({
-    ...words(
+/** What the rules say that claim one solution, or all the others, each of which names what it claims. */
+function rules({ alloys, evidence }: Told, forOneSolution: boolean): CompareRow[] {
+  const records =
+    evidence?.criteria.filter(({ predicts }) => (predicts === 'one solution') === forOneSolution) ?? [];
+  return records.map((record) => {
+    const { id, name, positiveClass, balancedAccuracy } = record;
+    const right = balancedAccuracy === null ? 'not tested' : `right: ${formatNumber(balancedAccuracy, 2)}`;
+    return words(
       `rule-${id}`,
-      `${name} (right: ${formatNumber(balancedAccuracy, 2)})`,
-      alloys.map(({ explanation }) => {
-        const verdict = explanation?.criteria[id];
-        if (!explanation) return waiting;
-        return verdict == null ? 'silent' : verdict ? '✓ met' : '× not met';
+      `${forOneSolution ? name : `${name}: ${positiveClass}`} (${right})`,
+      alloys.map((alloy) => {
+        if (!alloy.explanation) return waiting;
+        const verdict = alloy.explanation.criteria[id] ?? null;
+        return verdict === null ? silenceInWords(id, alloy) : verdictInWords(record, verdict);
       }),
-    ),
-  }));
+    );
+  });
 }

@@ -1,4 +1,3 @@
-import { criteria, isSpokenOf } from '@tiegel/screening';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
 import type { CriterionRecord, WeighingError } from '../../server/alloyTypes.ts';
 import { Notation } from '../../words/Notation.tsx';
@@ -7,6 +6,7 @@ import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { sourceInWords } from '../quantities/sourceInWords.ts';
 import { RecordBar } from './RecordBar.tsx';
+import { silenceInWords, verdictInWords } from './verdictInWords.ts';
 import './criteria.css';
 
 interface CriteriaTableProps {
@@ -49,7 +49,7 @@ export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
                   key={record.id}
                   record={record}
                   verdict={explanation.criteria[record.id] ?? null}
-                  silence={silenceOf(record.id, alloy)}
+                  silence={silenceInWords(record.id, alloy)}
                   canFlip={weighing?.criteria[record.id]?.canFlip === true}
                 />
               ))}
@@ -59,14 +59,6 @@ export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
       </Dimmed>
     </section>
   );
-}
-
-/** Why a rule gives no verdict: it speaks of other alloys, or a value lacks. */
-function silenceOf(id: string, { composition, values, explanation }: AlloyState): string {
-  const criterion = criteria.find((one) => one.id === id);
-  if (!criterion) return 'no verdict';
-  const all = { ...values, ...explanation?.quantities };
-  return isSpokenOf(criterion, composition, all) === false ? 'of other alloys' : 'a value lacks';
 }
 
 interface CriterionRowProps {
@@ -111,7 +103,7 @@ function CriterionRow({ record, verdict, silence, canFlip }: CriterionRowProps) 
       </th>
       <td className="criterion-verdict" data-label="Here">
         {verdict === null ? (
-          <span className="quiet">– {silence}</span>
+          <span className="quiet">{silence}</span>
         ) : (
           <Verdict record={record} verdict={verdict} />
         )}
@@ -141,19 +133,10 @@ function CriterionRow({ record, verdict, silence, canFlip }: CriterionRowProps) 
 }
 
 /** Sign and colour go by what follows: a second phase that a rule expects is bad news, though the rule is met. */
-function Verdict({
-  record: { predictsSecondPhase, positiveClass },
-  verdict,
-}: {
-  record: CriterionRecord;
-  verdict: boolean;
-}) {
-  if (!predictsSecondPhase) {
-    return <span className={verdict ? 'met' : 'unmet-plain'}>{verdict ? '✓ met' : '× not met'}</span>;
-  }
-  return (
-    <span className={`criterion-second-phase ${verdict ? 'unmet' : 'met'}`}>
-      {verdict ? '×' : '✓'} {verdict ? 'expects' : 'does not expect'} {positiveClass}
-    </span>
-  );
+function Verdict({ record, verdict }: { record: CriterionRecord; verdict: boolean }) {
+  const { predictsSecondPhase } = record;
+  const kind = predictsSecondPhase ? 'criterion-second-phase ' : '';
+  const bad = predictsSecondPhase ? 'unmet' : 'unmet-plain';
+  const good = verdict !== predictsSecondPhase;
+  return <span className={kind + (good ? 'met' : bad)}>{verdictInWords(record, verdict)}</span>;
 }
