@@ -224,11 +224,21 @@ test('two people who change the same of one melt choose what stands', async () =
     /yours: 171.*theirs: 160/,
   );
   await page.getByRole('radio', { name: 'theirs: 160' }).check();
+  // A reload loses neither what was changed nor what was chosen.
+  await page.reload();
+  await page.getByText('Somebody else changed this melt while you did').waitFor();
+  expect(await page.getByLabel('Hardness').inputValue()).toBe('171');
+  await page.getByRole('button', { name: 'Bring your changes onto theirs' }).click();
+  expect(await page.getByRole('radio', { name: 'theirs: 160' }).isChecked()).toBe(true);
   await take.click();
   await eventually(() => page.getByLabel('Hardness').inputValue()).toBe('160');
   expect(await page.getByLabel('Notes').inputValue()).toBe('after a second grinding');
   await page.getByRole('button', { name: 'Save the changes' }).click();
   await eventually(() => textOf(page.locator('.melt-facts'))).toMatch(/160 HV.*after a second grinding/);
+  // What is saved is over: the next change begins from the newest version.
+  await page.getByRole('button', { name: 'Change' }).click();
+  await page.getByLabel('Hardness').waitFor();
+  expect(await page.getByText('Somebody else changed').count()).toBe(0);
 });
 
 test('a deleted melt is brought back from the list', async () => {

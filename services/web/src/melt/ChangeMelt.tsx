@@ -3,6 +3,7 @@ import type { MeltEntry } from '@tiegel/contract';
 import { useRef, useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
 import { request, ServerProblem } from '../server/request.ts';
+import { beganFrom, type MeltVersion } from './beganFrom.ts';
 import { Clashes } from './Clashes.tsx';
 import { type Clash, changesOnto, type Whose } from './changesOnto.ts';
 import { inTheWay, MeltFormView } from './MeltFormView.tsx';
@@ -15,10 +16,12 @@ import { useMeltForm } from './useMeltForm.ts';
 export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () => void }) {
   const client = useQueryClient();
   // What the form began from: a newer version that is fetched meanwhile must not be overwritten unseen.
-  const [base, setBase] = useState(melt);
+  const [base, setBase] = useState<MeltVersion>(() => beganFrom(melt));
+  const [overtaken, setOvertaken] = useState(base.version < melt.version);
   const place = placeOf(base.id, base.version);
   const form = useMeltForm(place, () => draftOfMelt(base));
   const end = () => {
+    for (const { version } of melt.history) keepMeltDraft(placeOf(melt.id, version), null);
     keepMeltDraft(place, null);
     onEnd();
   };
@@ -49,6 +52,7 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
     form.change(draft);
     keepMeltDraft(place, null);
     setBase(newest);
+    setOvertaken(false);
     changing.reset();
   };
   const way = inTheWay(form);
@@ -71,7 +75,7 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
           </button>
           <span role="status">{way}</span>
         </p>
-        {isOvertaken(changing.error) ? (
+        {overtaken || isOvertaken(changing.error) ? (
           <div className="note note-danger" role="alert">
             <p>
               Somebody else changed this melt while you did. Nothing of yours was saved, and all of it is kept
@@ -80,6 +84,7 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
             {clashing ? (
               <Clashes
                 key={clashing.newest.version}
+                place={`melt.clashes.${melt.id}.${base.version}.${clashing.newest.version}`}
                 clashes={clashing.clashes}
                 onChosen={(chosen) => take(clashing.newest, chosen)}
               />
@@ -116,7 +121,7 @@ const isOvertaken = (error: unknown): boolean => error instanceof ServerProblem 
  * @param unanswered what was sent before from the same version, without an answer
  */
 async function send(
-  { id, version }: MeltWithHistory,
+  { id, version }: MeltVersion,
   entry: MeltEntry,
   unanswered: readonly MeltEntry[],
 ): Promise<void> {

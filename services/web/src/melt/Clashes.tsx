@@ -1,16 +1,19 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
+import { useKept } from '../frame/useKept.ts';
 import { type Clash, rowAt, type Whose } from './changesOnto.ts';
 import type { MeltDraft, WeighedRow } from './meltDraft.ts';
 import { phaseInWords } from './phaseInWords.ts';
 
 interface ClashesProps {
+  /** where what is chosen is kept until it is taken, for a reload */
+  place: string;
   clashes: readonly Clash[];
   onChosen: (chosen: Record<string, Whose>) => void;
 }
 
 /** What two people changed to different values: each is decided before anything is saved. */
-export function Clashes({ clashes, onChosen }: ClashesProps) {
-  const [chosen, setChosen] = useState<Record<string, Whose>>({});
+export function Clashes({ place: kept, clashes, onChosen }: ClashesProps) {
+  const [chosen, setChosen] = useKept<Record<string, Whose>>(kept, {});
   const id = useId();
   const open = clashes.filter(({ place }) => chosen[place] === undefined).length;
   return (
