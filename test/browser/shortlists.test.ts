@@ -91,6 +91,27 @@ test('what was not sent survives a reload, and what was typed', async () => {
   expect(await entry(page, 'Mn').getByLabel('Note').inputValue()).toBe('Half a thou');
 });
 
+test('what stands on a list is compared, without what was set aside; too many are told how many', async () => {
+  const { id: long } = await site.api<Shortlist>('/shortlists', { name: 'Long', by: 'Ana' });
+  const alloys = ['CoNi', 'CoFe', 'CrFe', 'CrNi', 'FeNi', 'FeMn', 'MnNi'];
+  const { page } = await site.visit(`/shortlists/${long}`);
+  // Whatever cannot be changed before a name is given does not look as if it could.
+  const paper = (field: string) =>
+    page.evaluate<string>(`getComputedStyle(document.querySelector('${field}')).backgroundColor`);
+  await alloyField(page).waitFor();
+  expect(await paper('.short-page form input')).not.toBe(await paper('.short-person input'));
+  await page.getByLabel('Your name').fill('Ana');
+  for (const alloy of alloys) {
+    await alloyField(page).fill(alloy);
+    await alloyField(page).press('Enter');
+  }
+  await page.getByText('6 are as many as can be compared: set 1 aside to compare the others.').waitFor();
+  await entry(page, 'Mn').getByLabel('How far').selectOption('set aside');
+  await page.getByRole('link', { name: 'Compare the 6 that are not set aside' }).click();
+  await eventually(() => page.locator('.compare-alloy').count()).toBe(6);
+  expect(new URL(page.url()).searchParams.getAll('alloy')).not.toContain('Fe50Mn50');
+});
+
 test('an alloy that is none is refused beside its field, in words', async () => {
   const { page } = await as('Ana');
   await alloyField(page).fill('CoXx');

@@ -4,6 +4,7 @@ import { useTitle } from '../frame/useTitle.ts';
 import { Waiting } from '../frame/Waiting.tsx';
 import { apiRoot } from '../server/request.ts';
 import { AddAlloyForm } from '../shortlist/AddAlloyForm.tsx';
+import { CompareEntries } from '../shortlist/CompareEntries.tsx';
 import { EntryCard } from '../shortlist/EntryCard.tsx';
 import { PersonField } from '../shortlist/PersonField.tsx';
 import { PickForm } from '../shortlist/PickForm.tsx';
@@ -39,6 +40,7 @@ export function ShortlistPage() {
           Begun by {list.name.by}. Everyone with this page’s address sees it and may write on it.
         </p>
         <p className="row screen-only">
+          <CompareEntries entries={standing} />
           <a href={`${apiRoot}/shortlists/${id}/export?format=html`}>Save as one file</a>
           <a href={`${apiRoot}/shortlists/${id}/export?format=csv`}>Save as CSV</a>
           <button type="button" className="button-plain" onClick={() => window.print()}>
