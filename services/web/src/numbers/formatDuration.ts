@@ -26,7 +26,8 @@ export function formatEstimate(seconds: number): string {
   return words.startsWith('under') ? words : `about ${words}`;
 }
 
-/** A measured time in seconds, with digits enough to compare. */
+/** A measured time in seconds, with digits enough to compare; nothing takes no time at all. */
 export function formatSeconds(seconds: number): string {
+  if (seconds < 0.005) return `under ${formatNumber(0.01, 2)} s`;
   return `${formatNumber(seconds, seconds < 10 ? 2 : seconds < 100 ? 1 : 0)} s`;
 }

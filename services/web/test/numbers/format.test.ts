@@ -5,8 +5,8 @@ async function readBy(language: string) {
   vi.resetModules();
   vi.stubGlobal('navigator', { language });
   const { formatNumber, formatCount, formatPercent } = await import('../../src/numbers/formatNumber.ts');
-  const { formatDuration } = await import('../../src/numbers/formatDuration.ts');
-  return { formatNumber, formatCount, formatPercent, formatDuration };
+  const { formatDuration, formatSeconds } = await import('../../src/numbers/formatDuration.ts');
+  return { formatNumber, formatCount, formatPercent, formatDuration, formatSeconds };
 }
 
 beforeEach(() => vi.unstubAllGlobals());
@@ -41,6 +41,15 @@ test('a share of the whole never rounds something to nothing or a part to all', 
   expect(formatPercent(999_999, 1_000_000)).toBe('< 100 %');
   expect(formatPercent(1000, 1000)).toBe('100 %');
   expect(formatPercent(5, 0)).toBe('–');
+});
+
+test.each([
+  [0, 'under 0.01 s'],
+  [0.006, '0.01 s'],
+  [12.34, '12.3 s'],
+])('%d measured seconds are told as %s', async (seconds, words) => {
+  const { formatSeconds } = await readBy('en-US');
+  expect(formatSeconds(seconds)).toBe(words);
 });
 
 test.each([
