@@ -37,6 +37,25 @@ function inThisThread(name: string, score: Score, order: (chunks: Chunk[]) => Ch
   };
 }
 
+/** The same, the chunks all begun before any is merged: none has a cut-off, each learns from a number that all share. */
+function withSharedKey(name: string, score: Score): Path {
+  return {
+    name,
+    run(plan, pointsPerChunk) {
+      const prepared = prepare(plan);
+      const { grid, ranking, limits } = prepared;
+      const sharedKey = Float64Array.of(Number.POSITIVE_INFINITY);
+      return planChunks(grid, { pointsPerChunk, workers: 2 })
+        .toSorted((one, other) => ((one.ordinal * 7) % 5) - ((other.ordinal * 7) % 5))
+        .map((chunk) => score(prepared, chunk, { cutOff: null, sharedKey })!)
+        .reduce(
+          (merged, outcome) => mergeOutcomes(outcome, merged, ranking),
+          emptyOutcome(limits.length, plan.specification.tally),
+        );
+    },
+  };
+}
+
 const asPlanned = (chunks: Chunk[]) => chunks;
 
 /** Boxes of a search of so few points are halved, too, where regions are left out. */
@@ -65,6 +84,8 @@ export const paths: readonly Path[] = [
   inThisThread('the scorer of the searches, chunks backwards', scoreChunk, (chunks) => chunks.toReversed()),
   inThisThread('small regions left out', inSmallBoxes, asPlanned),
   inThisThread('small regions, once stopped', onceStopped(inSmallBoxes), asPlanned),
+  withSharedKey('small regions, one shared key', inSmallBoxes),
   inThisThread('blocks', scoreBlocks, asPlanned),
   inThisThread('kernel', scoreKernel, asPlanned),
+  inThisThread('kernel, once stopped', onceStopped(scoreKernel), asPlanned),
 ];

@@ -1,10 +1,13 @@
-import type { FrontEntry, Limit, RankEntry, SearchSpecification } from '@tiegel/contract';
+import type { FrontEntry } from '@tiegel/contract';
 import { countPoints, gridOf } from '@tiegel/engine';
-import { ownQuantity, quantities } from '@tiegel/screening';
+import { conditions, ownQuantities, quantities } from '@tiegel/screening';
 import { gridValues } from './gridValues.ts';
 import { type Pick, pickFrom } from './pick.ts';
+import { randomColumns } from './randomColumns.ts';
 import { randomFormula } from './randomFormula.ts';
 import { type GridKind, randomGrid, withGrid } from './randomGrid.ts';
+import { limitsOf } from './randomLimits.ts';
+import { rankOf } from './randomRank.ts';
 import type { SearchCase } from './searchCase.ts';
 
 const ids = quantities.map(({ id }) => id);
@@ -12,7 +15,8 @@ const ids = quantities.map(({ id }) => id);
 const frontEvery = 9;
 const kinds: readonly GridKind[] = [
   ...(['any', 'any', 'any', 'any', 'own bounds', 'tiny', 'equimolar', 'any', 'own bounds'] as const),
-  ...(['any', 'any', 'one huge system', 'any', 'own bounds', 'any', 'large'] as const),
+  ...(['any', 'fine', 'one huge system', 'many components', 'own bounds', 'wide pool', 'large'] as const),
+  'forced',
 ];
 
 /**
@@ -26,8 +30,11 @@ export function randomCase(number: number, seed: number): SearchCase {
   const bare: SearchCase = {
     specification: withGrid(grid),
     data: dataOf(pick, grid.elements.pool),
+    ...(pick.chance(0.2) && { columns: randomColumns(pick, grid.elements.pool) }),
     pointsPerChunk: Math.ceil(Number(countPoints(gridOf(withGrid(grid)))) / pick.whole(1, 20)),
   };
+  const own = ownQuantitiesOf(pick, bare, number);
+  const named: SearchCase = own.lets ? withLets(bare, own.lets) : bare;
   const limited = [
     ids[number % ids.length]!,
     ...pick.some(ids, pick.one([0, 0, 1, 1, 2, 2, 3, kind === 'tiny' ? 9 : 4])),
@@ -36,104 +43,89 @@ export function randomCase(number: number, seed: number): SearchCase {
     ids[(number * 5 + 3) % ids.length]!,
     ...(pick.chance(0.6) ? [] : pick.some(ids, pick.whole(1, 3))),
   ];
-  const asked = [...new Set([...limited, ...ranked])];
-  const values = gridValues(bare, asked, number);
-  const own = ownFormula(pick, bare, number);
-  if (own) values.set('merit', gridValues(withLets(bare, own), ['merit'], number).get('merit')!);
-  if (own && pick.chance(0.5)) limited.push('merit');
-  else if (own) ranked[0] = 'merit';
-  const specification: SearchSpecification = {
-    ...bare.specification,
-    name: `${number}: ${kind}, ${limited[0]}, ${ranked[0]}`,
-    limits: [...new Set(limited)].flatMap((id) => limitsOf(pick, id, values.get(id)!)),
-    rank: rankOf(pick, [...new Set(ranked)], values),
-    ...(own ? { lets: { merit: own } } : {}),
-    ...(pick.chance(0.15) ? { conditions: { serviceTemperature: pick.whole(200, 1500) } } : {}),
-    keep: pick.one([1, 5, 5, 40, 40, 300, 1000, 0]),
-    keepPerSystem: pick.one([0, 0, 0, 1, 3]),
+  for (const id of own.ids) {
+    if (pick.chance(0.6)) limited.push(id);
+    if (pick.chance(0.4)) ranked[pick.whole(0, ranked.length - 1)] = id;
+  }
+  const values = gridValues(named, [...new Set([...limited, ...ranked])], number);
+  const { specification } = named;
+  const given = pick.chance(0.25) ? conditionsOf(pick) : null;
+  return {
+    ...named,
+    specification: {
+      ...specification,
+      name: `${number}: ${kind}, ${limited[0]}, ${ranked[0]}`,
+      limits: [...new Set(limited)].flatMap((id) => limitsOf(pick, id, values.get(id)!)),
+      rank: rankOf(pick, [...new Set(ranked)], values),
+      ...(given && { conditions: given }),
+      keep: pick.one([1, 2, 5, 5, 40, 40, 300, 1000, 5000, 1_000_000, 0]),
+      keepPerSystem: pick.one([0, 0, 0, 1, 3, 20]),
+      ...(number % frontEvery === 5 && { front: frontOf(pick, own.ids) }),
+    },
   };
-  if (number % frontEvery === 5) specification.front = frontOf(pick);
-  return { ...bare, specification };
 }
 
-function frontOf(pick: Pick): FrontEntry[] {
+function frontOf(pick: Pick, own: readonly string[]): FrontEntry[] {
   const prefer = () => pick.one(['high', 'low'] as const);
-  return pick.some(ids, pick.whole(2, 4)).map((quantity) => ({ quantity, prefer: prefer() }));
+  // One's own quantities tie, lack and are infinite more than others: where there are some, one is in it.
+  const quantities = [...pick.some(own, 1), ...pick.some(ids, pick.whole(2, 3))];
+  return quantities.map((quantity) => ({ quantity, prefer: prefer() }));
+}
+
+/** Any of the conditions, anywhere in their ranges and at the ends. */
+function conditionsOf(pick: Pick): Record<string, number> {
+  const some = pick.some(Object.values(conditions), pick.whole(1, 3));
+  return Object.fromEntries(
+    some.map(({ name, range: { min, max } }) => {
+      const between = min * (max / min) ** pick.between(0, 1);
+      const plain = name.endsWith('Temperature') ? pick.whole(200, 1500) : between;
+      return [name, pick.one([plain, plain, plain, between, min, max])];
+    }),
+  );
 }
 
 function dataOf(pick: Pick, pool: string[]): SearchCase['data'] {
-  const kind = pick.one(['project', 'project', 'project', 'twins', 'invented'] as const);
+  const kind = pick.one(['project', 'project', 'project', 'twins', 'invented', 'varied'] as const);
   if (kind === 'project' || pool.length < 2) return 'project';
   if (kind === 'invented') return { invented: pick.whole(1, 1e6) };
+  if (kind === 'varied') return { varied: pick.whole(1, 1e6) };
   const [original, ...twins] = pick.some(pool, pick.whole(2, 3)) as [string, ...string[]];
   return { twins: Object.fromEntries(twins.map((twin) => [twin, original])) };
 }
 
-function withLets(one: SearchCase, merit: string): SearchCase {
-  return { ...one, specification: { ...one.specification, lets: { merit } } };
+function withLets(one: SearchCase, lets: Record<string, string>): SearchCase {
+  return { ...one, specification: { ...one.specification, lets } };
 }
 
-/** In three of ten cases a formula of one's own. */
-function ownFormula(pick: Pick, bare: SearchCase, number: number): string | null {
-  if (!pick.chance(0.3)) return null;
+/** What a search has of one's own: the columns, and in four of ten cases a formula or two, the second naming the first. */
+function ownQuantitiesOf(
+  pick: Pick,
+  bare: SearchCase,
+  number: number,
+): { ids: string[]; lets: Record<string, string> | null } {
+  const columns = (bare.columns ?? []).map(({ id }) => id);
+  if (!pick.chance(0.4)) return { ids: columns, lets: null };
   const values = gridValues(bare, ids, number);
   const scaleOf = (id: string) => {
     const list = values.get(id)!;
     const middle = Math.abs(list[Math.floor(list.length / 2)] ?? 1);
     return Number((middle > 0 ? middle : 1).toPrecision(2));
   };
-  const formula = randomFormula(pick, scaleOf);
-  return isShort(formula) ? formula : null;
+  const lets: Record<string, string> = {};
+  for (const name of ['merit', 'further'].slice(0, pick.one([1, 1, 1, 2]))) {
+    const text = randomFormula(pick, scaleOf, [...columns, ...Object.keys(lets)]);
+    if (canBeRead({ ...lets, [name]: text }, bare)) lets[name] = text;
+  }
+  const names = Object.keys(lets);
+  return { ids: [...columns, ...names], lets: names.length > 0 ? lets : null };
 }
 
-/** Formulas of formulas can grow beyond what is read. */
-function isShort(formula: string): boolean {
+/** Formulas of formulas can grow beyond what is read, and parts of them without a name may have no value. */
+function canBeRead(lets: Record<string, string>, { columns = [] }: SearchCase): boolean {
   try {
-    ownQuantity('merit', formula, quantities);
+    ownQuantities({ columns, lets });
     return true;
   } catch {
     return false;
   }
-}
-
-/** A limit or two, mostly such that some points meet it: anywhere, on a point's own value, or at the edge of what counts as on it. */
-function limitsOf(pick: Pick, quantity: string, values: readonly number[]): Limit[] {
-  const edge = (share: number) => {
-    const at = values[Math.floor(share * (values.length - 1))] ?? pick.between(-10, 10);
-    const next = pick.one([0, 0, 1e-12, -1e-12, 1.000001e-12, -0.999999e-12, null]);
-    return next === null ? Number(at.toPrecision(3)) : at + next * Math.max(1, Math.abs(at));
-  };
-  const sides = pick.one(['min', 'max', 'both', 'both', 'equal']);
-  const [low, high] = [edge(pick.between(0, 0.4)), edge(pick.between(0.5, 1))];
-  if (sides === 'equal' && pick.chance(0.3)) return [{ quantity, min: low, max: low }];
-  return [
-    {
-      quantity,
-      ...(sides === 'max' ? {} : { min: Math.min(low, high) }),
-      ...(sides === 'min' ? {} : { max: Math.max(low, high) }),
-    },
-  ];
-}
-
-function rankOf(pick: Pick, ranked: string[], values: ReadonlyMap<string, readonly number[]>): RankEntry[] {
-  const [first] = ranked as [string];
-  if (ranked.length === 1) {
-    const list = values.get(first)!;
-    const target = list[Math.floor(list.length / 3)] ?? 1;
-    return [{ quantity: first, prefer: pick.one(['high', 'low', 'high', 'low', { target }] as const) }];
-  }
-  return ranked.map((quantity): RankEntry => {
-    const list = values.get(quantity)!;
-    const [low, high] = [list[0] ?? 0, list.at(-1) ?? 1];
-    const reach = high > low ? high - low : 1;
-    const shaped = {
-      ...(pick.chance(0.4) ? { weight: pick.one([0.3, 2, 3]) } : {}),
-      ...(pick.chance(0.4) ? { shape: pick.one([0.5, 2]) } : {}),
-    };
-    if (pick.chance(0.25)) {
-      return { quantity, prefer: { target: low + reach / 3 }, within: reach * 0.8, ...shaped };
-    }
-    const from = low + reach * pick.between(-0.3, 0.3);
-    return { quantity, prefer: pick.one(['high', 'low']), from, to: from + reach, ...shaped };
-  });
 }

@@ -1,24 +1,27 @@
 import { effectivePool, type Facts, type Plan, type SearchSpecification } from '@tiegel/contract';
-import { demoPrices, factsFor } from '@tiegel/elements';
+import { demoPrices, factsFor, type OwnColumn, withOwnColumn } from '@tiegel/elements';
 import { engineVersion } from '@tiegel/engine';
 import { conditions } from '@tiegel/screening';
-import { inventedFacts } from './inventedFacts.ts';
+import { inventedFacts, variedFacts } from './inventedFacts.ts';
 
 /**
  * A search whose result must be the same on every path: a line of test/fixtures/corpus.ndjson.
  *
  * - `data`: the project's with its invented prices; the same where some elements have the data of
- *   others (`twins`); or invented numbers, few different ones, with values missing here and there.
+ *   others (`twins`); or invented numbers, few different ones (`invented`) or of any kind (`varied`),
+ *   with values missing here and there.
+ * - `columns`: element columns of one's own, by whose ids limits, ranking and formulas name them.
  * - `pointsPerChunk`: how finely it is cut.
  */
 export interface SearchCase {
   specification: SearchSpecification;
-  data: 'project' | { twins: Record<string, string> } | { invented: number };
+  data: 'project' | { twins: Record<string, string> } | { invented: number } | { varied: number };
+  columns?: readonly OwnColumn[];
   pointsPerChunk: number;
 }
 
 /** What workers are handed for a case. */
-export function planOf({ specification, data }: SearchCase): Plan {
+export function planOf({ specification, data, columns = [] }: SearchCase): Plan {
   const defaults = Object.values(conditions).flatMap(({ name, default: value }) =>
     value === null ? [] : [[name, value] as const],
   );
@@ -26,7 +29,8 @@ export function planOf({ specification, data }: SearchCase): Plan {
     engineVersion,
     dataVersion: 'corpus',
     specification,
-    facts: factsOf(effectivePool(specification.elements), data),
+    facts: columns.reduce(withOwnColumn, factsOf(effectivePool(specification.elements), data)),
+    ...(columns.length > 0 && { columns: columns.map(({ values, ...column }) => column) }),
     conditions: { ...Object.fromEntries(defaults), ...specification.conditions },
   };
 }
@@ -35,7 +39,8 @@ export function planOf({ specification, data }: SearchCase): Plan {
 function factsOf(symbols: string[], data: SearchCase['data']): Facts {
   const facts = factsFor(symbols, { prices: demoPrices });
   if (data === 'project') return facts;
-  return 'twins' in data ? withTwins(facts, data.twins) : inventedFacts(facts, data.invented);
+  if ('twins' in data) return withTwins(facts, data.twins);
+  return 'varied' in data ? variedFacts(facts, data.varied) : inventedFacts(facts, data.invented);
 }
 
 /** Gives elements every value of others of the pool, so that compositions tie by algebra. */
