@@ -573,9 +573,8 @@ function any(...tests: Test[]): Test {
 function decided(node: Node, operator: Operator, threshold: number, width: number): Test | null {
   const { low, high, mayLack } = node;
   if (Number.isNaN(low) || Number.isNaN(high)) return null;
-  const margin = width + ROUNDED * sizeOf(node) + Number.MIN_VALUE;
-  const exact = node.operation.kind === 'constant';
-  const [lower, upper] = exact ? [threshold, threshold] : [threshold - margin, threshold + margin];
+  const rounding = node.operation.kind === 'constant' ? 0 : ROUNDED * sizeOf(node) + Number.MIN_VALUE;
+  const [lower, upper] = [threshold - width - rounding, threshold + width + rounding];
   const [holdsAll, holdsNone] = {
     '<': [high < lower, low >= upper],
     '<=': [high <= lower, low > upper],
