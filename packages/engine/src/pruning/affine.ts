@@ -7,6 +7,10 @@ export const always = 2;
 
 /** So many times its size may a bound be off by rounding, its own and that of the value that it bounds. */
 const ROUNDING = 2 ** -44;
+/** And far more than what is next to nothing is rounded, which goes with no size. */
+export const LEAST = 2 ** -1000;
+/** What a coefficient that is next to nothing is rounded by comes to less than that as long as it is multiplied by less than this. */
+export const LARGE = 2 ** 70;
 
 /** The box at hand, counted from its lower corner: 0 ≤ yᵢ ≤ widthᵢ and Σ yᵢ = rest. */
 interface Frame {
@@ -139,7 +143,8 @@ export function middleOf(
 
 /**
  * Makes constant + left · (step a) + right · (step b) the affine function below a step, or above
- * it. The roundings of this, and of what is bounded, are allowed for.
+ * it; where that leaves what a double holds, one that says nothing. The roundings of this, and of
+ * what is bounded, are allowed for.
  */
 export function combine(
   affine: Affine,
@@ -170,8 +175,12 @@ export function combine(
     size += (Math.abs(one) + Math.abs(other)) * width[at]!;
     atMiddle += (one + other) * middle[at]!;
   }
-  const slack = isBelow ? -ROUNDING * size : ROUNDING * size;
-  side.constants[to] = constant + leftPart + rightPart + slack;
+  if (!(size < Number.POSITIVE_INFINITY)) {
+    flatten(affine, side, to, isBelow ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY);
+    return;
+  }
+  const slack = ROUNDING * size + LEAST;
+  side.constants[to] = constant + leftPart + rightPart + (isBelow ? -slack : slack);
   side.atMiddle[to] = side.constants[to]! + atMiddle;
 }
 

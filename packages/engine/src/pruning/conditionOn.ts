@@ -1,5 +1,5 @@
 import type { Step } from '@tiegel/screening';
-import { type Affine, never } from './affine.ts';
+import { type Affine, LARGE, LEAST, never } from './affine.ts';
 
 /** Far more, of its size, than what is added up here is rounded. */
 const ROUNDING = 2 ** -44;
@@ -68,7 +68,9 @@ function takeBack({ low, high, missing }: Affine, steps: readonly Step[], demand
       if (Number.isNaN(left) === Number.isNaN(right)) return false;
       const factor = Number.isNaN(left) ? right : left;
       if (factor === 0) return false;
-      return goOn(Number.isNaN(left) ? step.left : step.right, flipped(factor), value / factor);
+      // What a product rounds to next to nothing, and to 0, may be any share of it.
+      const eased = value + side * Number.MIN_VALUE;
+      return goOn(Number.isNaN(left) ? step.left : step.right, flipped(factor), eased / factor);
     }
     case 'add':
     case 'subtract': {
@@ -82,7 +84,8 @@ function takeBack({ low, high, missing }: Affine, steps: readonly Step[], demand
     case 'squareRoot':
       return value > 0 && goOn(step.of, side, value * value);
     case 'exponential':
-      return value > 0 && goOn(step.of, side, Math.log(value), CURVED * (1 + Math.abs(Math.log(value))));
+      // What is next to nothing has few digits, and says little of its logarithm.
+      return value > LEAST && goOn(step.of, side, Math.log(value), CURVED * (1 + Math.abs(Math.log(value))));
     case 'absolute':
       if (low[step.of]! >= 0) return goOn(step.of, side, value);
       return high[step.of]! <= 0 && goOn(step.of, flipped(-1), -value);
@@ -118,25 +121,26 @@ function ofQuotient(
   affine: Affine,
   steps: readonly Step[],
   { left, right }: { left: number; right: number },
-  { step, side, value }: Demand,
+  { step, side, value: given }: Demand,
   sum: AffineSum,
 ): void {
+  const value = given + side * Number.MIN_VALUE;
   const [least, most] = [affine.low[right]!, affine.high[right]!];
   // |b| = 0 has a value on neither side but where a is on that side of 0, too; −0 would turn it round.
   const isPositive = least > 0 || (steps[right]!.kind === 'absolute' && least >= 0);
-  if (!(isPositive || most < 0) || !(most - least < Number.POSITIVE_INFINITY)) {
+  if (!(isPositive || most < 0) || !(Math.max(Math.abs(least), Math.abs(most)) < LARGE)) {
     sum.add(side, step);
     sum.plus(-side * value);
     return;
   }
   const root = isPositive && value > 0 ? rootOf(affine, steps, left) : null;
-  if (root) {
-    const factor = ((value / root.factor) * (1 + side * EASED)) ** 2;
+  const factor = root && ((value / root.factor) * (1 + side * EASED)) ** 2;
+  if (root && factor! > LEAST) {
     sum.add(side, root.of);
     // The square of b lies below its chord and above its tangents.
     const [one, other] = side === 1 ? [least, most] : [(least + most) / 2, (least + most) / 2];
-    sum.add(-side * factor * (one + other), right);
-    sum.plus(side * factor * one * other);
+    sum.add(-side * factor! * (one + other), right);
+    sum.plus(side * factor! * one * other);
     return;
   }
   const direction = isPositive ? side : -side;
@@ -194,7 +198,7 @@ function affineSum({ frame, stride, below, above }: Affine, slopes: Float64Array
       size += Math.abs(value);
     },
     constant() {
-      const eased = constant - ROUNDING * size;
+      const eased = constant - ROUNDING * size - LEAST;
       if (Number.isFinite(eased)) return eased;
       slopes.fill(0, start, start + stride);
       return Number.NEGATIVE_INFINITY;

@@ -1,3 +1,4 @@
+import { LEAST } from './affine.ts';
 import { type Box, tighten } from './box.ts';
 import { sortPlaces, startOrder } from './greedy.ts';
 import type { LineConditions } from './lineConditions.ts';
@@ -13,8 +14,6 @@ export interface Narrowing {
 
 /** Far more, of the size of its terms, than a sum of conditions is rounded. */
 const ROUNDING = 2 ** -44;
-/** And far more than next to nothing is rounded, which goes with no size. */
-const LEAST = 2 ** -1000;
 /** What is rounded on the way to an amount must not cut off a whole one. */
 const CROSSING = 1e-9;
 /** A box is cut by all conditions so many times at most. */

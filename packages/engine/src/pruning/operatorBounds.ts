@@ -5,6 +5,7 @@ import {
   always,
   combine,
   copyStep,
+  LARGE,
   middleOf,
   never,
   setFlat,
@@ -158,6 +159,7 @@ function quotientBound(affine: Affine, to: number, a: number, b: number): Bound 
     // With b < 0, f = −a/−b.
     const sign = bl > 0 ? 1 : -1;
     const [near, far] = sign === 1 ? [bl, bh] : [-bh, -bl];
+    if (!(far < LARGE)) return setFlat(affine, to, from, until, lacks);
     for (let round = 0; round < ROUNDS; round += 1) {
       const width = until - from;
       const left = sign / far;
@@ -187,7 +189,7 @@ function quotientWithZero(affine: Affine, to: number, a: number, b: number): voi
   const { low, high, missing } = affine;
   const [al, ah, bl, bh] = [low[a]!, high[a]!, low[b]!, high[b]!];
   const lacks = Math.max(missing[a]!, missing[b]!, sometimes);
-  const nonNegative = bl >= 0 && bh < Infinity && bh > 0 && al >= 0 && ah < Infinity;
+  const nonNegative = bl >= 0 && bh < LARGE && bh > 0 && al >= 0 && ah < Infinity;
   if (!nonNegative) {
     const known = bl > 0 || bh < 0;
     const ends = known
@@ -222,7 +224,9 @@ function extremeBound(affine: Affine, to: number, a: number, b: number, sign: 1 
       // max(u, v) = v + max(u − v, 0), and the chord of max(d, 0) lies above it.
       const [least, greatest] = sign === 1 ? [al - bh, ah - bl] : [bl - ah, bh - al];
       const share = greatest / (greatest - least);
-      combine(affine, sign !== 1, to, -sign * share * least, share, a, 1 - share, b);
+      // Not 1 − share: next to 1 that is off by more, of its size, than sums are eased by.
+      const shareOfOther = -least / (greatest - least);
+      combine(affine, sign !== 1, to, -sign * share * least, share, a, shareOfOther, b);
     } else {
       const outer = sign === 1 ? above : below;
       outer.constants[to] = sign * Infinity;
@@ -334,7 +338,7 @@ function curvedBound(affine: Affine, to: number, of: number, curve: Curve): Boun
       !(until > from) ||
       !isFinitePair(first, last) ||
       !isFinitePair(last, first) ||
-      !isFinitePair(from, until)
+      !(until - from < LARGE)
     ) {
       return setFlat(affine, to, least, greatest, lacks);
     }

@@ -47,6 +47,8 @@ interface Functions {
 }
 
 const CROSSING = 1e-9;
+/** Over a line slopes below this add up to far less than functions are eased by. */
+const NO_SLOPE = 2 ** -1022;
 
 export function sieve(mostElements: number, mostFunctions: number): Sieve {
   const pass = functionsFor(mostElements, mostFunctions);
@@ -274,7 +276,7 @@ export function sieve(mostElements: number, mostFunctions: number): Sieve {
       const start = one * perFunction;
       of.sums[one] = of.constants[one]!;
       const along = of.slopes[start + risen]! - of.slopes[start + fallen]!;
-      of.inverse[one] = Math.abs(along) > 1e-300 ? 1 / along : 0;
+      of.inverse[one] = Math.abs(along) >= NO_SLOPE ? 1 / along : 0;
       of.ofLast[one] = of.slopes[start + fallen]!;
       // Σ sᵢyᵢ = m Σ yᵢ + Σ (sᵢ − m) yᵢ ≥ m · rest + Σ min(0, sᵢ − m) · widthᵢ for any m.
       const m = (of.slopes[start + risen]! + of.slopes[start + fallen]!) / 2;

@@ -1,5 +1,15 @@
 import { demoPrices, factsFor } from '@tiegel/elements';
-import { bind, evaluator, quantities } from '@tiegel/screening';
+import {
+  bind,
+  divide,
+  type Expression,
+  evaluator,
+  greater,
+  linear,
+  power,
+  quantities,
+  times,
+} from '@tiegel/screening';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { prepare } from '../../src/index.ts';
@@ -88,3 +98,44 @@ test('rankings of any kind on invented data with gaps and ties are bounded, too'
     { numRuns: 600 },
   );
 }, 120_000);
+
+/** Expects the one output of a formula between its bounds at all points of a system of two elements with such values of a column. */
+function expectBounded(formula: Expression, values: [number, number]): void {
+  const facts = { symbols: ['Al', 'Cr'], columns: { own: values }, pairs: {} };
+  const program = bind([formula], facts);
+  const bounder = systemBounder(program, [0], 2);
+  const box = { low: [1, 1], high: [99, 99], total: 100 };
+  bounder.enter([0, 1], box.total);
+  bounder.bound(box);
+  const into = new Float64Array(1);
+  for (let parts = 1; parts < box.total; parts += 1) {
+    const point = [parts, box.total - parts];
+    evaluator(program).evaluate([0, 1], point, box.total, into);
+    const value = into[0]!;
+    expect(value).toBeGreaterThanOrEqual(bounder.low(0));
+    expect(value).toBeLessThanOrEqual(bounder.high(0));
+    expect(value).toBeGreaterThanOrEqual(affineAt(bounder, 0, true, point, box));
+    expect(value).toBeLessThanOrEqual(affineAt(bounder, 0, false, point, box));
+  }
+}
+
+const own = linear('own');
+
+test('the greater of 0 and of what is hardly ever above it is nowhere above its bound', () => {
+  for (let part = 1; part <= 50; part += 1) {
+    // 99 parts of the one and one of the other come to next to nothing.
+    const values = (1 + part * 1e-7) / 99;
+    expectBounded(greater(0, own), [values, -1]);
+    expectBounded(greater(own, 0), [-1, values]);
+  }
+});
+
+test.each<[string, Expression]>([
+  ['a quotient of which coefficients vanish', divide(times(own, 1e-100), 1e150)],
+  ['a quotient of which coefficients are infinite', divide(divide(own, 1e-150), 1e-150)],
+  ['a quotient by what varies far from 1', divide(times(own, 1e-110), times(own, 1e110))],
+  ['a curve so far out that its slope vanishes', power(times(own, 1e200), -1)],
+])('%s is bounded', (_, formula) => {
+  expectBounded(formula, [1, 1.2]);
+  expectBounded(formula, [1, 3]);
+});
