@@ -53,6 +53,9 @@ const FINE = 1e-9;
 /** A guard of at most this share of the value at the point itself does so too. */
 const COARSE = 1e-5;
 
+/** Far above the least numbers that a double holds, 1 over it far below the greatest. */
+const SMALLEST = 1e-300;
+
 const isUpper = (operator: Operator): boolean => operator === '<' || operator === '<=';
 
 /** Tests of one program. */
@@ -476,9 +479,9 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
     return any(isFiniteNode(one), isApart(other));
   }
 
-  /** Whether a node is not 0. */
-  function isApart(node: Node): Test {
-    return any(compare(node, '>', 0, 0), compare(node, '<', 0, 0));
+  /** Whether a node is not 0, nor within a width of it. */
+  function isApart(node: Node, width = 0): Test {
+    return any(compare(node, '>', 0, width), compare(node, '<', 0, width));
   }
 
   function choiceOf(
@@ -489,7 +492,10 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
     return otherwise === null ? chosen : any(chosen, all(failsToHold(when), test(otherwise)));
   }
 
-  /** Sums and products of finite numbers are taken to be finite: what bounds allow stays far below 1e308. */
+  /**
+   * Sums and products of finite numbers are taken to be finite where their ends say so, and where a side may be
+   * infinite: what else it may be is not far from 1.
+   */
   function isFiniteNode(given: Node): Test {
     const node = bare(given);
     if (!node.mayLack) return always;
@@ -499,8 +505,10 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
         return choiceOf(operation, isFiniteNode);
       case 'divide': {
         const below = bare(operation.right);
+        // A polynomial is 0 or not next to nothing; an exponential may be so small that the quotient is infinite.
+        const near = below.form ? 0 : SMALLEST * Math.min(sizeOf(operation.left), 1 / Math.sqrt(SMALLEST));
         // Over an infinite divisor it is 0.
-        return all(isFiniteNode(operation.left), isNumber(below), isApart(below));
+        return all(isFiniteNode(operation.left), isNumber(below), isApart(below, near));
       }
       case 'squareRoot':
         return all(isFiniteNode(operation.of), notNegative(operation.of));
@@ -514,8 +522,13 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
         break;
       case 'add':
       case 'subtract':
-      case 'multiply':
+      case 'multiply': {
+        const [left, right] = [sizeOf(operation.left), sizeOf(operation.right)];
+        const isOpen = Math.max(left, right) === Number.POSITIVE_INFINITY;
+        const most = operation.kind === 'multiply' ? left * right : left + right;
+        if (!isOpen && !(most < 1 / SMALLEST)) break;
         return all(isFiniteNode(operation.left), isFiniteNode(operation.right));
+      }
       case 'lesser':
       case 'greater': {
         const sides = [operation.left, operation.right];

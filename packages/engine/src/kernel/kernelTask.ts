@@ -17,8 +17,8 @@ export interface SearchTask extends KernelTask {
 
 /**
  * The limits and the ranking of a search as tests and a node of a kernel. Null for a search that
- * no kernel is made for: equimolar grids, data with gaps, a Pareto front, and a score of which
- * nothing is known how far it may be off.
+ * no kernel is made for: equimolar grids, data with gaps, numbers far from 1, a Pareto front, and a
+ * score of which nothing is known how far it may be off.
  */
 export function kernelTask(prepared: Prepared): SearchTask | null {
   const { program, grid, limits, limited, scoreOutput, bounds, ranking } = prepared;

@@ -3,6 +3,7 @@ import { variationsOf } from '../blocks/steps.ts';
 import type { Grid } from '../grid.ts';
 import { outputBounds } from '../outputBounds.ts';
 import { EPSILON, type Form, greatestOf, linearForm, pairForm } from './form.ts';
+import { isFar } from './isFar.ts';
 import { type Ends, type Node, type Nodes, nodeMaker } from './node.ts';
 import { noSlack, type Slack } from './slack.ts';
 
@@ -16,11 +17,12 @@ export interface Lowered {
 /**
  * The steps of a program as nodes of a kernel. Sums become forms in the parts of a grid point, steps
  * that do not vary within a system become single numbers, choices that are always made the same way
- * are made. Null where data are missing, or where not every system makes the same whole.
+ * are made. Null where data are missing, where numbers are far from 1 (see isFar), or where not every system
+ * makes the same whole.
  */
 export function lower(program: Program, grid: Grid): Lowered | null {
   const { total, symbols, components } = grid;
-  if (total === null || lacksData(program)) return null;
+  if (total === null || lacksData(program) || hasFarNumbers(program)) return null;
   const { steps } = program;
   const size = symbols.length;
   const nodes = nodeMaker(size, total, components.max);
@@ -101,4 +103,13 @@ function lacksData({ steps }: Program): boolean {
   return steps.some(
     (step) => (step.kind === 'linear' || step.kind === 'pairs') && !step.coefficients.every(Number.isFinite),
   );
+}
+
+/** Whether a constant or a value of the data is far from 1. The greatest number there is only ever bounds what is finite. */
+function hasFarNumbers({ steps }: Program): boolean {
+  return steps.some((step) => {
+    if (step.kind === 'constant') return isFar(step.value) && step.value !== Number.MAX_VALUE;
+    if (step.kind !== 'linear' && step.kind !== 'pairs') return false;
+    return step.coefficients.some((value) => isFar(value / step.divisor));
+  });
 }

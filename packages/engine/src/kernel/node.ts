@@ -6,6 +6,7 @@ import {
   POWER_OF_TWO_ERROR,
 } from './approximate.ts';
 import { constantForm, type Form, productOfForms, roundingOf, scaledForm, sumOfForms } from './form.ts';
+import { isFar } from './isFar.ts';
 import { type Known, noSlack, ROUNDED, type Slack, sizeOf, slackOf, unknown } from './slack.ts';
 
 /** What a node computes, from other nodes. */
@@ -164,10 +165,14 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
     };
     const made = (what: Operation): Node =>
       node(`scaled ${of.id} ${factor}`, what, ends, slack, () => scaledFormOf(of, factor));
-    if (operation.kind === 'form') return made({ ...operation, factor: operation.factor * factor });
+    if (operation.kind === 'form') {
+      const both = operation.factor * factor;
+      return isFar(both) ? null : made({ ...operation, factor: both });
+    }
     if (operation.kind === 'multiply') {
       const { left, right } = operation;
       const value = fixedValue(left);
+      if (value !== null && isFar(value * factor)) return null;
       const one = value === null ? scaled(left, factor, scaledEnds(left, factor)) : constant(value * factor);
       return one && made({ kind: 'multiply', left: one, right });
     }
@@ -259,7 +264,8 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
     const whole = Number.isInteger(exponent) && exponent >= 0 && exponent <= 4;
     const of = whole ? given : exponent < 1 ? away(given) : signed(given);
     const own = EXPONENTIAL_ERROR + Math.abs(exponent) * (LOGARITHM_ERROR + ROUNDED * 710);
-    const slack = () => slackOf.power(of, exponent, whole ? 4 * ROUNDED : own);
+    const slack = () =>
+      !whole && isHeldDown(of, exponent) ? unknown : slackOf.power(of, exponent, whole ? 4 * ROUNDED : own);
     return node(`power ${of.id} ${exponent}`, { kind: 'power', of, exponent }, ends, slack);
   }
 
@@ -292,6 +298,16 @@ export function nodeMaker(size: number, total: number, elements: number): Nodes 
       return node(key, { kind: 'choose', when, then, otherwise }, ends, slack);
     },
   };
+}
+
+/** Up to here no power of what is not next to nothing comes near the ends of what the kernel holds powers to, 10^±299. */
+const PLAIN_EXPONENT = 16;
+
+/** Whether a power through logarithms, which the kernel holds away from 0 and from infinity, may lie beyond that. */
+function isHeldDown(of: Node, exponent: number): boolean {
+  const ends = [sizeOf(of), of.least].filter((size) => size > 0 && size < Number.POSITIVE_INFINITY);
+  const reach = Math.max(...ends.map((size) => Math.abs(exponent * Math.log10(size))));
+  return reach > 290 || (Math.abs(exponent) > PLAIN_EXPONENT && !(of.least > 0));
 }
 
 function scaledEnds({ low, high, mayLack }: Node, factor: number): Ends {
