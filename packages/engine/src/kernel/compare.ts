@@ -248,7 +248,10 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
     const squared = threshold * threshold;
     const wider = (2 * Math.abs(threshold) + width) * width + 2 * ROUNDED * squared;
     const positive = Math.max(0, threshold);
-    return all(notNegative(of), compare(of, operator, positive * positive, wider));
+    // What squares to 0 though it is more lies below every root but that of 0.
+    const isTiny = positive > 0 && squared === 0;
+    const side = isTiny ? (isUpper(operator) ? '<=' : '>') : operator;
+    return all(notNegative(of), compare(of, side, positive * positive, wider));
   }
 
   function throughAbsolute(of: Node, operator: Operator, threshold: number, width: number): Test {

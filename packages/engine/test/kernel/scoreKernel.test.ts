@@ -116,6 +116,7 @@ const expressions = [
   'valenceElectronConcentration * omega - (valenceElectronConcentration - 6)^2 / omega',
   'ln(max(1.5, mixingEnthalpy / mixingEnthalpy)) * density',
   'max(1.5, mixingEnthalpy / mixingEnthalpy)^0.3 - 1 / density',
+  'max(density, 1 / electronegativitySpread)',
 ];
 
 test.each(expressions)(
