@@ -861,7 +861,7 @@ export const problems = {
     status: 503,
     exit: 2,
     text: ({ file }: { file: string }) => `Another program keeps the database ${file} locked.`,
-    remedy: 'Close that program and resume; everything stored so far is kept.',
+    remedy: 'Try again when it has finished, or close it; everything stored so far is kept.',
   },
   'store/failed': {
     status: 500,

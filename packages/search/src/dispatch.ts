@@ -29,6 +29,8 @@ export interface DispatchListener {
   held(search: Underway, reason: string | null): void;
   /** It is outside its hours, and no chunk of it is with the workers any more. */
   resting(search: Underway): void;
+  /** Resolves when what is told can be written down. */
+  writable(): Promise<void>;
 }
 
 const noWorker = 'No worker is present; the search goes on as soon as one is.';
@@ -127,6 +129,7 @@ export function dispatcher(queue: ChunkQueue, listener: DispatchListener): Dispa
     let backOff = 0;
     while (!closed) {
       const rung = bell.next();
+      if (searches.size > 0) await listener.writable();
       const reason = searches.size === 0 ? null : await handOut().catch(textOf);
       for (const search of searches) tell(search, reason);
       backOff = reason === null ? 0 : Math.min(backOffMs.most, backOff * 2 || backOffMs.first);

@@ -11,19 +11,26 @@ const batchLength = 2048;
 /** Of more candidates, the orders that people ask for first are made before they ask. */
 const manyCandidates = 20_000;
 
+/** What finishing heeds: whether it shall stop, and when it may write. */
+interface Going {
+  stop: AbortSignal;
+  /** Resolves when no other process writes. */
+  writable(): Promise<void>;
+}
+
 /**
  * Turns what a scored search keeps into candidates with every quantity, makes them ready to be
  * paged, and concludes the search. A crash on the way does no harm: the search is still unfinished
  * then, and finishing starts again from nothing. Throws the reason of `stop` when it is aborted.
  */
-export async function finish(search: Underway, store: Store, stop: AbortSignal): Promise<void> {
+export async function finish(search: Underway, store: Store, going: Going): Promise<void> {
   const since = performance.now();
   // Now, not when the candidates are stored: storing has a time of its own.
   const seconds = activeSeconds(search);
-  await clearCandidates(search.number, store, stop);
+  await clearCandidates(search.number, store, going);
   const { columns, prices, notices } = store.searches.find(search.id)!;
-  const { kept, seen } = await storeCandidates(search, columns, store, stop);
-  if (kept > manyCandidates) await makeOrders(search, { kept, columns }, store, stop);
+  const { kept, seen } = await storeCandidates(search, columns, store, going);
+  if (kept > manyCandidates) await makeOrders(search, { kept, columns }, store, going);
   store.searches.conclude(search.number, {
     ...{ state: 'done', reason: null, kept, activeSeconds: seconds },
     notices: [...notices, ...closingNotices(search, { kept, seen }, prices?.currency ?? null)],
@@ -33,15 +40,16 @@ export async function finish(search: Underway, store: Store, stop: AbortSignal):
 }
 
 /** Takes away what an earlier attempt at finishing left. */
-export async function clearCandidates(search: number, store: Store, stop?: AbortSignal): Promise<void> {
-  while (store.candidates.clear(search, batchLength * 10) > 0) await breathe(stop);
+export async function clearCandidates(search: number, store: Store, going: Going): Promise<void> {
+  do await breathe(going);
+  while (store.candidates.clear(search, batchLength * 10) > 0);
 }
 
 async function storeCandidates(
   search: Underway,
   columns: readonly string[],
   store: Store,
-  stop: AbortSignal,
+  going: Going,
 ): Promise<{ kept: number; seen: number }> {
   const made = candidateMaker(search.plan, columns);
   let kept = 0;
@@ -51,7 +59,7 @@ async function storeCandidates(
     store.candidates.insert(search.number, batch);
     kept += batch.scores.length;
     seen += points.length;
-    await breathe(stop);
+    await breathe(going);
   }
   let points: KeptPoint[] = [];
   for (const point of keptPoints(search.outcome, search.ranking)) {
@@ -69,7 +77,7 @@ async function makeOrders(
   { number, plan }: Underway,
   set: { kept: number; columns: readonly string[] },
   store: Store,
-  stop: AbortSignal,
+  going: Going,
 ): Promise<void> {
   const { limits, rank, front = [] } = plan.specification;
   const names = storedNames(set.columns);
@@ -77,13 +85,14 @@ async function makeOrders(
   for (const quantity of new Set([...limits, ...rank, ...front].map((entry) => entry.quantity))) {
     for (const direction of ['asc', 'desc'] as const) {
       const query = { ranges: [], has: [], without: [], order: names.of(quantity), direction, limit: 1 };
-      for (const _ of store.candidates.prepare(stored, query)) await breathe(stop);
+      for (const _ of store.candidates.prepare(stored, query)) await breathe(going);
     }
     store.candidates.letGo(number);
   }
 }
 
-async function breathe(stop?: AbortSignal): Promise<void> {
+async function breathe({ stop, writable }: Going): Promise<void> {
   await setImmediate();
-  stop?.throwIfAborted();
+  await writable();
+  stop.throwIfAborted();
 }

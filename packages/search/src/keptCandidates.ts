@@ -21,7 +21,11 @@ export function keptCandidates(
   | 'searchDistributions'
   | 'keptSystems'
 > {
-  const standing = records(store, { trouble: () => undefined, underway: () => undefined });
+  const standing = records(store, {
+    trouble: () => undefined,
+    underway: () => undefined,
+    waits: () => null,
+  });
   const { list, view } = standing;
   return { list, view, ...candidateAnswers(store, standing), ...candidateSweeps(store, standing) };
 }

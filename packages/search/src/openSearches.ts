@@ -28,7 +28,8 @@ export const DEFAULT_MAX_POINTS = 1e13;
  * - `maxPoints`: a search of more grid points is refused with its count.
  * - `takeUp`: whether the unfinished searches of the store go on by themselves; false for who works only on
  *   what it is asked for: the others are left as they are, for `resume`. Default: true.
- * - `warn`: told when a search is paused or failed by what went wrong, not by a person. Left out: nobody is.
+ * - `warn`: told when a search is paused or failed by what went wrong, not by a person, and when it waits for another
+ *   process to write. Left out: nobody is.
  * - `pointsPerChunk`: how many points a worker gets at a time; left out, as many as it scores in a second.
  *
  * Whoever opened store and queue closes them, in this order: searches, queue, store.
@@ -50,7 +51,9 @@ export async function openSearches(options: SearchesOptions): Promise<Searches> 
   const stopped = (id: string, reason: string) => options.warn?.(`Search ${id} stands still: ${reason}`);
   const rates = estimates();
   const watching = watchers((id) => ({ view: standing.view(id), sequence: standing.known(id).sequence }));
-  const working = work(store, queue, { changed: watching.changed, learn: rates.learn, stopped });
+  const waits = (id: string, reason: string | null) =>
+    options.warn?.(reason === null ? `Search ${id} goes on.` : `Search ${id} waits: ${reason}`);
+  const working = work(store, queue, { changed: watching.changed, learn: rates.learn, stopped, waits });
   const standing = records(store, working);
   const waiting = endings(watching, working);
   const imports = openImports(store, options);

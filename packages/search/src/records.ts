@@ -15,11 +15,14 @@ export interface Records {
   list(): SearchView[];
 }
 
-export function records(store: JoinedStore, work: Pick<Work, 'trouble' | 'underway'>): Records {
+export function records(store: JoinedStore, work: Pick<Work, 'trouble' | 'underway' | 'waits'>): Records {
   /** A search that the store refused something of is paused, whatever the store could still write down. */
   function standing(record: SearchRecord): SearchRecord {
     const trouble = work.trouble(record.id);
-    return trouble === undefined ? record : { ...record, state: 'paused', reason: textOf(trouble) };
+    if (trouble !== undefined) return { ...record, state: 'paused', reason: textOf(trouble) };
+    // Cannot be written down, for that is what it waits for.
+    const reason = work.waits(record.id);
+    return reason === null ? record : { ...record, reason };
   }
   function known(id: string): SearchRecord {
     const record = store.searches.find(id);

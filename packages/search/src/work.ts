@@ -10,6 +10,7 @@ import { clearCandidates, finish } from './finish.ts';
 import { resume } from './resume.ts';
 import { type SearchEvent, stateAfter } from './states.ts';
 import { textOf } from './textOf.ts';
+import { turnToWrite } from './turnToWrite.ts';
 import { activeSeconds, giveBack, type Underway } from './underway.ts';
 import type { Watchers } from './watchers.ts';
 
@@ -29,15 +30,18 @@ export interface Work {
   reschedule(id: string, schedule: Schedule): void;
   /** What the store refused of a search, so that the search stands still; undefined where it works. */
   trouble(id: string): ProblemError | undefined;
+  /** Why nothing can be written down of a search at the moment, and what it waits for; null where it does not wait. */
+  waits(id: string): string | null;
   forgetTrouble(id: string): void;
   close(): Promise<void>;
 }
 
-/** Who is told: of changes that a reader can see, of how fast a search was scored, and of one that was not stopped by a person. */
+/** Who is told: of changes that a reader can see, of how fast a search was scored, of one that was not stopped by a person, and of one that waits or goes on (null). */
 export interface WorkListener {
   changed: Watchers['changed'];
   learn: Estimates['learn'];
   stopped(id: string, reason: string): void;
+  waits(id: string, reason: string | null): void;
 }
 
 export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work {
@@ -47,8 +51,15 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
   const running = new Set<Promise<void>>();
   /** Aborted when the program ends. */
   const ending = new AbortController();
-  const dispatch = dispatcher(queue, { handedOut, held, resting });
-  queue.onReport(report);
+  const turn = turnToWrite(store, { signal: ending.signal, told: tellWaiting });
+  const dispatch = dispatcher(queue, { handedOut, held, resting, writable: turn.come });
+  /** What workers reported and was not taken yet. */
+  const reports: Report[] = [];
+  let taking = false;
+  queue.onReport((one) => {
+    reports.push(one);
+    void takeReports();
+  });
   queue.onLoss(() => {
     for (const search of searches.values()) giveBack(search, search.inFlight.keys());
     dispatch.wake();
@@ -61,13 +72,29 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
       search = resume(record, store);
       searches.set(record.id, search);
       await scored(search);
-      await finish(search, store, search.stop.signal);
+      await finish(search, store, { stop: search.stop.signal, writable: turn.come });
       changed(record.id, 'state');
     } catch (error) {
       if (search?.stop.signal.aborted) await tidyIfCancelled(search);
+      else if (search !== undefined && isLocked(error)) return takeUpAnew(search);
       else end(record.id, error);
     }
     if (search !== undefined) leave(search);
+  }
+
+  /** A lock passes: when it has, the search goes on from where the ledger says it stands. */
+  async function takeUpAnew(search: Underway): Promise<void> {
+    dispatch.remove(search);
+    await turn.come();
+    leave(search);
+    if (search.stop.signal.aborted) return;
+    let record: SearchRecord;
+    try {
+      record = store.searches.find(search.id)!;
+    } catch (error) {
+      return end(search.id, error);
+    }
+    await carry(record);
   }
 
   /** Hands out every unfinished chunk; resolves when the outcome of the last one was taken. */
@@ -94,7 +121,8 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
   /** A cancelled search leaves no candidates behind. Some that cannot be taken away do no harm: the next start tries again. */
   async function tidy(cancelled: readonly Pick<SearchRecord, 'number'>[]): Promise<void> {
     try {
-      for (const { number } of cancelled) await clearCandidates(number, store, ending.signal);
+      const going = { stop: ending.signal, writable: turn.come };
+      for (const { number } of cancelled) await clearCandidates(number, store, going);
     } catch {}
   }
 
@@ -113,6 +141,26 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
       writing();
     } catch (error) {
       search.complete.reject(error);
+    }
+  }
+
+  /** In the order in which they came; while another process writes they wait, and workers go on with what they have. */
+  async function takeReports(): Promise<void> {
+    if (taking) return;
+    taking = true;
+    for (let next = reports[0]; next !== undefined; next = reports[0]) {
+      if (!store.isFree()) await turn.come();
+      if (ending.signal.aborted) break;
+      reports.shift();
+      report(next);
+    }
+    taking = false;
+  }
+
+  function tellWaiting(reason: string | null): void {
+    for (const id of searches.keys()) {
+      told.waits(id, reason);
+      changed(id, 'state');
     }
   }
 
@@ -212,6 +260,7 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
       dispatch.wake();
     },
     trouble: (id) => troubles.get(id),
+    waits: (id) => (searches.has(id) ? turn.reason() : null),
     forgetTrouble: (id) => void troubles.delete(id),
     async close() {
       ending.abort(new Error('the program ends'));
@@ -220,4 +269,8 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
       await Promise.allSettled(running);
     },
   };
+}
+
+function isLocked(error: unknown): boolean {
+  return error instanceof ProblemError && error.faults[0]?.code === 'store/busy';
 }

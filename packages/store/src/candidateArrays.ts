@@ -7,7 +7,7 @@ import { compositionHash } from './compositionHash.ts';
 import type { Connections } from './connections.ts';
 import { reversedPlaces } from './reversedPlaces.ts';
 import { sortedPlaces } from './sortedPlaces.ts';
-import { whenFree } from './whenFree.ts';
+import { untilFree } from './untilFree.ts';
 
 type Direction = CandidateQuery['direction'];
 
@@ -124,14 +124,11 @@ export function candidateArrays(
         blocks.write(search, name, first, order.subarray(first, first + placesInBlock));
       }
     };
-    const goOn = () => {
+    const goOn = async () => {
+      if (!(await untilFree(connection, { atMostMs: patienceMs }))) return;
       if (!connection.open || keeping.get(search) !== mine) return;
-      const before = block;
       try {
-        whenFree(() => {
-          block = before;
-          connection.transaction(writeSome).immediate();
-        }, patienceMs);
+        connection.transaction(writeSome).immediate();
       } catch {
         return;
       }

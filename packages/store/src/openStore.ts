@@ -12,6 +12,7 @@ import { ownership } from './ownership.ts';
 import { type SearchTable, searchTable } from './searches.ts';
 import { type ShortlistTable, shortlistTable } from './shortlists.ts';
 import { storeProblem, withStoreProblems } from './storeProblem.ts';
+import { isFree, type Patience, untilFree } from './untilFree.ts';
 
 /**
  * - `file`: the database file, made when it is not there, its folder too; null for a temporary one
@@ -33,6 +34,10 @@ export interface Store {
   shortlists: ShortlistTable;
   chargeSheets: ChargeSheetTable;
   melts: MeltTable;
+  /** Whether a write would begin at once, for no other process has the lock. */
+  isFree(): boolean;
+  /** Waits until it would, without keeping anybody from being answered; false where patience ended first. */
+  untilFree(patience?: Patience): Promise<boolean>;
   close(): void;
 }
 
@@ -78,6 +83,8 @@ export function tablesOf(
   connections.tellLocks();
   return {
     ...tables,
+    isFree: () => isFree(main),
+    untilFree: (patience) => untilFree(main, patience),
     close() {
       connections.close();
       for (const act of afterwards) act();

@@ -13,6 +13,8 @@ const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
 const pages = join(import.meta.dirname, '../../web/dist');
 /** What a worker of this process may still finish before the rest goes back to the queue. */
 const finishMs = 2000;
+/** How long a request waits for another process that writes; after that its own write says so. */
+const writePatienceMs = 5000;
 
 /** Opens ledger, queue and searches as configured. `close` ends them in the order that loses nothing. */
 export async function openParts(
@@ -43,6 +45,7 @@ export async function openParts(
       melts: openMelts(store.melts, chargeSheets),
       attachments: { table: store.melts, files: attachmentFiles(join(dataFolder, 'attachments')) },
       workers: () => queue.workers(),
+      writable: () => store.untilFree({ atMostMs: writePatienceMs }),
       openNetwork,
       hostNames,
       pages,

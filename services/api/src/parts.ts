@@ -16,6 +16,8 @@ export interface Parts {
   attachments: { table: MeltTable; files: AttachmentFiles };
   /** Scoring threads present now; rejects when the carrier of work is out of reach. */
   workers: () => Promise<number>;
+  /** Resolves when a write would begin at once, or after some seconds in which another process kept the database. */
+  writable: () => Promise<unknown>;
   /** Anyone who reaches the address may use it: told by /health, so that the page can warn. */
   openNetwork: boolean;
   /** What a request may call the service beside the names of this computer; null: anything. */

@@ -1,4 +1,5 @@
 import type { Parts, Server } from '../parts.ts';
+import { waitToWrite } from '../waitToWrite.ts';
 import { attachmentRoutes } from './attachments.ts';
 import { candidateRoutes } from './candidates.ts';
 import { candidateViewRoutes } from './candidateViews.ts';
@@ -36,7 +37,6 @@ import { weighingRoute } from './weighing.ts';
 export function routes(app: Server, parts: Parts): void {
   countRoute(app, parts);
   distributionsRoute(app, parts);
-  searchRoutes(app, parts);
   eventRoutes(app, parts);
   candidateRoutes(app, parts);
   candidateViewRoutes(app, parts);
@@ -48,22 +48,26 @@ export function routes(app: Server, parts: Parts): void {
   substituteRoute(app, parts);
   weighingRoute(app, parts);
   chargeRoute(app, parts);
-  chargeSheetRoutes(app, parts);
-  shortlistRoutes(app, parts);
-  meltRoutes(app, parts);
-  attachmentRoutes(app, parts);
   evidenceRoute(app, parts);
   elementRoute(app, parts);
   pairRoute(app, parts);
   quantityRoute(app);
   lateQuantityRoute(app);
-  priceRoutes(app, parts);
-  columnRoutes(app, parts);
-  importRoutes(app, parts);
   dataVersionRoute(app, parts);
   publishedAlloyRoute(app, parts);
   materialRoute(app, parts);
   demonstrationRoute(app);
   openapiRoute(app);
   healthRoutes(app, parts);
+  app.register(async (writing) => {
+    waitToWrite(writing, parts);
+    searchRoutes(writing as Server, parts);
+    chargeSheetRoutes(writing as Server, parts);
+    shortlistRoutes(writing as Server, parts);
+    meltRoutes(writing as Server, parts);
+    attachmentRoutes(writing as Server, parts);
+    priceRoutes(writing as Server, parts);
+    columnRoutes(writing as Server, parts);
+    importRoutes(writing as Server, parts);
+  });
 }
