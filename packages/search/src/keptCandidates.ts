@@ -25,6 +25,7 @@ export function keptCandidates(
     trouble: () => undefined,
     underway: () => undefined,
     waits: () => null,
+    isBrokenOff: ({ state }) => (state === 'waiting' || state === 'running') && !store.isWorkedOn(),
   });
   const { list, view } = standing;
   return { list, view, ...candidateAnswers(store, standing), ...candidateSweeps(store, standing) };

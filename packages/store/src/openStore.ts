@@ -8,7 +8,7 @@ import { type ConnectionOptions, openConnections } from './connections.ts';
 import { type ImportTable, importTable } from './imports.ts';
 import { type Ledger, ledger } from './ledger.ts';
 import { type MeltTable, meltTable } from './melts.ts';
-import { ownership } from './ownership.ts';
+import { isOwned, ownership } from './ownership.ts';
 import { type SearchTable, searchTable } from './searches.ts';
 import { type ShortlistTable, shortlistTable } from './shortlists.ts';
 import { storeProblem, withStoreProblems } from './storeProblem.ts';
@@ -34,6 +34,8 @@ export interface Store {
   shortlists: ShortlistTable;
   chargeSheets: ChargeSheetTable;
   melts: MeltTable;
+  /** Whether some process, this one too, works on the searches at this moment. */
+  isWorkedOn(): boolean;
   /** Whether a write would begin at once, for no other process has the lock. */
   isFree(): boolean;
   /** Waits until it would, without keeping anybody from being answered; false where patience ended first. */
@@ -83,6 +85,7 @@ export function tablesOf(
   connections.tellLocks();
   return {
     ...tables,
+    isWorkedOn: () => isOwned(file),
     isFree: () => isFree(main),
     untilFree: (patience) => untilFree(main, patience),
     close() {

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { problem } from '@tiegel/contract/terms';
 import Database from 'better-sqlite3';
 import { ownFile } from './ownFile.ts';
@@ -25,4 +26,23 @@ export function ownership(file: string): () => void {
     throw error;
   }
   return () => lock.close();
+}
+
+/**
+ * Whether some process works on the searches of a database file at this moment. What cannot be told,
+ * for the file beside it may not be written by this user, counts as so.
+ */
+export function isOwned(file: string): boolean {
+  const beside = `${file}-owner`;
+  if (!existsSync(beside)) return false;
+  let lock: Database.Database | null = null;
+  try {
+    lock = new Database(beside, { timeout: 0, fileMustExist: true });
+    lock.exec('begin exclusive');
+    return false;
+  } catch {
+    return true;
+  } finally {
+    lock?.close();
+  }
 }

@@ -49,6 +49,17 @@ async function otherProcess(file: string, statements: string) {
   };
 }
 
+test('whether some process works on the searches is told, and joining is not working on them', () => {
+  const file = freshFile();
+  const store = openTestStore(file);
+  const other = joined(file);
+  expect([store.isWorkedOn(), other.isWorkedOn()]).toEqual([true, true]);
+  store.close();
+  expect(other.isWorkedOn()).toBe(false);
+  openTestStore(file);
+  expect(other.isWorkedOn()).toBe(true);
+});
+
 test('another process writes down what it has while this one works on the searches, and this one sees it', async () => {
   const file = freshFile();
   const store = openTestStore(file);

@@ -32,6 +32,10 @@ export function* searchesText(all: readonly SearchView[]): Generator<string> {
     ],
     rows,
   ).join('\n')}\n`;
+  for (const { id, state, reason } of all) {
+    if (reason !== null && (state === 'paused' || state === 'failed'))
+      yield `\n${wrapped(`${id} is ${state}. ${reason}`)}\n`;
+  }
 }
 
 /** Candidates that a search kept, for reading. */

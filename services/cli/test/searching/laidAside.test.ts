@@ -87,10 +87,38 @@ test('a signal pauses a search of a database and says how to go on; it can be ca
   });
 });
 
+test('a search whose program was killed is told as broken off, and goes on where it stopped', async () => {
+  const file = join(folder.path, 'killed.sqlite');
+  const where = ['--database', file];
+  const ending = new AbortController();
+  const killed = tiegel(['search', '-', ...where], {
+    ...{ input: JSON.stringify(endless), signal: ending.signal, signalName: 'SIGKILL' },
+  });
+  let id = '';
+  await until('the search is worked on', () => {
+    id = Object.keys(statesIn(file))[0] ?? '';
+    return statesIn(file)[id] === 'running';
+  });
+  ending.abort();
+  expect((await killed).code).toBeNull();
+  expect(await jsonOf(['results', 'list', ...where])).toMatchObject([
+    { id, state: 'paused', reason: expect.stringContaining(`"searches resume ${id} --database FILE"`) },
+  ]);
+  expect((await tiegel(['results', 'list', ...where])).out).toMatch(
+    /It was broken off, and no program works/,
+  );
+
+  const again = new AbortController();
+  const resumed = tiegel(['searches', 'resume', id, ...where], { signal: again.signal });
+  await until('it is worked on again', () => statesIn(file)[id] === 'running');
+  again.abort();
+  expect((await resumed).error).toContain(`The search ${id} is paused`);
+});
+
 test('a search works on no other that lies unfinished in its database, until that is resumed', async () => {
   const { id, file, where } = await leftBehind('unfinished.sqlite');
   const found = await jsonOf(['search', '-', ...where], { input: JSON.stringify(small) });
-  expect(statesIn(file)[id]).toMatch(/waiting|running/);
+  expect(statesIn(file)[id]).toBe('paused');
   const resumed = await jsonOf(['searches', 'resume', id, ...where]);
   expect(resumed).toMatchObject({ counts: found.counts, candidates: found.candidates });
   expect(statesIn(file)[id]).toBe('done');
