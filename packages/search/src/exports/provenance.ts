@@ -1,5 +1,5 @@
 import type { CandidateQuery } from '@tiegel/contract';
-import { quantities } from '@tiegel/screening';
+import { conditions, conditionsOf, quantities } from '@tiegel/screening';
 import type { ExportHead } from '../searches.ts';
 
 /**
@@ -7,13 +7,14 @@ import type { ExportHead } from '../searches.ts';
  * same data and prices with the same engine gives the same rows. `selection` says which of the
  * kept candidates are here and in which order.
  */
-export function provenance({ search }: ExportHead, query: CandidateQuery) {
+export function provenance({ search, columns }: ExportHead, query: CandidateQuery) {
   const { ranges, front, has, without, order, direction } = query;
   return {
     search: search.id,
     name: search.name,
     question: search.question,
     specification: search.specification,
+    conditions: conditionsUsed(columns, search),
     dataVersion: search.dataVersion,
     engineVersion: search.engineVersion,
     prices: search.prices,
@@ -28,6 +29,23 @@ export function provenance({ search }: ExportHead, query: CandidateQuery) {
       direction,
     },
   };
+}
+
+/**
+ * Each condition that a column computes with, set or default, by name; null where none holds, as for grains. Late and own
+ * quantities read none that the others, which are always columns, do not.
+ */
+function conditionsUsed(
+  columns: ExportHead['columns'],
+  { specification: { conditions: set = {} } }: ExportHead['search'],
+): Record<string, { value: number | null; unit: string }> {
+  const printed = quantities.filter(({ id }) => columns.includes(id));
+  const used = new Set(printed.flatMap(conditionsOf));
+  return Object.fromEntries(
+    Object.values(conditions)
+      .filter(({ name }) => used.has(name))
+      .map(({ name, unit, default: usual }) => [name, { value: set[name] ?? usual, unit }]),
+  );
 }
 
 /** Ranges in the order of the quantities: whoever writes them in another asks for the same file. */

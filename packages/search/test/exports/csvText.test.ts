@@ -2,7 +2,8 @@ import { formatComposition } from '@tiegel/elements';
 import { quantities } from '@tiegel/screening';
 import { expect, test } from 'vitest';
 import { csvText } from '../../src/exports/csvText.ts';
-import { candidateNumber, candidates, exportOf } from '../fixtures/exportOf.ts';
+import { provenance } from '../../src/exports/provenance.ts';
+import { candidateNumber, candidates, exportOf, query } from '../fixtures/exportOf.ts';
 
 const count = 450;
 const text = [...csvText(exportOf(candidates(count)))].join('');
@@ -17,6 +18,7 @@ test('the file begins with all that its rows depend on, a line each', () => {
     'name',
     'question',
     'specification',
+    'conditions',
     'dataVersion',
     'engineVersion',
     'prices',
@@ -25,6 +27,24 @@ test('the file begins with all that its rows depend on, a line each', () => {
     'selection',
   ]);
   expect(lines.slice(0, comments.length)).toEqual(comments);
+});
+
+test('each condition that a column computes with is told, set or default', () => {
+  // Anneal temperature for the free energy, the others for the strengths; nobody set any.
+  const told = comments.find((line) => line.startsWith('# conditions: '))!;
+  expect(JSON.parse(told.slice('# conditions: '.length))).toEqual({
+    annealTemperature: { value: 1273.15, unit: 'K' },
+    serviceTemperature: { value: 293.15, unit: 'K' },
+    strainRate: { value: 0.001, unit: '1/s' },
+    grainSize: { value: null, unit: 'µm' },
+  });
+  const { head } = exportOf([]);
+  const set = { ...head.search.specification, conditions: { serviceTemperature: 873.15 } };
+  const hot = {
+    search: { ...head.search, specification: set },
+    columns: ['density', 'homologousTemperature'],
+  };
+  expect(provenance(hot, query).conditions).toEqual({ serviceTemperature: { value: 873.15, unit: 'K' } });
 });
 
 test('what somebody typed as a name begins no line of its own', () => {
