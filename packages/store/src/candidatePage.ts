@@ -13,13 +13,13 @@ export function candidatePage(
   set: CandidateSet,
   query: CandidateQuery,
 ): Pick<CandidatePage, 'items' | 'next'> {
-  const { ranks, last } = finished(pageSteps(arrays, set, query, startOf(query)));
-  return { items: rows.read(set, ranks), next: last === null ? null : pageKey(query, last) };
+  const { ranks, last } = finished(pageSteps(arrays, set, query, startOf(set, query)));
+  return { items: rows.read(set, ranks), next: last === null ? null : pageKey(set, query, last) };
 }
 
-/** The place from which on a query's page is read; its row number aside. Throws request/invalid for a key that is not one of its order. */
-export function startOf(query: CandidateQuery): number {
-  return query.after === undefined ? 0 : placeOf(query, query.after) + 1;
+/** The place from which on a query's page is read; its row number aside. Throws request/invalid for a key that is not one of its search, filters and order. */
+export function startOf(set: CandidateSet, query: CandidateQuery): number {
+  return query.after === undefined ? 0 : placeOf(set, query, query.after) + 1;
 }
 
 /** Goes through all steps at once. */

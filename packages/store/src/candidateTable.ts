@@ -29,7 +29,7 @@ export interface CandidateTable {
   prepare(set: CandidateSet, query: CandidateQuery): Generator<number>;
   /** Lets go what is held in memory of a search's candidates. */
   letGo(search: number): void;
-  /** A page in the query's order. Throws request/invalid for a key that is not one of this order. */
+  /** A page in the query's order. Throws request/invalid for a key that is not one of this search, filters and order. */
   page(set: CandidateSet, query: CandidateQuery): Pick<CandidatePage, 'items' | 'next'>;
   /** The candidate of exactly these parts, null where none was kept. */
   find(set: CandidateSet, symbols: readonly string[], parts: readonly number[]): Candidate | null;
@@ -83,7 +83,7 @@ export function candidateTable(
       return clearSome.immediate(search, limit);
     },
     *prepare(set, query) {
-      if (!isAtHand(arrays, set, query)) yield* pageSteps(arrays, set, query, startOf(query));
+      if (!isAtHand(arrays, set, query)) yield* pageSteps(arrays, set, query, startOf(set, query));
     },
     letGo: (search) => arrays.forget(search),
     page: (set, query) => candidatePage(source, set, query),
