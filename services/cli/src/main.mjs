@@ -12,10 +12,13 @@ if (Number.parseInt(process.versions.node, 10) < leastNode) {
 }
 
 // Reading the sources is two thirds of a short command's time; what Node made of them is kept beside
-// the dependencies. Where that folder cannot be written, it reads them each time. This file alone is no
+// the dependencies, and what it made of a built program in the folder of that, with which it goes: each
+// build has other paths, of which nothing is ever taken again. Where that folder cannot be written, it reads them each time. This file alone is no
 // TypeScript: to read one the reader is loaded, a tenth of a second, and nothing can be kept before it.
-module.enableCompileCache(join(import.meta.dirname, '../../../node_modules/.cache/node'));
 const built = builtFolder();
+module.enableCompileCache(
+  built === null ? join(import.meta.dirname, '../../../node_modules/.cache/node') : join(built, 'compiled'),
+);
 const part = (name) => import(pathToFileURL(join(built, `${name}.js`)).href);
 await (built === null ? import('@tiegel/search/keepHeapSmall') : part('keepHeapSmall'));
 const { run } = await (built === null ? import('./run.ts') : part('run'));

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { statSync, utimesSync, writeFileSync } from 'node:fs';
+import { existsSync, globSync, readdirSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, onTestFinished, test } from 'vitest';
@@ -32,6 +32,24 @@ test('the built program writes what the sources write', () => {
     expect(fromSources.length).toBeGreaterThan(500);
     expect(written(join(built!, 'run.js'), words)).toBe(fromSources);
   }
+});
+
+test('what Node makes of a built program is kept in its folder, and goes with it', () => {
+  const command = ['services/cli/src/main.mjs', 'screen', 'CoCrFeNi'];
+  const cacheBeside = join(root, 'node_modules/.cache/node');
+  const inCache = () => globSync('**/*', { cwd: cacheBeside }).length;
+  const build = () => {
+    execFileSync(process.execPath, ['scripts/buildTerminal.ts'], { cwd: root });
+    const before = inCache();
+    execFileSync(process.execPath, command, { cwd: root });
+    expect(inCache()).toBe(before);
+    return builtFolder()!;
+  };
+  const first = build();
+  expect(readdirSync(join(first, 'compiled'))).not.toEqual([]);
+  build();
+  build();
+  expect(existsSync(first)).toBe(false);
 });
 
 test('what was made of other sources is not run', async () => {
