@@ -1,4 +1,4 @@
-import { ProblemError, searchSpecificationFor } from '@tiegel/contract';
+import { ProblemError, parseSpecification, searchSpecificationFor } from '@tiegel/contract';
 import { parseAlloy, readPriceList, symbols } from '@tiegel/elements';
 import { conditions, quantities } from '@tiegel/screening';
 import { expect, test } from 'vitest';
@@ -11,7 +11,7 @@ const { check } = searchSpecificationFor({
 });
 
 const readers = {
-  specification: (text: string) => check(JSON.parse(text)),
+  specification: (text: string) => check(parseSpecification(text)),
   alloy: (text: string) => parseAlloy(text.replace(/\n$/, '')),
   prices: readPriceList,
 };

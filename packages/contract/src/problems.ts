@@ -484,6 +484,12 @@ export const problems = {
     remedy:
       'Send one JSON value, with double quotes around names and texts and no comma at the end of a list.',
   },
+  'request/key-twice': {
+    status: 400,
+    exit: 1,
+    text: ({ key }: { key: string }) => `The key ${JSON.stringify(key)} stands twice in one object.`,
+    remedy: 'Leave one of the two: each key has one value.',
+  },
   'request/too-large': {
     status: 413,
     exit: 1,

@@ -22,5 +22,6 @@ export * from './shortlist/shortlistOf.ts';
 export * from './shortlist/shortlistStatuses.ts';
 export { effectivePool } from './specification/effectivePool.ts';
 export { outsideSpace, type SearchSpace } from './specification/outsideSpace.ts';
+export { parseSpecification } from './specification/parseSpecification.ts';
 export { partsOfBounds } from './specification/partsOfBounds.ts';
 export { steps } from './specification/steps.ts';

@@ -5,9 +5,9 @@ import { textOfBody } from './textOfBody.ts';
 /**
  * Parses bodies of type application/json, and says in the parser's words where one fails. A key
  * such as "__proto__" becomes a plain key, which the schemas refuse as any other unknown one.
- * Throws request/malformed-json, and what textOfBody does.
+ * `parse` throws a SyntaxError for what is no JSON. Throws request/malformed-json, and what textOfBody does.
  */
-export function readJson(app: FastifyInstance): void {
+export function readJson(app: FastifyInstance, parse: (text: string) => unknown = JSON.parse): void {
   app.addContentTypeParser(
     'application/json',
     { parseAs: 'buffer' },
@@ -15,9 +15,10 @@ export function readJson(app: FastifyInstance): void {
       const text = textOfBody(bytes, headers['content-type'], 'application/json');
       if (text === '') throw problem('request/malformed-json', { found: 'it is empty' });
       try {
-        return JSON.parse(text);
+        return parse(text);
       } catch (error) {
-        throw problem('request/malformed-json', { found: (error as SyntaxError).message });
+        if (!(error instanceof SyntaxError)) throw error;
+        throw problem('request/malformed-json', { found: error.message });
       }
     },
   );

@@ -1,4 +1,5 @@
 import type { Parts, Server } from '../parts.ts';
+import { readSpecifications } from '../problems/readSpecifications.ts';
 import { waitToWrite } from '../waitToWrite.ts';
 import { attachmentRoutes } from './attachments.ts';
 import { candidateRoutes } from './candidates.ts';
@@ -35,8 +36,15 @@ import { weighingRoute } from './weighing.ts';
 
 /** Everything under /api/v1. */
 export function routes(app: Server, parts: Parts): void {
-  countRoute(app, parts);
-  distributionsRoute(app, parts);
+  app.register(async (asking) => {
+    readSpecifications(asking);
+    countRoute(asking as Server, parts);
+    distributionsRoute(asking as Server, parts);
+    asking.register(async (writing) => {
+      waitToWrite(writing, parts);
+      searchRoutes(writing as Server, parts);
+    });
+  });
   eventRoutes(app, parts);
   candidateRoutes(app, parts);
   candidateViewRoutes(app, parts);
@@ -61,7 +69,6 @@ export function routes(app: Server, parts: Parts): void {
   healthRoutes(app, parts);
   app.register(async (writing) => {
     waitToWrite(writing, parts);
-    searchRoutes(writing as Server, parts);
     chargeSheetRoutes(writing as Server, parts);
     shortlistRoutes(writing as Server, parts);
     meltRoutes(writing as Server, parts);

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { columnOption } from '../input/columnOption.ts';
 import { pairsOption } from '../input/pairsOption.ts';
-import { readJson } from '../input/readJson.ts';
+import { readSpecification } from '../input/readSpecification.ts';
 
 /** `count SPEC`: how large a search is, exactly, before it runs. */
 export function countCommand(program: Command): void {
@@ -13,7 +13,7 @@ export function countCommand(program: Command): void {
     .option('--json', 'a JSON object on standard output')
     .action(
       async (file: string, options: { json?: true; prices?: string; pairs?: string; column?: string[] }) => {
-        const request = readJson(file);
+        const request = readSpecification(file);
         // Database and queue are loaded only by the commands that need them.
         const { countOnce } = await import('../searching/countOnce.ts');
         await countOnce(request, options);

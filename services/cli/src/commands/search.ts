@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { columnOption } from '../input/columnOption.ts';
 import { pairsOption } from '../input/pairsOption.ts';
-import { readJson } from '../input/readJson.ts';
+import { readSpecification } from '../input/readSpecification.ts';
 import { workerCount } from '../input/workerCount.ts';
 
 interface Options {
@@ -40,7 +40,7 @@ export function searchCommand(program: Command): void {
         const { runAgain } = await import('../again/runAgain.ts');
         await runAgain(options.again, options);
       } else {
-        const request = readJson(file!);
+        const request = readSpecification(file!);
         const { searchOnce } = await import('../searching/searchOnce.ts');
         await searchOnce(request, options);
       }

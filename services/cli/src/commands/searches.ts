@@ -2,7 +2,7 @@ import { setTimeout } from 'node:timers/promises';
 import { isOver, type Priority, priorities, type SearchView, searchViewSchema } from '@tiegel/contract';
 import { Argument, type Command, InvalidArgumentError, Option } from 'commander';
 import { z } from 'zod';
-import { readJson } from '../input/readJson.ts';
+import { readSpecification } from '../input/readSpecification.ts';
 import { type ServerOptions as Options, serverCommandsOf } from '../input/serverOptions.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { progressBar } from '../output/progressBar.ts';
@@ -53,7 +53,7 @@ export function searchesCommand(program: Command): void {
       ...(hours ? { hours: `${hours.from}-${hours.to}`, zone } : {}),
       priority,
     });
-    const asked = { method: 'POST', path: `/searches?${when}`, body: readJson(file) } as const;
+    const asked = { method: 'POST', path: `/searches?${when}`, body: readSpecification(file) } as const;
     const { id } = await ask(options, asked, z.object({ id: z.string() }));
     const view = await ask(options, { method: 'GET', path: pathOf(id) }, searchViewSchema);
     await standardOutput(options.json ? jsonText(view) : standingText(view));

@@ -1,7 +1,7 @@
 import { type Limit, type SearchSpace, searchSpecificationFor } from '@tiegel/contract';
 import { symbols } from '@tiegel/elements';
 import { conditions, quantities } from '@tiegel/screening';
-import { readJson } from './readJson.ts';
+import { readSpecification } from './readSpecification.ts';
 
 /**
  * Limits, space and conditions of the specification in a file; none without a file.
@@ -15,6 +15,6 @@ export function readLimits(file: string | undefined): {
 } {
   if (file === undefined) return { limits: [], space: null };
   const known = { quantities, elements: symbols, conditions: Object.values(conditions) };
-  const { specification } = searchSpecificationFor(known).check(readJson(file));
+  const { specification } = searchSpecificationFor(known).check(readSpecification(file));
   return { ...specification, space: specification };
 }

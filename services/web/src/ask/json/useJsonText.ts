@@ -1,4 +1,5 @@
 import { useMutation } from '@tanstack/react-query';
+import { parseSpecification } from '@tiegel/contract/terms';
 import { useEffect, useRef } from 'react';
 import { useKept } from '../../frame/useKept.ts';
 import { post } from '../../server/request.ts';
@@ -92,8 +93,9 @@ export function useJsonText(
 /** Throws with the parser's own words, which name the place. */
 function readJson(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return parseSpecification(text);
   } catch (error) {
-    throw new Error(`The text is not JSON: ${(error as SyntaxError).message}.`);
+    if (!(error instanceof SyntaxError)) throw error;
+    throw new Error(`The text is not JSON: ${error.message}.`);
   }
 }
