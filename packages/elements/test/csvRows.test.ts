@@ -39,6 +39,14 @@ describe('a CSV text', () => {
     expect(csvRows('a,"b\nc').broken?.line).toBe(1);
     expect(csvRows('a,b"c').broken?.line).toBe(1);
   });
+  test('is read no further than to a row of more fields than any table has', () => {
+    const thousand = ','.repeat(999);
+    expect(csvRows(`${thousand}\n${thousand}`).rows.map(({ fields }) => fields.length)).toEqual([1000, 1000]);
+    expect(csvRows(`a,b\n\n${','.repeat(1_000_000)}`)).toEqual({
+      rows: [{ line: 1, fields: ['a', 'b'] }],
+      broken: { line: 3, what: 'it has more than 1000 fields' },
+    });
+  });
 });
 
 test('any fields come back when written with quotes', () => {
