@@ -43,6 +43,8 @@ function framework(logger: FastifyBaseLogger | undefined): Server {
     requestTimeout: slowestRequestMs,
     genReqId: () => randomBytes(6).toString('hex'),
     routerOptions: { maxParamLength: longestParameter },
+    // guardRequests answers in the one form of problems, here too.
+    http: { requireHostHeader: false },
     // refuseWhileStopping answers in the one form of problems.
     return503OnClosing: false,
     clientErrorHandler: answerUnreadable,

@@ -240,6 +240,17 @@ test('what is no HTTP is answered as a problem, and the connection ends', async 
   expect(JSON.parse(body!).code).toBe('request/unreadable');
 });
 
+test('a request of HTTP/1.1 without a Host is answered as a problem', async () => {
+  const { port } = server.app.server.address() as AddressInfo;
+  const socket = connect(port, '127.0.0.1');
+  socket.write('GET /api/v1/searches HTTP/1.1\r\nconnection: close\r\n\r\n');
+  const [head, body] = (await text(socket)).split('\r\n\r\n');
+  expect(head).toMatch(/^HTTP\/1.1 400 Bad Request\r\n/);
+  expect(head).toContain('content-type: application/problem+json');
+  expect(body).toContain('"code":"request/unreadable"');
+  expect(body).toContain('it has no Host header');
+});
+
 test('while the service stops, whoever still asks is told so', async () => {
   const other = await testServer();
   const stopping = Promise.withResolvers<void>();

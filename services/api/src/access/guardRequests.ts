@@ -5,6 +5,12 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 const ownName = /^(?:localhost|127(?:\.\d{1,3}){3}|\[::1\])(?::\d{1,5})?$/i;
 const readingMethods = new Set(['GET', 'HEAD', 'OPTIONS']);
 
+/** HTTP/1.1 wants one of every request; Node would answer without a word. Throws request/unreadable. */
+function refuseWithoutHost({ headers, raw }: FastifyRequest): void {
+  if (headers.host === undefined && raw.httpVersion === '1.1')
+    throw problem('request/unreadable', { what: 'it has no Host header' });
+}
+
 /**
  * A page of another site that resolves its own name to 127.0.0.1 could otherwise read everything
  * here; its requests carry its own name as Host. Throws access/foreign-host.
@@ -41,6 +47,7 @@ export function guardRequests(
   { hostNames }: { hostNames: readonly string[] | null },
 ): void {
   app.addHook('onRequest', async (request) => {
+    refuseWithoutHost(request);
     if (hostNames !== null) refuseForeignHost(request, hostNames);
     refuseForeignPage(request);
   });
