@@ -1,3 +1,4 @@
+import { globSync, rmSync } from 'node:fs';
 import { mkdir, open, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
@@ -12,8 +13,14 @@ export interface AttachmentFiles {
   remove(id: string): Promise<void>;
 }
 
-/** @param folder made when it is first needed */
+const unfinished = '.half';
+
+/**
+ * What a process that died left half-written is taken away at once: one process alone writes into the folder.
+ * @param folder made when it is first needed
+ */
 export function attachmentFiles(folder: string): AttachmentFiles {
+  for (const half of globSync(`*${unfinished}`, { cwd: folder })) rmSync(join(folder, half), { force: true });
   const fileOf = (id: string) => {
     if (!/^[0-9a-z]+$/.test(id)) throw new RangeError(`"${id}" is no id of an attachment`);
     return join(folder, id);
@@ -21,7 +28,7 @@ export function attachmentFiles(folder: string): AttachmentFiles {
   return {
     async write(id, content) {
       const whole = fileOf(id);
-      const half = `${whole}.half`;
+      const half = `${whole}${unfinished}`;
       try {
         await mkdir(folder, { recursive: true });
         await writeToDisk(half, content);

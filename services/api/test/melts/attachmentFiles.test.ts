@@ -1,3 +1,5 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdirSync, readdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -5,6 +7,7 @@ import { ProblemError } from '@tiegel/contract';
 import { expect, onTestFinished, test } from 'vitest';
 import { smallDisk } from '../../../../test/fixtures/smallDisk.ts';
 import { temporaryFolder } from '../../../../test/fixtures/temporaryFolder.ts';
+import { until } from '../../../../test/fixtures/until.ts';
 import { attachmentFiles } from '../../src/melts/attachmentFiles.ts';
 
 const content = Buffer.alloc(100_000, 'a measurement ');
@@ -19,6 +22,29 @@ test('a content that cannot be written leaves nothing', async () => {
   mkdirSync(join(folder.path, 'b2', 'c3'), { recursive: true });
   await expect(files.write('b2', content)).rejects.toThrow(/EISDIR|ENOTEMPTY/);
   expect(readdirSync(folder.path).sort()).toEqual(['a1', 'b2']);
+});
+
+test('what a process that died left half-written goes at the next start; what is whole stays', async () => {
+  const folder = await temporaryFolder('attachments');
+  onTestFinished(() => folder.remove());
+  await attachmentFiles(folder.path).write('a1', content);
+  const writing = spawn(
+    process.execPath,
+    [
+      '--input-type=module-typescript',
+      '--eval',
+      `import { attachmentFiles } from ${JSON.stringify(new URL('../../src/melts/attachmentFiles.ts', import.meta.url).href)};
+       await attachmentFiles(${JSON.stringify(folder.path)}).write('b2', Buffer.alloc(400_000_000));`,
+    ],
+    { stdio: 'ignore' },
+  );
+  const ended = once(writing, 'exit');
+  await until('it is writing', () => readdirSync(folder.path).includes('b2.half'));
+  writing.kill('SIGKILL');
+  await ended;
+  expect(readdirSync(folder.path).sort()).toEqual(['a1', 'b2.half']);
+  await attachmentFiles(folder.path).write('c3', content);
+  expect(readdirSync(folder.path).sort()).toEqual(['a1', 'c3']);
 });
 
 test('a full disk is told as such, and keeps nothing of the content', async (context) => {
