@@ -1,8 +1,14 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { parse } from 'yaml';
 import { readConfiguration } from '../../services/api/src/configuration.ts';
+import { freePort } from '../fixtures/freePort.ts';
+import { redisIsHere, said } from '../fixtures/redisServer.ts';
+import { until } from '../fixtures/until.ts';
 
 /** No container engine runs in the tests: this reads what would be run, and holds it to its promises. */
 const root = join(import.meta.dirname, '../..');
@@ -103,7 +109,35 @@ test('Redis keeps what it has, forgets nothing when it is full, and asks for the
   const after = (word: string) => command[command.indexOf(word) + 1];
   expect(after('--appendonly')).toBe('yes');
   expect(after('--maxmemory-policy')).toBe('noeviction');
-  expect(after('--requirepass')).toMatch(/^\$\{REDIS_PASSWORD:\?.+\}$/);
+  expect(command.join(' ')).not.toContain('REDIS_PASSWORD');
+  expect(compose.services.redis!.environment!.REDISCLI_AUTH).toMatch(/^\$\{REDIS_PASSWORD:\?.+\}$/);
+});
+
+test.skipIf(!redisIsHere())('the command of Redis asks for the password, and does not show it', async () => {
+  const { command, environment } = compose.services.redis!;
+  expect(Object.keys(environment!)).toEqual(['REDISCLI_AUTH']);
+  const folder = mkdtempSync(join(tmpdir(), 'tiegel-compose-'));
+  const port = await freePort();
+  const [program, ...words] = command!.map((word) => word.replaceAll('$$', '$'));
+  const running = spawn(
+    program!,
+    [...words, '--port', String(port), '--bind', '127.0.0.1', '--dir', folder],
+    {
+      ...{ env: { ...process.env, REDISCLI_AUTH: 'geheim24' }, stdio: 'ignore' },
+    },
+  );
+  const ended = once(running, 'exit');
+  onTestFinished(async () => {
+    running.kill('SIGKILL');
+    await ended;
+    rmSync(folder, { recursive: true, force: true });
+  });
+  await until('Redis takes the password', async () => (await said(port, 'AUTH geheim24')).startsWith('+OK'));
+  expect(await said(port, 'PING')).toMatch(/^-NOAUTH/);
+  // The shell has become Redis: a signal of the container ends Redis itself.
+  const shown = readFileSync(`/proc/${running.pid}/cmdline`, 'utf8');
+  expect(shown).toContain('redis-server');
+  expect(shown).not.toContain('geheim24');
 });
 
 test('there is no default secret: every mention of the password is the variable', () => {
@@ -111,6 +145,6 @@ test('there is no default secret: every mention of the password is the variable'
     .split('\n')
     .filter((line) => /password|REDIS_URL|REDISCLI_AUTH/i.test(line) && !/^\s*#/.test(line));
   expect(mentions.length).toBeGreaterThan(3);
-  for (const line of mentions) expect(line).toMatch(/\$\{REDIS_PASSWORD(:\?[^}]+)?\}|--requirepass/);
+  for (const line of mentions) expect(line).toMatch(/\$\{REDIS_PASSWORD(:\?[^}]+)?\}|\$\$REDISCLI_AUTH/);
   expect(text).not.toMatch(/REDIS_PASSWORD:-/);
 });

@@ -27,9 +27,14 @@ export interface RedisLine {
   onError(error: Error): void;
 }
 
-/** Opens a connection and tells `log` when Redis goes and comes. Throws configuration/invalid. */
+const openRedis = (place: string) =>
+  `WARNING: Redis at ${place} is on another computer, and REDIS_URL has no password. Whoever reaches it can feed workers tasks and ` +
+  'the searches false results. Give Redis a password (requirepass), and REDIS_URL the same: redis://:PASSWORD@HOST:6379. See SECURITY.md.';
+
+/** Opens a connection, warns of one that is open to others, and tells `log` when Redis goes and comes. Throws configuration/invalid. */
 export function redisLine(url: string, temper: typeof impatient | typeof patient, log: Log): RedisLine {
-  const { place, options } = redisAddress(url);
+  const { place, options, open } = redisAddress(url);
+  if (open) log('warn', openRedis(place));
   const redis = new Redis({
     connectTimeout: 5000,
     retryStrategy: (times: number) => Math.min(100 * times, 1000),
