@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { problem } from '@tiegel/contract/terms';
 import { type ChunkQueue, embeddedQueue } from '@tiegel/queue';
 import type { RedisWorker } from '@tiegel/queue/redis';
 import { candidateColumns, openSearches } from '@tiegel/search';
@@ -13,7 +14,7 @@ const threadFile = new URL(import.meta.resolve('@tiegel/search/scoringThread'));
 const pages = join(import.meta.dirname, '../../web/dist');
 /** What a worker of this process may still finish before the rest goes back to the queue. */
 const finishMs = 2000;
-/** How long a request waits for another process that writes; after that its own write says so. */
+/** How long a request waits for another process that writes; after that it is refused. */
 const writePatienceMs = 5000;
 
 /** Opens ledger, queue and searches as configured. `close` ends them in the order that loses nothing. */
@@ -21,10 +22,8 @@ export async function openParts(
   { dataFolder, redisUrl, workers, maxPoints, openNetwork, hostNames }: Configuration,
   logger: Logger,
 ): Promise<{ parts: Parts; close: () => Promise<void> }> {
-  const store = openStore({
-    file: join(dataFolder, 'tiegel.sqlite'),
-    columns: candidateColumns,
-  });
+  const file = join(dataFolder, 'tiegel.sqlite');
+  const store = openStore({ file, columns: candidateColumns });
   const log = (level: 'info' | 'warn' | 'error', text: string) => logger[level](text);
   let queue: ChunkQueue;
   let worker: RedisWorker | null = null;
@@ -45,7 +44,9 @@ export async function openParts(
       melts: openMelts(store.melts, chargeSheets),
       attachments: { table: store.melts, files: attachmentFiles(join(dataFolder, 'attachments')) },
       workers: () => queue.workers(),
-      writable: () => store.untilFree({ atMostMs: writePatienceMs }),
+      async writable() {
+        if (!(await store.untilFree({ atMostMs: writePatienceMs }))) throw problem('store/busy', { file });
+      },
       openNetwork,
       hostNames,
       pages,

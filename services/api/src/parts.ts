@@ -16,7 +16,7 @@ export interface Parts {
   attachments: { table: MeltTable; files: AttachmentFiles };
   /** Scoring threads present now; rejects when the carrier of work is out of reach. */
   workers: () => Promise<number>;
-  /** Resolves when a write would begin at once, or after some seconds in which another process kept the database. */
+  /** Resolves when a write would begin at once, rejects with store/busy where another process keeps the database for some seconds. */
   writable: () => Promise<unknown>;
   /** Anyone who reaches the address may use it: told by /health, so that the page can warn. */
   openNetwork: boolean;

@@ -38,5 +38,8 @@ test('while another program writes, what would write waits, and all else is answ
   other.exec('rollback');
   expect(await writing).toBe(202);
   expect(order.at(-1)).toBe('/searches');
+  other.exec('begin immediate');
+  expect(await ask('/searches', specification)).toBe(503);
+  expect(await ask('/count', specification)).toBe(200);
   other.close();
 });
