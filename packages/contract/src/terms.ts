@@ -2,10 +2,12 @@
  * The contract's words and numbers, without its schemas: whoever checks no request need not load the
  * library that checks. `index.ts` holds both.
  */
+export * from './alloy/phaseClasses.ts';
 export { decimalsBeside } from './decimalsBeside.ts';
 export { differencesOf } from './differencesOf.ts';
 export * from './exportFormats.ts';
 export { inDigits } from './inDigits.ts';
+export * from './known/mixings.ts';
 export { limitTolerance } from './limitTolerance.ts';
 export * from './meltBounds.ts';
 export * from './meltWords.ts';

@@ -22,7 +22,7 @@ export { csvLine, csvText } from './own/csvText.ts';
 export { type OwnAlloy, ownAlloyKey, ownAlloysCsv, readOwnAlloys } from './own/ownAlloys.ts';
 export { type OwnPair, ownPairOf, ownPairOrigin, ownPairSources, pairSources } from './own/ownPairs.ts';
 export { type PairValue, pairValuesCsv, readPairValues } from './own/pairValues.ts';
-export { type Mixing, mixings, type OwnColumn, withOwnColumn } from './ownColumn.ts';
+export { type OwnColumn, withOwnColumn } from './ownColumn.ts';
 export { pairEnthalpy, pairEnthalpyWith } from './pairEnthalpy.ts';
 export { parseAlloy } from './parseAlloy.ts';
 export { atomicToWeightPercent, type Composition, weightToAtomicPercent } from './percent.ts';

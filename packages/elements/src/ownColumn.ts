@@ -1,8 +1,5 @@
 import type { Facts } from '@tiegel/contract';
-
-/** How a value of elements becomes one of an alloy: weighted by atoms, by mass or by volume. */
-export const mixings = ['mole', 'mass', 'volume'] as const;
-export type Mixing = (typeof mixings)[number];
+import type { Mixing } from '@tiegel/contract/terms';
 
 /** A column of element data of somebody's own. */
 export interface OwnColumn {

@@ -1,7 +1,6 @@
-import { type Fault, fault } from '@tiegel/contract/terms';
+import { type Fault, fault, mixings } from '@tiegel/contract/terms';
 import { symbolFault } from './elementSymbol.ts';
 import type { TableRow } from './elementTable.ts';
-import { mixings } from './ownColumn.ts';
 import { shortened } from './shortened.ts';
 
 /** The columns of a file with a column of one's own. */

@@ -1,8 +1,8 @@
-import { fault, ProblemError } from '@tiegel/contract/terms';
+import { fault, type Mixing, ProblemError } from '@tiegel/contract/terms';
 import { columns, pairColumns, priceColumn } from './data/columns.ts';
 import { readElementTable, type TableCodes } from './elementTable.ts';
 import { csvText } from './own/csvText.ts';
-import type { Mixing, OwnColumn } from './ownColumn.ts';
+import type { OwnColumn } from './ownColumn.ts';
 import {
   descriptionFaults,
   idOf,

@@ -1,4 +1,5 @@
-import type { Mixing, OwnColumn } from '@tiegel/elements';
+import type { Mixing } from '@tiegel/contract/terms';
+import type { OwnColumn } from '@tiegel/elements';
 import {
   column,
   divide,

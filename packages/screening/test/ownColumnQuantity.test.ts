@@ -1,4 +1,5 @@
-import { type Mixing, type OwnColumn, withOwnColumn } from '@tiegel/elements';
+import type { Mixing } from '@tiegel/contract/terms';
+import { type OwnColumn, withOwnColumn } from '@tiegel/elements';
 import { describe, expect, test } from 'vitest';
 import {
   bind,

@@ -1,4 +1,4 @@
-import { attachmentSchema, meltEntrySchema } from '@tiegel/contract';
+import { attachmentSchema, meltEntrySchema, phaseClasses } from '@tiegel/contract';
 import { z } from 'zod';
 
 const shares = z.record(z.string(), z.number());
@@ -16,7 +16,7 @@ export const meltViewSchema = z
     nominal: shares.nullable().describe('at.%, the target of the charge sheet; null without one'),
     system: z.string().describe('Symbols, joined by a hyphen'),
     label: z.string().nullable().describe('Phases as in FCC+B2; null: not looked at'),
-    phaseClass: z.enum(['fcc', 'bcc', 'both', 'other']).nullable(),
+    phaseClass: z.enum(phaseClasses).nullable(),
     singlePhase: z.boolean().nullable().describe('One disordered fcc or bcc solution'),
     attachments: z.array(attachmentSchema),
     doubts: z

@@ -1,4 +1,5 @@
-import { mixings, readOwnColumn } from '@tiegel/elements';
+import { ownColumnSchema } from '@tiegel/contract';
+import { readOwnColumn } from '@tiegel/elements';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -6,15 +7,6 @@ import { withCsvBody } from './withCsvBody.ts';
 
 const path = '/columns';
 const tags = ['data'];
-const columnSchema = z
-  .object({
-    id: z.string().describe('Its name in limits, rankings, expressions and exports'),
-    name: z.string(),
-    unit: z.string(),
-    mixing: z.enum(mixings).describe('Whether it is averaged by atoms, by mass or by volume'),
-    values: z.record(z.string(), z.number()).describe('By symbol'),
-  })
-  .meta({ id: 'OwnColumn', description: 'A column of element data of your own.' });
 
 /** GET, PUT and DELETE /columns: element data of one's own. Searches keep the columns that they were planned with. */
 export function columnRoutes(app: Server, { searches }: Parts): void {
@@ -24,7 +16,7 @@ export function columnRoutes(app: Server, { searches }: Parts): void {
       schema: {
         summary: 'The element columns of your own that are in force',
         tags,
-        response: { 200: z.array(columnSchema), ...problemAnswers() },
+        response: { 200: z.array(ownColumnSchema), ...problemAnswers() },
       },
     },
     () => searches.columns(),
@@ -41,7 +33,7 @@ export function columnRoutes(app: Server, { searches }: Parts): void {
           tags,
           consumes: ['text/csv'],
           body: z.string().describe('Write a column as CSV.'),
-          response: { 200: columnSchema, ...problemAnswers(413, 415) },
+          response: { 200: ownColumnSchema, ...problemAnswers(413, 415) },
         },
       },
       (request) => {
@@ -59,7 +51,7 @@ export function columnRoutes(app: Server, { searches }: Parts): void {
         summary: 'Takes an element column out of force; answers with those that stay',
         tags,
         params: z.object({ id: z.string().max(64).describe('Id of the column') }),
-        response: { 200: z.array(columnSchema), ...problemAnswers(404) },
+        response: { 200: z.array(ownColumnSchema), ...problemAnswers(404) },
       },
     },
     (request) => {

@@ -1,4 +1,4 @@
-import { ProblemError } from '@tiegel/contract/terms';
+import { knownAlloysSchema, ProblemError } from '@tiegel/contract';
 import { symbolFault } from '@tiegel/elements';
 import { alloyOrders, knownAlloys, orderAlloys } from '@tiegel/search';
 import { z } from 'zod';
@@ -34,24 +34,6 @@ const querySchema = z.strictObject({
   at: numberInAddress(z.int().min(0)).optional().describe('Write the number of the first alloy, from 0.'),
 });
 
-const answerSchema = z
-  .object({
-    total: z.int().describe('How many meet the filters'),
-    items: z.array(
-      z.object({
-        composition: z.record(z.string(), z.number()).describe('at.%'),
-        name: z.string(),
-        phases: z.string().nullable().describe('What most publications report, or what was brought in'),
-        process: z.string().nullable(),
-        source: z.string().nullable(),
-        doi: z.array(z.string()),
-        own: z.boolean().describe('Brought in, rather than of the data of the program'),
-        import: z.int().nullable().describe('Number of the import'),
-      }),
-    ),
-  })
-  .meta({ id: 'KnownAlloys' });
-
 /** GET /published-alloys: alloys that somebody has made, as far as the data know, own ones first unless another order is asked for. */
 export function publishedAlloyRoute(app: Server, { searches }: Parts): void {
   app.get(
@@ -61,7 +43,7 @@ export function publishedAlloyRoute(app: Server, { searches }: Parts): void {
         summary: 'Published alloys and those that were brought in, searched',
         tags: ['data'],
         querystring: querySchema,
-        response: { 200: answerSchema, ...problemAnswers() },
+        response: { 200: knownAlloysSchema, ...problemAnswers() },
       },
     },
     (request) => {

@@ -1,3 +1,4 @@
+import { typicalRangesSchema } from '@tiegel/contract';
 import { typicalRange } from '@tiegel/insight';
 import { quantities, quantitiesTold } from '@tiegel/screening';
 import { z } from 'zod';
@@ -35,12 +36,6 @@ const quantitySchema = z
 
 const told: z.infer<typeof quantitySchema>[] = quantitiesTold();
 
-const number = z.number();
-const typicalSchema = z
-  .record(z.string(), z.object({ low: number, middle: number, high: number }).nullable())
-  .describe('By id, in the unit of each; null where too few published alloys have a value')
-  .meta({ id: 'TypicalRanges' });
-
 let typical: ReturnType<typeof typicalRange> | undefined;
 
 /** GET /quantities/typical: where the published alloys lie. Worked out when it is first asked for. */
@@ -51,7 +46,7 @@ function typicalRoute(app: Server): void {
       schema: {
         summary: 'Quartiles of every quantity over the published alloys, at the usual conditions',
         tags: ['data'],
-        response: { 200: typicalSchema, ...problemAnswers() },
+        response: { 200: typicalRangesSchema, ...problemAnswers() },
       },
     },
     () => {

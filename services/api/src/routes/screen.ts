@@ -1,11 +1,11 @@
-import { faultsOf, ProblemError } from '@tiegel/contract';
+import { amountsSchema, dossierSchema, faultsOf, ProblemError, valuesSchema } from '@tiegel/contract';
 import { type Composition, factsFor } from '@tiegel/elements';
 import { dossierOf, withOwnNeighbours } from '@tiegel/insight';
 import { quantities, screening } from '@tiegel/screening';
 import { ownNeighbours } from '@tiegel/search/laboratory';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
-import { dossierFields } from '../alloys/dossierSchema.ts';
+import { asAnswer } from '../asAnswer.ts';
 import { jsonList } from '../jsonList.ts';
 import type { Parts, Server } from '../parts.ts';
 import { places } from '../places.ts';
@@ -31,9 +31,9 @@ const bodySchema = z
 
 const screenedSchema = z
   .object({
-    composition: z.record(z.string(), z.number()),
-    quantities: z.record(z.string(), z.number().nullable()),
-    ...dossierFields,
+    composition: amountsSchema,
+    quantities: valuesSchema,
+    ...dossierSchema.shape,
   })
   .meta({ id: 'ScreenedAlloy' });
 
@@ -66,13 +66,13 @@ export function screenRoute(app: Server, { searches, melts }: Parts): void {
       function* screened(): Generator<string> {
         for (const composition of compositions) {
           const dossier = dossierOf(composition, facts, conditions);
-          const alloy = {
+          const alloy = asAnswer<z.output<typeof screenedSchema>>({
             composition,
             quantities: values(composition),
             ...dossier,
             nearest: withOwnNeighbours(composition, dossier.nearest, own),
-          };
-          yield JSON.stringify(screenedSchema.encode(alloy as z.output<typeof screenedSchema>));
+          });
+          yield JSON.stringify(screenedSchema.encode(alloy));
         }
       }
       const leave = compositions.length > fewCompositions ? takePlace() : () => {};

@@ -1,9 +1,10 @@
-import { faultsOf, limitsOn, ProblemError } from '@tiegel/contract';
+import { faultsOf, limitsOn, ProblemError, type WeighingError, weighingErrorSchema } from '@tiegel/contract';
 import { criterionVerdicts, weighingError, weighingFaults } from '@tiegel/insight';
 import { quantities } from '@tiegel/screening';
 import { z } from 'zod';
 import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
 import { keptFacts } from '../alloys/keptFacts.ts';
+import { asAnswer } from '../asAnswer.ts';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -19,24 +20,6 @@ const bodySchema = z
   })
   .describe('Write an object such as {"composition": "CoCrFeMnNi", "mass": 50, "resolution": 0.001}.');
 
-const value = z.number().nullable();
-const verdict = { passes: z.boolean().nullable(), canFlip: z.boolean() };
-const answerSchema = z
-  .object({
-    masses: z.record(z.string(), z.number()).describe('g of each element'),
-    shares: z
-      .record(z.string(), z.object({ value: z.number(), least: z.number(), greatest: z.number() }))
-      .describe('at.%'),
-    quantities: z.record(
-      z.string(),
-      z.object({ value, least: value, greatest: value, mayLack: z.boolean() }),
-    ),
-    limits: z.array(z.object({ limit: z.looseObject({ quantity: z.string() }), ...verdict })),
-    criteria: z.record(z.string(), z.object(verdict)),
-    trust: z.string(),
-  })
-  .meta({ id: 'WeighingError' });
-
 /** POST /weighing: what the step of a balance leaves certain of an alloy. */
 export function weighingRoute(app: Server, { searches }: Parts): void {
   app.post(
@@ -50,7 +33,7 @@ export function weighingRoute(app: Server, { searches }: Parts): void {
           'criterion can flip where it does not hold alike throughout.',
         tags: ['screening'],
         body: bodySchema,
-        response: { 200: answerSchema, ...problemAnswers(413, 415) },
+        response: { 200: weighingErrorSchema, ...problemAnswers(413, 415) },
       },
     },
     (request) => {
@@ -61,7 +44,7 @@ export function weighingRoute(app: Server, { searches }: Parts): void {
         ...(limits === undefined ? {} : { limits }),
         verdicts: criterionVerdicts(facts, conditions),
       });
-      return { ...rest, criteria: verdicts } as z.input<typeof answerSchema>;
+      return asAnswer<WeighingError>({ ...rest, criteria: verdicts });
     },
   );
 }

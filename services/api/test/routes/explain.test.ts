@@ -1,3 +1,4 @@
+import { evidence } from '@tiegel/insight';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type TestServer, testServer } from '../fixtures/testServer.ts';
 
@@ -93,6 +94,11 @@ test('the evidence has the record of each rule and the scores of the estimate', 
   expect(phaseEstimate).toMatchObject({ n: 310, systems: 108 });
 });
 
+test('nothing of the evidence is lost on the way', async () => {
+  const told = (await server.ask({ url: '/api/v1/evidence' })).json();
+  expect(told).toMatchObject(JSON.parse(JSON.stringify(evidence())));
+});
+
 // 10 g of NiAl (6.8507 and 3.1493 g) in steps of 0.1 g; by hand: VEC = 3 + 7 x, x = (6.7507/58.693) / (6.7507/58.693 + 3.2493/26.982) and so on.
 test('weighing says what a balance leaves certain, and which limits and criteria it can turn', async () => {
   const limits = [
@@ -105,6 +111,7 @@ test('weighing says what a balance leaves certain, and which limits and criteria
   expect(greatest).toBeCloseTo(3 + 7 * 0.511688, 3);
   expect(found.masses.Ni + found.masses.Al).toBeCloseTo(10, 9);
   expect(found.limits.map(({ canFlip }: { canFlip: boolean }) => canFlip)).toEqual([true, false]);
+  expect(found.limits.map(({ limit }: { limit: object }) => limit)).toEqual(limits);
   expect(found.criteria.zhang2008).toMatchObject({ passes: false, canFlip: false });
 });
 

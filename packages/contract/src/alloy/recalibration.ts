@@ -26,7 +26,7 @@ export const recalibrationSchema = z
   })
   .meta({ id: 'Recalibration' });
 
-/** The phase estimate of an alloy, recalibrated. */
+/** The phase estimate of an alloy, recalibrated on melts of one's own. */
 export const ownPhaseSchema = z
   .object({
     singleSolution: number.nullable().describe('null: too few melts, or no basis for the estimate'),
