@@ -1,11 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
-import type { Candidate, SearchView } from '@tiegel/contract';
+import type { Amounts, Candidate, SearchView } from '@tiegel/contract';
 import { useMemo } from 'react';
 import { useSettled } from '../ask/useSettled.ts';
 import { Failed } from '../frame/Failed.tsx';
 import { Waiting } from '../frame/Waiting.tsx';
 import { weighingQuery } from '../server/alloyQueries.ts';
-import type { Amounts } from '../server/alloyTypes.ts';
 import './alloy.css';
 import { AlloyActions } from './AlloyActions.tsx';
 import { AlloyHead } from './AlloyHead.tsx';

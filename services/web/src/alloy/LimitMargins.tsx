@@ -1,6 +1,6 @@
+import type { WeighingError } from '@tiegel/contract';
 import { limitInWords } from '@tiegel/contract/terms';
 import { formatNumber } from '../numbers/formatNumber.ts';
-import type { WeighingError } from '../server/alloyTypes.ts';
 import { lookupIn } from '../server/lookup.ts';
 import { asSentence } from '../words/asSentence.ts';
 import type { AlloyState } from './alloyState.ts';

@@ -1,7 +1,16 @@
-import type { Candidate, Facts, Limit, SearchView } from '@tiegel/contract';
+import type {
+  Amounts,
+  Candidate,
+  Evidence,
+  Explanation,
+  Facts,
+  Limit,
+  SearchView,
+  TypicalRanges,
+  Values,
+} from '@tiegel/contract';
 import type { SearchSpace } from '@tiegel/contract/terms';
 import type { OwnPair } from '@tiegel/elements';
-import type { Amounts, Evidence, Explanation, TypicalRanges, Values } from '../server/alloyTypes.ts';
 import type { ElementView, PricesView, QuantityView } from '../server/types.ts';
 
 /** What is known of the alloy on the page; every part of the page is drawn from it. */

@@ -1,4 +1,4 @@
-import type { Explanation } from '../server/alloyTypes.ts';
+import type { Explanation } from '@tiegel/contract';
 import type { QuantityView } from '../server/types.ts';
 
 /** Whether a quantity means nothing of an alloy, since that lies too far from all that it was learnt from; false while nobody knows. */

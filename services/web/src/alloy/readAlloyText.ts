@@ -1,7 +1,7 @@
+import type { Amounts } from '@tiegel/contract';
 import { type Fault, ProblemError } from '@tiegel/contract/terms';
 import { formatComposition, parseAlloy } from '@tiegel/elements';
 import { remedyHere } from '../ask/remedyHere.ts';
-import type { Amounts } from '../server/alloyTypes.ts';
 
 /** An alloy as it stands in an address or was typed: its composition (at.%) and canonical text, or what is wrong. */
 export type ReadAlloy =

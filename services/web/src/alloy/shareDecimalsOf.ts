@@ -1,6 +1,5 @@
-import type { SearchView } from '@tiegel/contract';
+import type { Amounts, SearchView } from '@tiegel/contract';
 import { shareDecimals } from '../composition/shareDecimals.ts';
-import type { Amounts } from '../server/alloyTypes.ts';
 
 const most = 2;
 

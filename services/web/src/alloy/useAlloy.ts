@@ -1,11 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
-import type { Candidate, Limit, SearchView } from '@tiegel/contract';
+import type { Amounts, Candidate, Limit, SearchView } from '@tiegel/contract';
 import type { SearchSpace } from '@tiegel/contract/terms';
 import { quantities as known, valuesOf } from '@tiegel/screening';
 import { useMemo, useState } from 'react';
 import { useSettled } from '../ask/useSettled.ts';
 import { evidenceQuery, explanationQuery, typicalQuery } from '../server/alloyQueries.ts';
-import type { Amounts } from '../server/alloyTypes.ts';
 import { ownPairs } from '../server/ownPairs.ts';
 import type { AlloyState } from './alloyState.ts';
 import { factsOf } from './factsOf.ts';

@@ -1,8 +1,8 @@
+import type { Amounts } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { useCallback, useMemo } from 'react';
 import { useLocation, useSearch } from 'wouter';
 import { inPlace } from '../frame/useVisit.ts';
-import type { Amounts } from '../server/alloyTypes.ts';
 import { type AlloyView, readAlloyView, writeAlloyView } from './alloyView.ts';
 
 /**

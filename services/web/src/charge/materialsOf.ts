@@ -1,5 +1,5 @@
 import type { Materials } from '@tiegel/charge';
-import type { MaterialView } from '../data/dataTypes.ts';
+import type { MaterialView } from '@tiegel/contract';
 
 /** The materials of the data as a list to charge from; without prices where those are in several currencies. */
 export function materialsOf(stored: readonly MaterialView[]): Materials {

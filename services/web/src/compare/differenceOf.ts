@@ -1,4 +1,4 @@
-import type { TypicalRange } from '../server/alloyTypes.ts';
+import type { TypicalRange } from '@tiegel/contract';
 
 /**
  * How much alloys differ in a quantity: against how much published alloys differ (their middle

@@ -1,9 +1,9 @@
+import type { Evidence, TypicalRanges } from '@tiegel/contract';
 import { silenceInWords, verdictInWords } from '../alloy/criteria/verdictInWords.ts';
 import { isGroundless } from '../alloy/isGroundless.ts';
 import { likelyInWords } from '../alloy/verdict/likelyInWords.ts';
 import { isSame, reportsInWords } from '../alloy/verdict/publishedInWords.ts';
 import { formatNumber, noValue } from '../numbers/formatNumber.ts';
-import type { Evidence, TypicalRanges } from '../server/alloyTypes.ts';
 import { unitText } from '../server/lookup.ts';
 import type { QuantityView } from '../server/types.ts';
 import { type Difference, differenceOf } from './differenceOf.ts';

@@ -1,11 +1,11 @@
 import { useQueries } from '@tanstack/react-query';
+import type { Amounts, Explanation, Values } from '@tiegel/contract';
 import { quantities as known, valuesOf } from '@tiegel/screening';
 import { useMemo } from 'react';
 import { factsOf } from '../alloy/factsOf.ts';
 import { readAlloyText } from '../alloy/readAlloyText.ts';
 import type { useAlloyData } from '../alloy/useAlloyData.ts';
 import { explanationQuery } from '../server/alloyQueries.ts';
-import type { Amounts, Explanation, Values } from '../server/alloyTypes.ts';
 
 /** One alloy of a comparison; the letter stands for it in plots and marks. */
 export interface Compared {

@@ -1,7 +1,6 @@
-import type { DataVersions, ImportKind, ImportPreview, ImportVersion } from '@tiegel/contract';
+import type { DataVersions, ImportKind, ImportPreview, ImportVersion, KnownAlloyView, MaterialView, OwnColumnView } from '@tiegel/contract';
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
 import { request } from '../server/request.ts';
-import type { MaterialView, OwnColumnView, PublishedAlloyView } from './dataTypes.ts';
 
 export const columnsQuery = queryOptions({
   queryKey: ['columns'],
@@ -54,7 +53,7 @@ export const alloyCountQuery = (own: 'yes' | 'no') =>
     queryKey: ['published-alloys', 'count', own],
     queryFn: async ({ signal }) =>
       (
-        await request<{ total: number; items: PublishedAlloyView[] }>(
+        await request<{ total: number; items: KnownAlloyView[] }>(
           `/published-alloys?limit=1&own=${own}`,
           { signal },
         )

@@ -1,5 +1,5 @@
+import type { Evidence } from '@tiegel/contract';
 import { formatCount, formatNumber, formatPercent, noValue } from '../numbers/formatNumber.ts';
-import type { Evidence } from '../server/alloyTypes.ts';
 import { ReliabilityFigure } from './ReliabilityFigure.tsx';
 
 /** How the phase estimate did on systems that it had not seen, beside the base rate and the best rule. */

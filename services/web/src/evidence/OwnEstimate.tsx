@@ -1,5 +1,5 @@
+import type { Evidence, OwnEvidence } from '@tiegel/contract';
 import { formatCount, formatNumber, formatPercent, noValue } from '../numbers/formatNumber.ts';
-import type { Evidence, OwnEvidence } from '../server/alloyTypes.ts';
 
 /** How the phase estimate did on melts of one's own. */
 export function OwnEstimate({ own, recalibration }: Pick<Evidence, 'recalibration'> & { own: OwnEvidence }) {

@@ -1,8 +1,8 @@
 import { RecordBar } from '../alloy/criteria/RecordBar.tsx';
 import '../alloy/criteria/criteria.css';
+import type { CriterionRecord } from '@tiegel/contract';
 import { sourceInWords } from '../alloy/quantities/sourceInWords.ts';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
-import type { CriterionRecord } from '../server/alloyTypes.ts';
 import { Notation } from '../words/Notation.tsx';
 import { tied } from '../words/tied.ts';
 import type { RecordSource, RuleRecord } from './recordSource.ts';

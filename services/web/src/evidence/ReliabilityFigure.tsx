@@ -1,10 +1,11 @@
+import type { Evidence } from '@tiegel/contract';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { Axis, axisRoom } from '../plot/Axis.tsx';
 import { Figure } from '../plot/Figure.tsx';
 import { linearScale } from '../plot/linearScale.ts';
 import { PlotSvg } from '../plot/PlotSvg.tsx';
 import { useWidth } from '../plot/useWidth.ts';
-import type { Evidence } from '../server/alloyTypes.ts';
+import { filledBins } from './filledBins.ts';
 
 type Record = Evidence['phaseEstimate'];
 
@@ -43,6 +44,7 @@ function Drawing({ reliability, baseRate, width }: DrawingProps) {
   const height = Math.min(width, 420);
   const x = linearScale(0, 1, axisRoom.left, width - axisRoom.right);
   const y = linearScale(0, 1, height - axisRoom.bottom, axisRoom.top);
+  const bins = filledBins(reliability);
   return (
     <PlotSvg width={width} height={height}>
       <Axis side="left" scale={y} at={x.start} title="Share that was one solution" grid={x.end - x.start} />
@@ -54,10 +56,10 @@ function Drawing({ reliability, baseRate, width }: DrawingProps) {
         base rate {formatNumber(baseRate, 2)}
       </text>
       <polyline
-        points={reliability.map(({ said, happened }) => `${x.at(said)},${y.at(happened)}`).join(' ')}
+        points={bins.map(({ said, happened }) => `${x.at(said)},${y.at(happened)}`).join(' ')}
         className="reliability-line"
       />
-      {reliability.map(({ from, said, happened, count }) => (
+      {bins.map(({ from, said, happened, count }) => (
         <circle
           key={from}
           cx={x.at(said)}
@@ -93,8 +95,8 @@ function ReliabilityTable({ reliability }: { reliability: Record['reliability'] 
             <th scope="row" className="plain">
               {formatNumber(100 * from, 0)} to {formatNumber(100 * to, 0)}
             </th>
-            <td className="number">{formatNumber(100 * said, 0)}</td>
-            <td className="number">{formatNumber(100 * happened, 0)}</td>
+            <td className="number">{formatNumber(said && 100 * said, 0)}</td>
+            <td className="number">{formatNumber(happened && 100 * happened, 0)}</td>
             <td className="number">{formatNumber(count, 1)}</td>
           </tr>
         ))}

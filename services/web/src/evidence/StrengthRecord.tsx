@@ -1,5 +1,5 @@
+import type { Evidence } from '@tiegel/contract';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
-import type { Evidence } from '../server/alloyTypes.ts';
 import { tied } from '../words/tied.ts';
 
 /** Computed yield strengths beside measured ones of published alloys of one phase. */

@@ -1,4 +1,4 @@
-import type { CriterionRecord, OwnEvidence } from '../server/alloyTypes.ts';
+import type { CriterionRecord, OwnEvidence } from '@tiegel/contract';
 
 /** The numbers of one record: how often a rule was right on some alloys; null where they cannot test it. */
 export type RuleRecord = Pick<

@@ -1,5 +1,5 @@
+import type { Amounts } from '@tiegel/contract';
 import { formatComposition, spacedComposition } from '@tiegel/elements';
-import type { Amounts } from '../server/alloyTypes.ts';
 
 interface MarkBoxProps {
   composition: Amounts;

@@ -1,15 +1,15 @@
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
-import type { Limit } from '@tiegel/contract';
-import type { SearchSpace } from '@tiegel/contract/terms';
-import { answerInLocale } from '../numbers/inLocale.ts';
 import type {
   Amounts,
   Evidence,
   Explanation,
+  Limit,
   Substitute,
   TypicalRanges,
   WeighingError,
-} from './alloyTypes.ts';
+} from '@tiegel/contract';
+import type { SearchSpace } from '@tiegel/contract/terms';
+import { answerInLocale } from '../numbers/inLocale.ts';
 import { post, request } from './request.ts';
 
 const forever = Number.POSITIVE_INFINITY;

@@ -1,7 +1,7 @@
+import type { Substitute } from '@tiegel/contract';
 import { expect, test } from 'vitest';
 import { ordered } from '../../src/alloy/replace/ordered.ts';
 import { preferenceOf } from '../../src/alloy/replace/preferenceOf.ts';
-import type { Substitute } from '../../src/server/alloyTypes.ts';
 
 const item = (density: number | null, change: number | null = null) =>
   ({ quantities: { density }, changes: { density: change }, phase: null }) as unknown as Substitute;

@@ -1,5 +1,5 @@
+import type { Neighbour, PhaseEstimate } from '@tiegel/contract';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import type { Neighbour, PhaseEstimate } from '../../src/server/alloyTypes.ts';
 
 beforeEach(() => {
   vi.resetModules();

@@ -1,5 +1,5 @@
+import type { PairAffinity } from '@tiegel/contract';
 import { formatNumber } from '../../numbers/formatNumber.ts';
-import type { PairAffinity } from '../../server/alloyTypes.ts';
 import { Prose } from '../../words/Prose.tsx';
 import { kelvinInWords } from '../kelvinInWords.ts';
 

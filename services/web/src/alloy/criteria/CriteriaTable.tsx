@@ -1,5 +1,5 @@
+import type { CriterionRecord, WeighingError } from '@tiegel/contract';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
-import type { CriterionRecord, WeighingError } from '../../server/alloyTypes.ts';
 import { Notation } from '../../words/Notation.tsx';
 import { tied } from '../../words/tied.ts';
 import type { AlloyState } from '../alloyState.ts';

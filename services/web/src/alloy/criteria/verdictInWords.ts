@@ -1,5 +1,5 @@
+import type { Amounts, CriterionRecord, Explanation, Values } from '@tiegel/contract';
 import { criteria, isSpokenOf } from '@tiegel/screening';
-import type { Amounts, CriterionRecord, Explanation, Values } from '../../server/alloyTypes.ts';
 
 /** The verdict of a rule with its sign, which goes by what follows: to expect a second phase is bad news. */
 export function verdictInWords(

@@ -1,8 +1,8 @@
+import type { Amounts } from '@tiegel/contract';
 import { atomicToWeightPercent } from '@tiegel/elements';
 import { useMemo } from 'react';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { entryText } from '../../numbers/parseNumber.ts';
-import type { Amounts } from '../../server/alloyTypes.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { AddElement } from './AddElement.tsx';
 import { EditorRow } from './EditorRow.tsx';

@@ -1,6 +1,6 @@
+import type { Amounts } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { parseNumber } from '../../numbers/parseNumber.ts';
-import type { Amounts } from '../../server/alloyTypes.ts';
 import { readAlloyText } from '../readAlloyText.ts';
 
 /** Amounts as they were typed; `balance` is the element that takes what the others leave of 100. */

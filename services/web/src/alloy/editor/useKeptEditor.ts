@@ -1,8 +1,8 @@
+import type { Amounts } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { useState } from 'react';
 import { useKept } from '../../frame/useKept.ts';
 import { entryText } from '../../numbers/parseNumber.ts';
-import type { Amounts } from '../../server/alloyTypes.ts';
 import { type Editor, editorOf } from './editorState.ts';
 
 interface Kept {

@@ -1,6 +1,6 @@
+import type { Amounts } from '@tiegel/contract';
 import { conventionalAlloys } from '@tiegel/elements';
 import { valuesOf } from '@tiegel/screening';
-import type { Amounts } from '../../server/alloyTypes.ts';
 
 /** An alloy on the scale of configurational entropy; `name` is null for the alloy of the page. */
 export interface OnScale {

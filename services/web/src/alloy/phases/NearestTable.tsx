@@ -1,7 +1,7 @@
+import type { Neighbour } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { formatPercent } from '../../numbers/formatNumber.ts';
-import type { Neighbour } from '../../server/alloyTypes.ts';
 import { Prose } from '../../words/Prose.tsx';
 import { isSame, reportsInWords } from '../verdict/publishedInWords.ts';
 

@@ -1,7 +1,7 @@
+import type { Explanation } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { formatInterval } from '../../numbers/formatInterval.ts';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
-import type { Explanation } from '../../server/alloyTypes.ts';
 
 interface OwnPhaseProps {
   own: Explanation['own'];

@@ -1,6 +1,6 @@
+import { phaseClasses } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
-import { phaseClasses } from '../../server/alloyTypes.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { apartInWords, farthestPercent } from '../verdict/apartInWords.ts';

@@ -1,8 +1,8 @@
+import type { WeighingError } from '@tiegel/contract';
 import { quantities as known, missingFor, missingInWords } from '@tiegel/screening';
 import { useState } from 'react';
 import { formatInterval } from '../../numbers/formatInterval.ts';
 import { formatNumber } from '../../numbers/formatNumber.ts';
-import type { WeighingError } from '../../server/alloyTypes.ts';
 import { unitText } from '../../server/lookup.ts';
 import type { QuantityView } from '../../server/types.ts';
 import { Notation } from '../../words/Notation.tsx';

@@ -1,5 +1,5 @@
+import type { WeighingError } from '@tiegel/contract';
 import { askedFirst } from '../../look/columns.ts';
-import type { WeighingError } from '../../server/alloyTypes.ts';
 import type { QuantityView } from '../../server/types.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { QuantityLine } from './QuantityLine.tsx';

@@ -1,4 +1,4 @@
-import type { TypicalRange } from '../../server/alloyTypes.ts';
+import type { TypicalRange } from '@tiegel/contract';
 
 /** So many times the middle half fit on the strip. */
 const reach = 1.5;

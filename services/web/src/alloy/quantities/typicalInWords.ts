@@ -1,4 +1,4 @@
-import type { TypicalRange } from '../../server/alloyTypes.ts';
+import type { TypicalRange } from '@tiegel/contract';
 
 /** Where a value lies among the published alloys, in words. */
 export function typicalInWords(

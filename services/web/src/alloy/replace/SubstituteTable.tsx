@@ -1,6 +1,6 @@
+import type { Substitute } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { useMemo, useState } from 'react';
-import type { Substitute } from '../../server/alloyTypes.ts';
 import { unitText } from '../../server/lookup.ts';
 import { Notation } from '../../words/Notation.tsx';
 import type { AlloyState } from '../alloyState.ts';

@@ -1,4 +1,4 @@
-import type { Substitute } from '../../server/alloyTypes.ts';
+import type { Substitute } from '@tiegel/contract';
 
 /** By 'likeness' (as the server orders), 'phase' or the id of a quantity. */
 export interface Order {

@@ -1,5 +1,4 @@
-import type { SearchView } from '@tiegel/contract';
-import type { Substitute } from '../../server/alloyTypes.ts';
+import type { SearchView, Substitute } from '@tiegel/contract';
 
 /** Whether a search likes what a replacement does to a quantity that it ranks; null where it does not say or nothing changes. */
 export function preferenceOf(id: string, search: SearchView | null, item: Substitute): boolean | null {

@@ -1,6 +1,5 @@
-import type { Facts } from '@tiegel/contract';
+import type { Amounts, Facts } from '@tiegel/contract';
 import { type Strength, strengthOf } from '@tiegel/screening';
-import type { Amounts } from '../../server/alloyTypes.ts';
 
 /** A strength at a temperature (K). */
 export interface StrengthPoint extends Strength {

@@ -1,6 +1,6 @@
+import type { Explanation } from '@tiegel/contract';
 import { Failed } from '../../frame/Failed.tsx';
 import { Waiting } from '../../frame/Waiting.tsx';
-import type { Explanation } from '../../server/alloyTypes.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { type Argument, argumentsOf } from './argumentsOf.ts';

@@ -1,7 +1,7 @@
+import type { Explanation, Neighbour } from '@tiegel/contract';
 import { decimalsBeside } from '@tiegel/contract/terms';
 import { missingFor, missingInWords } from '@tiegel/screening';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
-import type { Explanation, Neighbour } from '../../server/alloyTypes.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { kelvinInWords } from '../kelvinInWords.ts';
 import { sideOf } from './likelyInWords.ts';

@@ -1,4 +1,4 @@
-import type { Neighbour, PhaseClass, PhaseEstimate } from '../../server/alloyTypes.ts';
+import type { Neighbour, PhaseClass, PhaseEstimate } from '@tiegel/contract';
 
 /** The classes of phases, by what they are in the metal. */
 export const classWords: Readonly<Record<PhaseClass, string>> = {

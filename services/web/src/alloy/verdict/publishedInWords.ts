@@ -1,5 +1,5 @@
+import type { Neighbour } from '@tiegel/contract';
 import { formatPercent } from '../../numbers/formatNumber.ts';
-import type { Neighbour } from '../../server/alloyTypes.ts';
 
 /** Shares of atoms that differ below this are the same alloy, differently rounded. */
 const same = 0.005;

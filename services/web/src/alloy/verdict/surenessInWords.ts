@@ -1,5 +1,5 @@
+import type { Evidence, PhaseEstimate } from '@tiegel/contract';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
-import type { Evidence, PhaseEstimate } from '../../server/alloyTypes.ts';
 import { apartInWords } from './apartInWords.ts';
 
 /**
@@ -17,7 +17,7 @@ export function surenessInWords(phase: PhaseEstimate, evidence: Evidence | null)
   const band = evidence?.phaseEstimate.reliability.find(
     ({ from, to }) => singleSolution >= from && (singleSolution < to || to === 1),
   );
-  if (!band || band.count < 1) return said + thin;
+  if (!band || band.count < 1 || band.happened === null) return said + thin;
   const { from, to, count, happened } = band;
   return (
     `${said} Of the published alloys that it rated ${formatNumber(100 * from, 0)} to ${formatNumber(100 * to, 0)} % ` +

@@ -1,8 +1,8 @@
+import type { WeighingError } from '@tiegel/contract';
 import { limitInWords } from '@tiegel/contract/terms';
 import { FaultList } from '../../frame/FaultList.tsx';
 import { formatInterval } from '../../numbers/formatInterval.ts';
 import { formatNumber } from '../../numbers/formatNumber.ts';
-import type { WeighingError } from '../../server/alloyTypes.ts';
 import { lookupIn } from '../../server/lookup.ts';
 import { asSentence } from '../../words/asSentence.ts';
 import type { AlloyState } from '../alloyState.ts';

@@ -1,3 +1,4 @@
+import type { KnownAlloyView } from '@tiegel/contract';
 import { symbols } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { alloyAddress } from '../../alloy/alloyAddress.ts';
@@ -6,7 +7,6 @@ import { Failed } from '../../frame/Failed.tsx';
 import { useTitle } from '../../frame/useTitle.ts';
 import { Waiting } from '../../frame/Waiting.tsx';
 import { formatCount } from '../../numbers/formatNumber.ts';
-import type { PublishedAlloyView } from '../dataTypes.ts';
 import { ImportsInForce } from '../imports/ImportsInForce.tsx';
 import { DataRows } from '../table/DataRows.tsx';
 import { useAddress } from '../useAddress.ts';
@@ -90,6 +90,6 @@ export function AlloysView() {
   );
 }
 
-function keyOf({ composition, name, process, import: from, doi }: PublishedAlloyView): string {
+function keyOf({ composition, name, process, import: from, doi }: KnownAlloyView): string {
   return JSON.stringify([composition, name, process, from, doi]);
 }

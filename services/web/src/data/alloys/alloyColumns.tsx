@@ -1,14 +1,14 @@
+import type { KnownAlloyView } from '@tiegel/contract';
 import { formatComposition, spacedComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { ShareBar } from '../../composition/ShareBar.tsx';
 import { Prose } from '../../words/Prose.tsx';
-import type { PublishedAlloyView } from '../dataTypes.ts';
 import type { TableColumn } from '../table/tableColumn.ts';
 
 const words = { symbol: '', unit: '', meaning: '', holds: 'words' } as const;
 
 /** The columns of the table of alloys; a row is headed by its composition, which leads to the page of the alloy. */
-export const alloyColumns: readonly TableColumn<PublishedAlloyView>[] = [
+export const alloyColumns: readonly TableColumn<KnownAlloyView>[] = [
   {
     ...{ ...words, id: 'composition', name: 'Composition', unit: 'at.%', width: 27 },
     value: ({ composition }) => formatComposition(composition),
@@ -46,7 +46,7 @@ export const alloyColumns: readonly TableColumn<PublishedAlloyView>[] = [
 /** DOIs that stand in a row; the rest is counted. */
 const most = 2;
 
-function Source({ alloy }: { alloy: PublishedAlloyView }) {
+function Source({ alloy }: { alloy: KnownAlloyView }) {
   const { doi: dois } = alloy;
   return (
     <span className="data-clamped">

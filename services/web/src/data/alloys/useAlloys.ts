@@ -1,15 +1,15 @@
 import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
+import type { KnownAlloyView } from '@tiegel/contract';
 import { useCallback, useMemo } from 'react';
 import { useLast } from '../../frame/useLast.ts';
 import { request } from '../../server/request.ts';
-import type { PublishedAlloyView } from '../dataTypes.ts';
 import type { Direction } from '../table/tableColumn.ts';
 
 const rowsPerPage = 200;
 
 interface Page {
   total: number;
-  items: PublishedAlloyView[];
+  items: KnownAlloyView[];
 }
 
 /**

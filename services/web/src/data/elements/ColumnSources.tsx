@@ -1,7 +1,7 @@
+import type { OwnColumnView } from '@tiegel/contract';
 import { columns, dataSets, sources } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { inLocale } from '../../numbers/inLocale.ts';
-import type { OwnColumnView } from '../dataTypes.ts';
 
 const ways = { mole: 'by atoms', mass: 'by mass', volume: 'by volume' } as const;
 

@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import type { OwnColumnView } from '@tiegel/contract';
 import {
   type ColumnId,
   columns,
@@ -17,7 +18,6 @@ import { elementsQuery, pricesQuery } from '../../server/queries.ts';
 import type { ElementView } from '../../server/types.ts';
 import { Notation } from '../../words/Notation.tsx';
 import { columnsQuery } from '../dataQueries.ts';
-import type { OwnColumnView } from '../dataTypes.ts';
 import { SourceText } from './ColumnSources.tsx';
 import { ElementPairs } from './ElementPairs.tsx';
 import { decimalsIn, decimalsOf } from './elementColumns.tsx';

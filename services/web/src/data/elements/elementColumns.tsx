@@ -1,9 +1,9 @@
+import type { OwnColumnView } from '@tiegel/contract';
 import { type ColumnId, columns, type SourceCode, sources } from '@tiegel/elements';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { propertyDecimals } from '../../periodic/elementProperties.ts';
 import { unitText } from '../../server/lookup.ts';
 import type { ElementView } from '../../server/types.ts';
-import type { OwnColumnView } from '../dataTypes.ts';
 import type { TableColumn } from '../table/tableColumn.ts';
 
 const miedemaDecimals: Record<string, number> = {

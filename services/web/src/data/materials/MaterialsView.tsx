@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import type { MaterialView } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { Failed } from '../../frame/Failed.tsx';
 import { useTitle } from '../../frame/useTitle.ts';
@@ -6,7 +7,6 @@ import { Waiting } from '../../frame/Waiting.tsx';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { elementsQuery, pricesQuery } from '../../server/queries.ts';
 import { materialsQuery } from '../dataQueries.ts';
-import type { MaterialView } from '../dataTypes.ts';
 import { ImportsInForce } from '../imports/ImportsInForce.tsx';
 import { SearchField } from '../SearchField.tsx';
 import { useAddress } from '../useAddress.ts';

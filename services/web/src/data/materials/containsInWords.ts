@@ -1,5 +1,5 @@
+import type { MaterialView } from '@tiegel/contract';
 import { spacedComposition } from '@tiegel/elements';
-import type { MaterialView } from '../dataTypes.ts';
 
 /** What a material contains: 'iron alone' as 'Fe', a master alloy as 'Fe34 Nb66' in wt.%. */
 export function containsInWords({ contains }: Pick<MaterialView, 'contains'>): string {
