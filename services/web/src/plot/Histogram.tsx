@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, type ReactNode, useState } from 'react';
+import { type KeyboardEvent, type PointerEvent, useState } from 'react';
 import { formatCount, formatNumber, formatPercent } from '../numbers/formatNumber.ts';
 import { Axis, axisRoom } from './Axis.tsx';
 import { linearScale, type Scale } from './linearScale.ts';
@@ -38,8 +38,6 @@ interface HistogramProps {
   unit: string;
   /** height of each row, px */
   rowHeight?: number;
-  /** lies over the bars, from their left upper corner: handles to drag, which stand outside what the arrow keys walk */
-  overlay?: (scale: Scale, height: number) => ReactNode;
 }
 
 const room = { ...axisRoom, left: 8, top: 8, bottom: 44 };
@@ -59,7 +57,6 @@ export function Histogram({
   title,
   unit,
   rowHeight = 64,
-  overlay,
 }: HistogramProps) {
   const [ref, width] = useWidth<HTMLDivElement>();
   const [bin, setBin] = useState<number | null>(null);
@@ -93,51 +90,49 @@ export function Histogram({
 
   return (
     <div className="histogram">
-      <div className="plot-stage" ref={ref}>
-        <div
-          className="plot-walk"
-          role="slider"
-          aria-label={`${label}, bar`}
-          aria-valuemin={0}
-          aria-valuemax={last}
-          aria-valuenow={bin ?? 0}
-          aria-valuetext={bin === null ? 'no bar' : readoutOf(bin)}
-          tabIndex={0}
-          onKeyDown={onKeyDown}
-          onPointerMove={onPointerMove}
-          onPointerLeave={() => setBin(null)}
-        >
-          <PlotSvg width={width} height={height + room.bottom}>
-            {rows.map((row, place) => (
-              <Bars
-                key={row.name}
-                row={row}
-                edges={edges}
-                scale={scale}
-                top={top + place * pitch}
-                height={rowHeight}
-                lit={bin}
-              />
-            ))}
-            {marks.map((mark, place) => (
-              <Mark
-                key={mark.label}
-                mark={mark}
-                scale={scale}
-                labelTop={room.top + place * markHeight}
-                top={top}
-                bottom={height}
-              />
-            ))}
-            {rows.map(({ name, total }, place) => (
-              <text key={name} x={scale.start} y={top + place * pitch + 16} className="bars-name">
-                {name} <tspan className="bars-count">{formatCount(total)}</tspan>
-              </text>
-            ))}
-            <Axis side="bottom" scale={scale} at={height} title={title} />
-          </PlotSvg>
-        </div>
-        {overlay && width > 0 ? <div className="plot-overlay">{overlay(scale, height)}</div> : null}
+      <div
+        ref={ref}
+        className="plot-stage"
+        role="slider"
+        aria-label={`${label}, bar`}
+        aria-valuemin={0}
+        aria-valuemax={last}
+        aria-valuenow={bin ?? 0}
+        aria-valuetext={bin === null ? 'no bar' : readoutOf(bin)}
+        tabIndex={0}
+        onKeyDown={onKeyDown}
+        onPointerMove={onPointerMove}
+        onPointerLeave={() => setBin(null)}
+      >
+        <PlotSvg width={width} height={height + room.bottom}>
+          {rows.map((row, place) => (
+            <Bars
+              key={row.name}
+              row={row}
+              edges={edges}
+              scale={scale}
+              top={top + place * pitch}
+              height={rowHeight}
+              lit={bin}
+            />
+          ))}
+          {marks.map((mark, place) => (
+            <Mark
+              key={mark.label}
+              mark={mark}
+              scale={scale}
+              labelTop={room.top + place * markHeight}
+              top={top}
+              bottom={height}
+            />
+          ))}
+          {rows.map(({ name, total }, place) => (
+            <text key={name} x={scale.start} y={top + place * pitch + 16} className="bars-name">
+              {name} <tspan className="bars-count">{formatCount(total)}</tspan>
+            </text>
+          ))}
+          <Axis side="bottom" scale={scale} at={height} title={title} />
+        </PlotSvg>
       </div>
       <p className="plot-readout small" aria-hidden="true">
         {bin === null ? null : readoutOf(bin)}
