@@ -19,12 +19,14 @@ export interface ChargeRequest {
   pairs?: readonly OwnPair[];
 }
 
-/** A tonne and more is no batch of a laboratory; beyond it, sums lose the last steps of a fine balance. */
-export const heaviestBatch = 1e7;
-export const finestResolution = 1e-7;
-/** More than this cannot be made up for by charging more. */
-export const greatestLoss = 90;
-export const leastPurity = 1;
+/** g. Ten tonnes are no batch of a laboratory any more; beyond, sums lose the last steps of a fine balance. */
+const heaviestBatch = 1e7;
+/** g */
+const finestResolution = 1e-7;
+/** wt.%. More than this cannot be made up for by charging more. */
+const greatestLoss = 90;
+/** wt.% */
+const leastPurity = 1;
 
 /** @throws ProblemError request/wrong-value and charge/not-in-alloy, all of them */
 export function checkRequest({ composition, mass, resolution, loss = {} }: ChargeRequest): void {

@@ -1,22 +1,10 @@
 export type { Caution } from './caution.ts';
 export { chargeNumber, numberOfCharge } from './chargeNumber.ts';
-export {
-  type ChargeRequest,
-  finestResolution,
-  greatestLoss,
-  heaviestBatch,
-  leastPurity,
-} from './chargeRequest.ts';
-export { type ChargeEntry, chargeRequestOf } from './chargeRequestOf.ts';
+export type { ChargeRequest } from './chargeRequest.ts';
+export { chargeRequestOf } from './chargeRequestOf.ts';
 export { chargeSheet } from './chargeSheet.ts';
 export { type Material, type Materials, pureMaterials } from './material.ts';
-export {
-  type AmountKind,
-  amountKinds,
-  type MaterialEntry,
-  materialOf,
-  repeatedNames,
-} from './materialEntry.ts';
+export { amountKinds, type MaterialEntry, materialOf } from './materialEntry.ts';
 export { type MeltDoubt, meltDoubts } from './meltDoubts.ts';
 export { type Melt, meltOf } from './meltOf.ts';
 export { decimalsOf } from './onBalance.ts';
