@@ -15,11 +15,6 @@ export interface OnEntropyScale {
   effectiveElements: number;
 }
 
-/** Holds for every entropy scale. */
-export const entropyScaleTrust =
-  'Entropies of the random solution of the whole composition: precipitates, order and carbides, which ' +
-  'conventional alloys live by, lower them. Nominal compositions of the conventional alloys are from memory.';
-
 /**
  * A candidate beside alloys in daily use, by configurational entropy, lowest first.
  * @throws RangeError for an element without data, a negative amount, or no element at all

@@ -31,7 +31,7 @@ export interface PairAffinity {
 }
 
 /** Holds for every answer about pair affinities. */
-export const affinityTrust =
+const affinityTrust =
   'First order in 1/T, nearest neighbours only, with mixing enthalpies of liquids: signs and the order of ' +
   'the pairs mean more than the numbers, which are too large near the ordering or demixing temperature ' +
   'and mean nothing below it.';
