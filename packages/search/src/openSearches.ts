@@ -1,4 +1,4 @@
-import type { OwnColumn, PriceList } from '@tiegel/elements';
+import type { PriceList } from '@tiegel/elements';
 import type { ChunkQueue } from '@tiegel/queue';
 import type { Store } from '@tiegel/store';
 import { acts } from './acts.ts';
@@ -24,7 +24,6 @@ export const DEFAULT_MAX_POINTS = 1e13;
  * - `queue`: how chunks reach workers.
  * - `prices`: the list in force until somebody enters another with `replacePrices` (an entered
  *   one survives restarts and goes before this); null for none. Default: the demonstration list.
- * - `columns`: of element data of one's own, beside those that somebody entered in the store.
  * - `maxPoints`: a search of more grid points is refused with its count.
  * - `takeUp`: whether the unfinished searches of the store go on by themselves; false for who works only on
  *   what it is asked for: the others are left as they are, for `resume`. Default: true.
@@ -38,7 +37,6 @@ export interface SearchesOptions {
   store: Store;
   queue: ChunkQueue;
   prices?: PriceList | null;
-  columns?: readonly OwnColumn[];
   maxPoints?: number;
   takeUp?: boolean;
   warn?: (text: string) => void;

@@ -23,13 +23,12 @@ import { type ReadImport, readImport } from './readImport.ts';
 /** What is in force as long as nobody brings something else. */
 interface Given {
   prices?: PriceList | null | undefined;
-  columns?: readonly OwnColumn[] | undefined;
 }
 
 /** The imports of a store, read once and kept until something is brought or withdrawn, here or by another process. */
 export function openImports(
   { imports: table, searches }: Pick<JoinedStore, 'imports' | 'searches'>,
-  { prices: givenPrices = demoPrices, columns: givenColumns = [] }: Given = {},
+  { prices: givenPrices = demoPrices }: Given = {},
 ): Imports {
   const standing = new Map<ImportKind, StoredImport[]>();
   const held = new Map<ImportKind, Map<string, { number: number; entry: Entry }>>();
@@ -82,10 +81,7 @@ export function openImports(
   const newest = (kind: ImportKind) => new Map(standingOf(kind).map((one) => [one.subject, one] as const));
 
   const prices = () => (newest('prices').get('')?.data as PriceList | undefined) ?? givenPrices;
-  function columns(): OwnColumn[] {
-    const own = [...newest('column').values()].map(({ data }) => data as OwnColumn);
-    return [...givenColumns.filter(({ id }) => own.every((one) => one.id !== id)), ...own];
-  }
+  const columns = () => [...newest('column').values()].map(({ data }) => data as OwnColumn);
   const pairs: Imports['pairs'] = () => {
     const of = new Map(standingOf('pairs').map((one) => [one.number, one]));
     return brought<PairValue>('pairs').map((pair) => {
