@@ -1,4 +1,4 @@
-import { conditionsSchema, type Fault, ProblemError } from '@tiegel/contract';
+import { conditionsSchema, type Fault, faultsOf, ProblemError } from '@tiegel/contract';
 import { type Composition, compositionOf, parseAlloy } from '@tiegel/elements';
 import { conditions } from '@tiegel/screening';
 import { z } from 'zod';
@@ -22,4 +22,18 @@ export function readAlloy(sent: unknown, pointer: string, faults: Fault[]): Comp
     faults.push(...error.faults);
     return null;
   }
+}
+
+const withAlloy = z.object({ composition: z.unknown() });
+
+/**
+ * The alloy of a body, its `composition`, in at.%.
+ * @throws ProblemError with every fault of the body: those of its form, and those of an alloy that has the form
+ */
+export function alloyOfBody(schema: z.ZodType, body: unknown): Composition {
+  const faults = faultsOf(schema, body);
+  const { composition: sent } = withAlloy.catch({ composition: null }).parse(body);
+  const composition = readAlloy(sent, '/composition', faults);
+  if (faults.length > 0 || composition === null) throw new ProblemError(faults);
+  return composition;
 }

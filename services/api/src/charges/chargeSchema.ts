@@ -1,8 +1,7 @@
 import { amountKinds, type ChargeRequest, chargeRequestOf, mostMaterials } from '@tiegel/charge';
-import { faultsOf, ProblemError } from '@tiegel/contract';
 import type { Searches } from '@tiegel/search';
 import { z } from 'zod';
-import { alloySchema, readAlloy } from '../alloys/alloySchema.ts';
+import { alloyOfBody, alloySchema } from '../alloys/alloySchema.ts';
 
 const number = z.number();
 const percent = z.record(z.string(), number);
@@ -119,13 +118,7 @@ export function readCharge(
   body: unknown,
   { prices, imports }: Pick<Searches, 'prices' | 'imports'>,
 ): ChargeRequest {
-  const faults = faultsOf(schema, body);
-  const { composition: sent } = z
-    .object({ composition: z.unknown() })
-    .catch({ composition: null })
-    .parse(body);
-  const composition = readAlloy(sent, '/composition', faults);
-  if (faults.length > 0 || composition === null) throw new ProblemError(faults);
+  const composition = alloyOfBody(schema, body);
   const { materials, ...asked } = body as z.infer<typeof chargeBodySchema>;
   if (materials === 'in force') {
     const entry = { ...asked, composition, ...imports.materialsFor(composition) };

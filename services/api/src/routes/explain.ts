@@ -1,10 +1,10 @@
-import { type Explanation, explanationSchema, faultsOf, ProblemError } from '@tiegel/contract';
+import { type Explanation, explanationSchema } from '@tiegel/contract';
 import type { Composition } from '@tiegel/elements';
 import { dataVersionOf } from '@tiegel/elements';
 import { explain, withOwnAlloys } from '@tiegel/insight';
 import { ownNeighbours } from '@tiegel/search/laboratory';
 import { z } from 'zod';
-import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
+import { alloyOfBody, alloySchema, conditionsField } from '../alloys/alloySchema.ts';
 import { keptFacts } from '../alloys/keptFacts.ts';
 import { keptRecalibration } from '../alloys/keptRecalibration.ts';
 import { asAnswer } from '../asAnswer.ts';
@@ -45,12 +45,6 @@ export function explainRoute(app: Server, { searches, melts }: Parts): void {
 }
 
 function read(body: unknown): { composition: Composition; conditions: Record<string, number> } {
-  const faults = faultsOf(bodySchema, body);
-  const { composition: sent } = z
-    .object({ composition: z.unknown() })
-    .catch({ composition: null })
-    .parse(body);
-  const composition = readAlloy(sent, '/composition', faults);
-  if (faults.length > 0 || composition === null) throw new ProblemError(faults);
+  const composition = alloyOfBody(bodySchema, body);
   return { composition, conditions: bodySchema.parse(body).conditions ?? {} };
 }

@@ -1,17 +1,9 @@
-import {
-  faultsOf,
-  limitsOn,
-  ProblemError,
-  type Substitute,
-  spaceOf,
-  spaceWithDefaults,
-  substitutesSchema,
-} from '@tiegel/contract';
+import { limitsOn, type Substitute, spaceOf, spaceWithDefaults, substitutesSchema } from '@tiegel/contract';
 import { symbols } from '@tiegel/elements';
 import { phaseOf, substitutes } from '@tiegel/insight';
 import { quantities } from '@tiegel/screening';
 import { z } from 'zod';
-import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
+import { alloyOfBody, alloySchema, conditionsField } from '../alloys/alloySchema.ts';
 import { keptFacts } from '../alloys/keptFacts.ts';
 import { asAnswer } from '../asAnswer.ts';
 import type { Parts, Server } from '../parts.ts';
@@ -58,13 +50,7 @@ export function substituteRoute(app: Server, { searches }: Parts): void {
 }
 
 function read(body: unknown) {
-  const faults = faultsOf(bodySchema, body);
-  const { composition: sent } = z
-    .object({ composition: z.unknown() })
-    .catch({ composition: null })
-    .parse(body);
-  const composition = readAlloy(sent, '/composition', faults);
-  if (faults.length > 0 || composition === null) throw new ProblemError(faults);
+  const composition = alloyOfBody(bodySchema, body);
   const { space, ...asked } = bodySchema.parse(body);
   return { ...asked, ...(space ? { space: spaceWithDefaults(space) } : {}), composition };
 }

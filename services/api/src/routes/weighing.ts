@@ -1,8 +1,8 @@
-import { faultsOf, limitsOn, ProblemError, type WeighingError, weighingErrorSchema } from '@tiegel/contract';
+import { limitsOn, ProblemError, type WeighingError, weighingErrorSchema } from '@tiegel/contract';
 import { criterionVerdicts, weighingError, weighingFaults } from '@tiegel/insight';
 import { quantities } from '@tiegel/screening';
 import { z } from 'zod';
-import { alloySchema, conditionsField, readAlloy } from '../alloys/alloySchema.ts';
+import { alloyOfBody, alloySchema, conditionsField } from '../alloys/alloySchema.ts';
 import { keptFacts } from '../alloys/keptFacts.ts';
 import { asAnswer } from '../asAnswer.ts';
 import type { Parts, Server } from '../parts.ts';
@@ -50,15 +50,9 @@ export function weighingRoute(app: Server, { searches }: Parts): void {
 }
 
 function read(body: unknown) {
-  const faults = faultsOf(bodySchema, body);
-  const { composition: sent } = z
-    .object({ composition: z.unknown() })
-    .catch({ composition: null })
-    .parse(body);
-  const composition = readAlloy(sent, '/composition', faults);
-  if (faults.length > 0 || composition === null) throw new ProblemError(faults);
+  const composition = alloyOfBody(bodySchema, body);
   const asked = bodySchema.parse(body);
-  faults.push(...weighingFaults(composition, asked.mass, asked.resolution));
+  const faults = weighingFaults(composition, asked.mass, asked.resolution);
   if (faults.length > 0) throw new ProblemError(faults);
   return { ...asked, composition };
 }
