@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { usualAddress } from '../server/serverAddress.ts';
 
 /** What every command takes that speaks to a running service. */
 export interface ServerOptions {
@@ -12,6 +13,6 @@ export function serverCommandsOf(parent: Command): (name: string, description: s
     parent
       .command(name)
       .description(description)
-      .option('--server <address>', 'of the service; else TIEGEL_SERVER, else http://127.0.0.1:4270')
+      .option('--server <address>', `of the service; else TIEGEL_SERVER, else ${usualAddress}`)
       .option('--json', 'JSON on standard output');
 }
