@@ -11,6 +11,7 @@ export * from './known/mixings.ts';
 export { limitTolerance } from './limitTolerance.ts';
 export * from './meltBounds.ts';
 export * from './meltWords.ts';
+export { mostWorkers } from './mostWorkers.ts';
 export { editDistance, nearest } from './nearest.ts';
 export * from './outcome.ts';
 export * from './problem.ts';

@@ -1,4 +1,4 @@
-import { problem } from '@tiegel/contract/terms';
+import { mostWorkers, problem } from '@tiegel/contract/terms';
 import { type CarriedSearch, carriedSearch, stopScoring } from './carriedSearch.ts';
 import type { ChunkQueue, Report, Task } from './queue.ts';
 import { scoringThreads } from './scoringThreads.ts';
@@ -15,7 +15,7 @@ interface Sent {
  */
 export function embeddedQueue({ threadFile, threads }: { threadFile: URL; threads: number }): ChunkQueue {
   if (threads < 1) {
-    const needed = 'a whole number of threads from 1 to 1024';
+    const needed = `a whole number of threads from 1 to ${mostWorkers}`;
     throw problem('configuration/invalid', { name: 'WORKERS', value: threads, needed }, '/WORKERS');
   }
   const pool = scoringThreads(threadFile, threads);

@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { resolve } from 'node:path';
-import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
+import { type Fault, fault, mostWorkers, ProblemError } from '@tiegel/contract/terms';
 import { DEFAULT_MAX_POINTS } from '@tiegel/search';
 import { z } from 'zod';
 import { isLoopback } from './access/isLoopback.ts';
@@ -52,7 +52,7 @@ const settings = {
     read: z.url({ protocol: /^rediss?$/ }),
     needed: 'an address such as redis://:PASSWORD@HOST:6379',
   },
-  WORKERS: { read: integer(0, 1024), needed: 'a whole number of threads from 0 to 1024' },
+  WORKERS: { read: integer(0, mostWorkers), needed: `a whole number of threads from 0 to ${mostWorkers}` },
   MAX_POINTS: {
     read: integer(1, greatestCount, digitsWithExponent),
     needed: `a whole number from 1 to ${greatestCount}`,

@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os';
-import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
+import { type Fault, fault, mostWorkers, ProblemError } from '@tiegel/contract/terms';
 
 /** What a worker is told from outside; README.md lists each setting with its default. */
 export interface Configuration {
@@ -23,8 +23,8 @@ export function readConfiguration(environment: Readonly<Record<string, string | 
   }
   const value = environment.WORKERS || String(availableParallelism());
   const workers = /^\d{1,4}$/.test(value) ? Number(value) : 0;
-  if (workers < 1 || workers > 1024) {
-    const needed = 'a whole number of threads from 1 to 1024';
+  if (workers < 1 || workers > mostWorkers) {
+    const needed = `a whole number of threads from 1 to ${mostWorkers}`;
     faults.push(fault('configuration/invalid', { name: 'WORKERS', value, needed }, '/WORKERS'));
   }
   if (faults.length > 0) throw new ProblemError(faults);

@@ -1,6 +1,5 @@
+import { mostWorkers } from '@tiegel/contract/terms';
 import { InvalidArgumentError } from 'commander';
-
-export const mostWorkers = 1024;
 
 /** The number of --workers. */
 export function workerCount(text: string): number {
