@@ -19,66 +19,21 @@ import type { Brought, Imports } from './imports.ts';
 import { kinds, materialKind, pairKind, refuseTakenName } from './kinds.ts';
 import { materialsFor } from './materialsFor.ts';
 import { type ReadImport, readImport } from './readImport.ts';
+import { standingImports } from './standingImports.ts';
 
 /** What is in force as long as nobody brings something else. */
 interface Given {
   prices?: PriceList | null | undefined;
 }
 
-/** The imports of a store, read once and kept until something is brought or withdrawn, here or by another process. */
+/** The imports of a store: what is in force, what a file would change, and what people do to it. */
 export function openImports(
   { imports: table, searches }: Pick<JoinedStore, 'imports' | 'searches'>,
   { prices: givenPrices = demoPrices }: Given = {},
 ): Imports {
-  const standing = new Map<ImportKind, StoredImport[]>();
-  const held = new Map<ImportKind, Map<string, { number: number; entry: Entry }>>();
-  const forget = () => {
-    standing.clear();
-    held.clear();
-  };
-  let state = table.state();
-  let looked = false;
-  /** Once for each stretch of work without a pause, which so sees one state of the data. */
-  function look(): void {
-    if (looked) return;
-    looked = true;
-    queueMicrotask(() => {
-      looked = false;
-    });
-    const now = table.state();
-    if (now !== state) forget();
-    state = now;
-  }
-  const standingOf = (kind: ImportKind): StoredImport[] => {
-    look();
-    const found = standing.get(kind) ?? table.standing(kind);
-    standing.set(kind, found);
-    return found;
-  };
-  const changing = <Value>(act: () => Value): Value => {
-    forget();
-    return act();
-  };
-
-  /** What holds of a kind whose files stand beside each other: the newest row of each key. */
-  function holding(kind: ImportKind): Map<string, { number: number; entry: Entry }> {
-    look();
-    const { entries } = kinds[kind] as ImportKindOf<unknown>;
-    const found =
-      held.get(kind) ??
-      new Map(
-        standingOf(kind).flatMap(({ number, data }) =>
-          entries(data).map((entry) => [entry.key, { number, entry }] as const),
-        ),
-      );
-    held.set(kind, found);
-    return found;
-  }
+  const { standingOf, holding, newest, changing } = standingImports(table);
   const brought = <Value>(kind: ImportKind): Brought<Value>[] =>
     [...holding(kind).values()].map(({ number, entry }) => ({ ...(entry.value as Value), import: number }));
-
-  /** The newest of each subject, in the order in which the subjects came first. */
-  const newest = (kind: ImportKind) => new Map(standingOf(kind).map((one) => [one.subject, one] as const));
 
   const prices = () => (newest('prices').get('')?.data as PriceList | undefined) ?? givenPrices;
   const columns = () => [...newest('column').values()].map(({ data }) => data as OwnColumn);
