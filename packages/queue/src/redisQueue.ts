@@ -86,6 +86,7 @@ export function redisQueue({ url, log = () => {} }: { url: string; log?: Log }):
     sent.delete(jobId);
     // Outside of BullMQ's emitter and of our own catch: what the collector throws is not for them.
     queueMicrotask(() => onReport(report));
+    // Where that fails, it expires by itself.
     redis.del(outcomeKey(jobId)).catch(() => {});
   }
 
@@ -116,6 +117,7 @@ export function redisQueue({ url, log = () => {} }: { url: string; log?: Log }):
 
   events.on('completed', async ({ jobId, returnvalue }) => {
     const verdict = returnvalue as unknown as Verdict;
+    // Where Redis went meanwhile, the comparison makes up for it.
     deliver(jobId, await reportOf(jobId, verdict).catch(() => null));
   });
   events.on('failed', ({ jobId, failedReason }) => fail(jobId, failedReason));

@@ -11,10 +11,10 @@ if (Number.parseInt(process.versions.node, 10) < leastNode) {
   process.exit(2);
 }
 
-// Reading the sources is two thirds of a short command's time; what Node made of them is kept beside
-// the dependencies, and what it made of a built program in the folder of that, with which it goes: each
-// build has other paths, of which nothing is ever taken again. Where that folder cannot be written, it reads them each time. This file alone is no
-// TypeScript: to read one the reader is loaded, a tenth of a second, and nothing can be kept before it.
+// Reading the sources takes two thirds of a short command's time, so what Node made of them is kept: beside the
+// dependencies, or, of a built program, in that program's folder. Each build lies under another path: what is kept of
+// an old one would never be used again, and so goes with it. Where nothing can be written, all is read each time.
+// This file alone is no TypeScript: loading the reader of TypeScript takes a tenth of a second, before anything is kept.
 const built = builtFolder();
 module.enableCompileCache(
   built === null ? join(import.meta.dirname, '../../../node_modules/.cache/node') : join(built, 'compiled'),
