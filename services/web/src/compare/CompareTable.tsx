@@ -1,11 +1,11 @@
 import { Fragment } from 'react';
+import { WideContent } from '../frame/WideContent.tsx';
 import { AlloyHead, CellText, type CompareProps, differenceInWords, RowName } from './CompareParts.tsx';
 
 /** Alloys as columns, what is compared as lines; what differs is marked by words and signs. */
 export function CompareTable({ alloys, groups, ...rest }: CompareProps) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys
-    <section className="scroll-x" aria-label="Side by side" tabIndex={0}>
+    <WideContent label="Side by side">
       <table className="plain-table compare-table" style={{ ['--alloys' as string]: alloys.length }}>
         <thead>
           <tr>
@@ -43,6 +43,6 @@ export function CompareTable({ alloys, groups, ...rest }: CompareProps) {
           ))}
         </tbody>
       </table>
-    </section>
+    </WideContent>
   );
 }

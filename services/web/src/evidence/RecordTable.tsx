@@ -2,6 +2,7 @@ import { RecordBar } from '../alloy/criteria/RecordBar.tsx';
 import '../alloy/criteria/criteria.css';
 import type { CriterionRecord } from '@tiegel/contract';
 import { sourceInWords } from '../alloy/quantities/sourceInWords.ts';
+import { WideContent } from '../frame/WideContent.tsx';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { Notation } from '../words/Notation.tsx';
 import { tied } from '../words/tied.ts';
@@ -16,8 +17,7 @@ interface RecordTableProps {
 /** Every rule with how often it was right, on each set of alloys side by side. */
 export function RecordTable({ criteria, sources }: RecordTableProps) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys
-    <section className="scroll-x" aria-labelledby="rules" tabIndex={0}>
+    <WideContent labelledBy="rules">
       <table className="plain-table criteria-table cards">
         <thead>
           <tr>
@@ -57,7 +57,7 @@ export function RecordTable({ criteria, sources }: RecordTableProps) {
           ))}
         </tbody>
       </table>
-    </section>
+    </WideContent>
   );
 }
 

@@ -1,4 +1,5 @@
 import type { Evidence } from '@tiegel/contract';
+import { WideContent } from '../frame/WideContent.tsx';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { tied } from '../words/tied.ts';
 
@@ -11,8 +12,7 @@ export function StrengthRecord({ comparisons }: { comparisons: Evidence['strengt
         Published yield strengths of alloys that were reported as one phase, beside the computed ones. The
         error is the median of how far they lie apart.
       </p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
-      <section className="scroll-x" aria-labelledby="strengths" tabIndex={0}>
+      <WideContent labelledBy="strengths">
         <table className="plain-table cards">
           <thead>
             <tr>
@@ -69,7 +69,7 @@ export function StrengthRecord({ comparisons }: { comparisons: Evidence['strengt
             ))}
           </tbody>
         </table>
-      </section>
+      </WideContent>
     </section>
   );
 }

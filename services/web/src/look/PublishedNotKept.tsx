@@ -1,3 +1,4 @@
+import { WideContent } from '../frame/WideContent.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
 import { Prose } from '../words/Prose.tsx';
 import type { SystemsView } from './lookQueries.ts';
@@ -13,8 +14,7 @@ export function PublishedNotKept({ explored }: { explored: SystemsView['explored
         {formatCount(publishedNotKept.length)} of the {formatCount(published)} published systems of this pool
         have no candidate here
       </summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
-      <section className="scroll-x" aria-label="Published systems without a candidate" tabIndex={0}>
+      <WideContent label="Published systems without a candidate">
         <table className="plain-table">
           <caption className="unseen">Published systems without a candidate</caption>
           <thead>
@@ -34,7 +34,7 @@ export function PublishedNotKept({ explored }: { explored: SystemsView['explored
             ))}
           </tbody>
         </table>
-      </section>
+      </WideContent>
     </details>
   );
 }

@@ -3,6 +3,7 @@ import { flushSync } from 'react-dom';
 import { figureExport, figureImage, saveFile } from './figureExport.ts';
 import { OnPaper } from './onPaper.ts';
 import './plot.css';
+import { WideContent } from '../frame/WideContent.tsx';
 
 interface FigureProps {
   title: string;
@@ -93,10 +94,7 @@ export function Figure({
         {table ? (
           <details className="figure-table small">
             <summary>{tableName}</summary>
-            {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
-            <section className="scroll-x" aria-label={`${title}: ${tableName.toLowerCase()}`} tabIndex={0}>
-              {table}
-            </section>
+            <WideContent label={`${title}: ${tableName.toLowerCase()}`}>{table}</WideContent>
           </details>
         ) : null}
       </div>

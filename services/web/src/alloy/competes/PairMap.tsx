@@ -1,4 +1,5 @@
 import type { PairAffinity } from '@tiegel/contract';
+import { WideContent } from '../../frame/WideContent.tsx';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { Prose } from '../../words/Prose.tsx';
 import { kelvinInWords } from '../kelvinInWords.ts';
@@ -18,8 +19,7 @@ export function PairMap({ affinity }: { affinity: PairAffinity }) {
       <p className="read-small">
         <Prose text={words} />
       </p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
-      <section className="scroll-x" aria-labelledby="pairs" tabIndex={0}>
+      <WideContent labelledBy="pairs">
         <table className="pair-map">
           <thead>
             <tr>
@@ -53,7 +53,7 @@ export function PairMap({ affinity }: { affinity: PairAffinity }) {
             ))}
           </tbody>
         </table>
-      </section>
+      </WideContent>
       <p className="small quiet read-small">
         Warren–Cowley parameter of nearest neighbours at {kelvinInWords(temperature)}, {coordination}{' '}
         neighbours. Below 0 (▸◂) they seek each other, above 0 (◂▸) they avoid each other; 0 is chance, 1 is

@@ -8,6 +8,7 @@ import { sourceInWords } from '../quantities/sourceInWords.ts';
 import { RecordBar } from './RecordBar.tsx';
 import { silenceInWords, verdictInWords } from './verdictInWords.ts';
 import './criteria.css';
+import { WideContent } from '../../frame/WideContent.tsx';
 
 interface CriteriaTableProps {
   alloy: AlloyState;
@@ -29,8 +30,7 @@ export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
         the windows already.
       </p>
       <Dimmed alloy={alloy}>
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
-        <section className="scroll-x" aria-label="The rules as a table" tabIndex={0}>
+        <WideContent label="The rules as a table">
           <table className="plain-table criteria-table cards">
             <thead>
               <tr>
@@ -55,7 +55,7 @@ export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
               ))}
             </tbody>
           </table>
-        </section>
+        </WideContent>
       </Dimmed>
     </section>
   );

@@ -1,6 +1,7 @@
 import type { Neighbour } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
+import { WideContent } from '../../frame/WideContent.tsx';
 import { formatPercent } from '../../numbers/formatNumber.ts';
 import { Prose } from '../../words/Prose.tsx';
 import { isSame, reportsInWords } from '../verdict/publishedInWords.ts';
@@ -13,8 +14,7 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
   return (
     <div className="column">
       <h3 id="nearest">Nearest known alloys</h3>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
-      <section className="scroll-x" aria-labelledby="nearest" tabIndex={0}>
+      <WideContent labelledBy="nearest">
         <table className="plain-table cards nearest-table">
           <thead>
             <tr>
@@ -58,7 +58,7 @@ export function NearestTable({ nearest }: { nearest: readonly Neighbour[] }) {
             ))}
           </tbody>
         </table>
-      </section>
+      </WideContent>
       <p className="small quiet read-small">
         The <Link href="/data/alloys">list of published alloys</Link> is a selection: that nothing is near
         does not make an alloy new. Phases depend on processing, annealing and method, and publications

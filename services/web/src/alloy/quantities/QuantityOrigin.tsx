@@ -1,6 +1,7 @@
 import { columns, ownPairOf, pairColumns, priceColumn } from '@tiegel/elements';
 import { quantities as known, sensitivities } from '@tiegel/screening';
 import { useMemo } from 'react';
+import { WideContent } from '../../frame/WideContent.tsx';
 import { formatNumber, noValue } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
 import type { QuantityView } from '../../server/types.ts';
@@ -27,8 +28,7 @@ export function QuantityOrigin({ alloy, quantity }: QuantityOriginProps) {
   const read = needs.elements.flatMap((column) => describedColumns.find((one) => one.id === column) ?? []);
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
-      <section className="scroll-x" aria-label={`${name}: what went in`} tabIndex={0}>
+      <WideContent label={`${name}: what went in`}>
         <table className="plain-table origin">
           <caption className="unseen">{name}: what went in, and what one at.% more does</caption>
           <thead>
@@ -75,7 +75,7 @@ export function QuantityOrigin({ alloy, quantity }: QuantityOriginProps) {
             })}
           </tbody>
         </table>
-      </section>
+      </WideContent>
       {needs.pairs.map((column) => (
         <PairInputs key={column} alloy={alloy} column={column} />
       ))}

@@ -1,5 +1,6 @@
 import { quantities as known, sensitivities } from '@tiegel/screening';
 import { useDeferredValue, useMemo, useState } from 'react';
+import { WideContent } from '../../frame/WideContent.tsx';
 import { unitText } from '../../server/lookup.ts';
 import { Notation } from '../../words/Notation.tsx';
 import type { AlloyState } from '../alloyState.ts';
@@ -24,8 +25,7 @@ function SensitivityTable({ alloy }: { alloy: AlloyState }) {
     [composition, facts, conditions],
   );
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys
-    <section className="scroll-x" aria-label="One at.% more" tabIndex={0}>
+    <WideContent label="One at.% more">
       <table className="plain-table sensitivities">
         <thead>
           <tr>
@@ -54,6 +54,6 @@ function SensitivityTable({ alloy }: { alloy: AlloyState }) {
           ))}
         </tbody>
       </table>
-    </section>
+    </WideContent>
   );
 }

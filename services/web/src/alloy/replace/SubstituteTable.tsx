@@ -1,6 +1,7 @@
 import type { Substitute } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { useMemo, useState } from 'react';
+import { WideContent } from '../../frame/WideContent.tsx';
 import { unitText } from '../../server/lookup.ts';
 import { Notation } from '../../words/Notation.tsx';
 import type { AlloyState } from '../alloyState.ts';
@@ -44,8 +45,7 @@ export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
         the mean change in units of the middle half of the published alloys, 0 to 1. Small print: the change
         against the alloy above.
       </p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keys */}
-      <section className="scroll-x" aria-label="The replacements as a table" tabIndex={0}>
+      <WideContent label="The replacements as a table">
         <table className="plain-table substitutes cards">
           <thead>
             <tr>
@@ -76,7 +76,7 @@ export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
             ))}
           </tbody>
         </table>
-      </section>
+      </WideContent>
       {sorted.length > first ? (
         <p>
           <button type="button" onClick={() => setAll(!all)}>
