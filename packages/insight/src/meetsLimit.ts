@@ -2,8 +2,8 @@ import type { Limit } from '@tiegel/contract';
 import { limitTolerance } from '@tiegel/contract/terms';
 
 /**
- * Whether a value meets a limit as a search has it: inclusive, and on it within
- * 1e-12·max(1, |limit|). null where there is no value.
+ * Whether a value meets a limit as a search has it: inclusive, and on it within its tolerance.
+ * null where there is no value.
  */
 export function meetsLimit(value: number | null, { min, max }: Limit): boolean | null {
   if (value === null) return null;
