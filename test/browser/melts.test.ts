@@ -45,6 +45,7 @@ test('a melt is recorded from its charge sheet, with the composition that was we
   await page.goto(`${site.url}/charge-sheets/${charge}`);
   await page.getByRole('link', { name: 'Record its melt' }).click();
   await page.getByText('to weigh 10.471 g').waitFor();
+  await page.getByRole('button', { name: 'Record the melt' }).click();
   await page.getByText('5 things to mend above.').waitFor();
   await fillMasses(page);
   // By the atomic masses of any table: 9.338 instead of 9.238 g of chromium is 20.17 at.%.
@@ -82,6 +83,28 @@ test('a melt is recorded from its charge sheet, with the composition that was we
   await page.getByRole('button', { name: 'Remove etched.png' }).click();
   await page.getByRole('button', { name: 'Bring it back' }).click();
   await page.getByRole('link', { name: 'etched.png' }).waitFor();
+  expect(wrongs).toEqual([]);
+});
+
+test('an empty form blames nobody: what is lacking is said where somebody has been, and on the try to record', async () => {
+  const { page, wrongs } = await site.visit('/melts/new');
+  const material = page.getByLabel('Material', { exact: true });
+  const faults = () => page.locator('.melt-form .fault').allTextContents();
+  const record = page.getByRole('button', { name: 'Record the melt' });
+  await material.waitFor();
+  expect(await faults()).toEqual([]);
+  expect(await page.getByText('to mend above').count()).toBe(0);
+  await record.click();
+  await page.getByText('One thing to mend above.').waitFor();
+  expect(await faults()).toEqual(['Write what was weighed: at least one material with its mass.']);
+  await page.reload();
+  await material.fill('Fe');
+  expect(await faults()).toEqual([]);
+  await page.getByRole('textbox', { name: 'Weighed' }).focus();
+  await page.keyboard.press('Tab');
+  await eventually(faults).toEqual(['Write what the balance showed, in grams.']);
+  await page.getByText('One thing to mend above.').waitFor();
+  expect(await record.getAttribute('aria-disabled')).toBe('true');
   expect(wrongs).toEqual([]);
 });
 

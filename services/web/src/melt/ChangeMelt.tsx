@@ -66,7 +66,7 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
             type="button"
             className="button-main"
             aria-disabled={disabled}
-            onClick={() => disabled || changing.mutate()}
+            onClick={() => (form.isSendable ? disabled || changing.mutate() : form.tell())}
           >
             {changing.isPending ? 'Saving …' : 'Save the changes'}
           </button>

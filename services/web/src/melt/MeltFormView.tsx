@@ -13,7 +13,7 @@ import { WeighedRows } from './WeighedRows.tsx';
 export function MeltFormView({ form, children }: { form: MeltForm; children: ReactNode }) {
   const { data: sheets } = useQuery(sheetsQuery);
   const { written, sheetError } = form;
-  const faults = new Map(written.faults);
+  const faults = new Map(form.faults);
   if (sheetError) {
     const remedy =
       sheetError instanceof ServerProblem
@@ -23,7 +23,8 @@ export function MeltFormView({ form, children }: { form: MeltForm; children: Rea
   }
   return (
     <FaultsContext value={faults}>
-      <div className="melt-form">
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: nothing to press, it only hears which field was left */}
+      <div className="melt-form" onBlur={({ target }) => form.leave(target.id)}>
         <MeltNaming form={form} sheets={(sheets ?? []).map(({ number }) => number)} />
         <section aria-labelledby="melt-weighed-head">
           <h2 id="melt-weighed-head">Weighed</h2>
@@ -52,8 +53,8 @@ export function MeltFormView({ form, children }: { form: MeltForm; children: Rea
   );
 }
 
-/** How many things stand in the way of sending a form, in words; '' where none does. */
-export function inTheWay({ written, sheetError }: MeltForm): string {
-  const count = written.faults.size + (sheetError ? 1 : 0);
+/** How many things are said to stand in the way of sending a form, in words; '' where none is. */
+export function inTheWay({ faults, sheetError }: MeltForm): string {
+  const count = faults.size + (sheetError ? 1 : 0);
   return count === 0 ? '' : `${count === 1 ? 'One thing' : `${count} things`} to mend above.`;
 }

@@ -19,6 +19,8 @@ export interface Written {
   entry: MeltEntry;
   melt: Melt | null;
   faults: PlacedFaults;
+  /** faults that are only that nothing was written yet: no news to whoever has not come to that field */
+  lacking: ReadonlySet<string>;
   /** what is probably a slip, by field; a row as a whole is its field */
   doubts: PlacedFaults;
 }
@@ -30,6 +32,7 @@ export const doubtsAt = ({ doubts }: Written, pointer: string): string =>
 /** Reads the form. @param sheet its charge sheet, null without one or while it is not known */
 export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
   const placed = new Map<string, string[]>();
+  const lacking = new Set<string>();
   const add = (pointer: string, text: string) => placed.set(pointer, [...(placed.get(pointer) ?? []), text]);
   const number = (pointer: string, text: string, most?: number): number | null => {
     const parsed = parseNumber(text);
@@ -45,7 +48,10 @@ export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
     { most, right }: { most: number; right: string },
   ): number => {
     const value = number(pointer, text, most);
-    if (value === null && !placed.has(pointer)) add(pointer, right);
+    if (value === null && !placed.has(pointer)) {
+      add(pointer, right);
+      lacking.add(pointer);
+    }
     return value ?? Number.NaN;
   };
   const short = (pointer: string, text: string, longest = longestMeltLine) => {
@@ -58,7 +64,10 @@ export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
   const rows = draft.weighed.flatMap((row, at) =>
     row.material.trim() === '' && row.mass.trim() === '' ? [] : [{ row, at }],
   );
-  if (rows.length === 0) add('/weighed', 'Write what was weighed: at least one material with its mass.');
+  if (rows.length === 0) {
+    add('/weighed', 'Write what was weighed: at least one material with its mass.');
+    lacking.add('/weighed');
+  }
   if (rows.length > mostWeighed) {
     const many = `These are ${rows.length} materials; at most ${mostWeighed} are kept.`;
     add('/weighed', `${many} Add up those that are alike.`);
@@ -101,7 +110,10 @@ export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
     const [, key, index, field] = pointer.split('/');
     const row = key === 'weighed' ? rows[Number(index)]?.at : undefined;
     const shown = field === 'name' ? 'material' : field === 'amounts' ? 'contains' : field;
-    add(row === undefined ? pointer : `/weighed/${row}/${shown}`, `${detail} ${remedy}`);
+    const place = row === undefined ? pointer : `/weighed/${row}/${shown}`;
+    if (row !== undefined && shown === 'material' && draft.weighed[row]!.material.trim() === '')
+      lacking.add(place);
+    add(place, `${detail} ${remedy}`);
   }
   const melt = weighable ? asWeighed(entry, sheet) : null;
   const density = melt && entry.density !== null ? valueFor('density', melt.composition) : null;
@@ -111,7 +123,7 @@ export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
     const place = key === 'weighed' && index !== undefined ? `/weighed/${rows[Number(index)]!.at}` : pointer;
     if (!placed.has(place)) doubts.set(place, [...(doubts.get(place) ?? []), inLocale(text)]);
   }
-  return { entry, melt, faults: placed, doubts };
+  return { entry, melt, faults: placed, lacking, doubts };
 }
 
 function meltFaults(entry: MeltEntry, sheet: ChargeSheet | null): readonly Fault[] {

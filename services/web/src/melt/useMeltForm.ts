@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useCallback, useEffect, useMemo, useState } from 'react';
+import { fieldId } from '../ask/faultsContext.ts';
 import { sheetQuery } from '../charge/savedSheet.ts';
 import { entryOf } from './entryOf.ts';
 import {
@@ -22,6 +23,8 @@ export function useMeltForm(place: string, start: () => MeltDraft) {
   const sheet = useQuery({ ...sheetQuery(number), enabled: number !== '' });
   const known = number === '' ? null : (sheet.data ?? null);
   const written = useMemo(() => entryOf(draft, known), [draft, known]);
+  const [left, setLeft] = useState<readonly string[]>([]);
+  const [tried, setTried] = useState(false);
 
   useEffect(() => keepMeltDraft(place, draft), [place, draft]);
   useEffect(() => {
@@ -49,7 +52,21 @@ export function useMeltForm(place: string, start: () => MeltDraft) {
       setDraft((before) => ({ ...before, weighed: before.weighed.filter((_, index) => index !== at) })),
     [],
   );
-  return { draft, change, changeRow, addRow, removeRow, sheet: known, sheetError: sheet.error, written };
+  // Nobody is blamed for a field that they have not come to, until they try to send the form without it.
+  const isDue = (pointer: string) =>
+    tried ||
+    !written.lacking.has(pointer) ||
+    left.some((id) => id === fieldId(pointer) || id.startsWith(`${fieldId(pointer)}-`));
+  return {
+    ...{ draft, change, changeRow, addRow, removeRow, sheet: known, sheetError: sheet.error, written },
+    /** what is wrong, as far as it is to be said by now */
+    faults: new Map([...written.faults].filter(([pointer]) => isDue(pointer))),
+    isSendable: written.faults.size === 0 && sheet.error === null,
+    /** somebody left the field with this id */
+    leave: (id: string) => id !== '' && !left.includes(id) && setLeft([...left, id]),
+    /** somebody tried to send the form while something was wrong: from now on all of it is said */
+    tell: () => setTried(true),
+  };
 }
 
 export type MeltForm = ReturnType<typeof useMeltForm>;

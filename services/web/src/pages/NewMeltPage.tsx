@@ -36,13 +36,13 @@ export function NewMeltPage() {
             type="button"
             className="button-main"
             aria-disabled={disabled}
-            onClick={() => disabled || recording.mutate()}
+            onClick={() => (form.isSendable ? disabled || recording.mutate() : form.tell())}
           >
             {recording.isPending ? 'Recording …' : 'Record the melt'}
           </button>
           <span role="status">{way}</span>
         </p>
-        {way === '' ? <RecordedBefore record={record} /> : null}
+        {form.isSendable ? <RecordedBefore record={record} /> : null}
         <FaultList
           error={recording.error}
           what="Nothing was recorded; what you entered is kept in this browser."
