@@ -1,5 +1,6 @@
 import { useCallback, useState, useSyncExternalStore } from 'react';
-import { keepMarks, marksOf, mostMarked, onMarks } from './marks.ts';
+import { onSharedText } from '../frame/sharedText.ts';
+import { keepMarks, marksOf, mostMarked } from './marks.ts';
 
 /** The candidates of a search that somebody marked, whatever part of it is in sight. */
 export interface Marks {
@@ -16,7 +17,7 @@ export interface Marks {
 }
 
 export function useMarks(searchId: string): Marks {
-  const marked = useSyncExternalStore(onMarks, () => marksOf(searchId));
+  const marked = useSyncExternalStore(onSharedText, () => marksOf(searchId));
   const [latest, setLatest] = useState<Pick<Marks, 'refused' | 'cleared'> & { searchId: string }>();
   const { refused = null, cleared = [] } = latest?.searchId === searchId ? latest : {};
   const turn = useCallback(

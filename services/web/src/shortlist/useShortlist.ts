@@ -2,9 +2,10 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import type { Shortlist, ShortlistAct, ShortlistChange } from '@tiegel/contract';
 import { shortlistOf } from '@tiegel/contract/terms';
 import { useEffect, useState, useSyncExternalStore } from 'react';
+import { onSharedText } from '../frame/sharedText.ts';
 import { randomKey } from '../server/randomKey.ts';
 import { NoAnswer, request } from '../server/request.ts';
-import { addPending, onPending, pendingChanges, settle } from './pendingChanges.ts';
+import { addPending, pendingChanges, settle } from './pendingChanges.ts';
 import { usePerson } from './person.ts';
 import { type ShortlistWithHistory, shortlistQuery } from './shortlistQueries.ts';
 
@@ -23,7 +24,7 @@ export interface ShortlistState {
 export function useShortlist(id: string): ShortlistState {
   const [by] = usePerson();
   const { data, error, refetch } = useQuery(shortlistQuery(id));
-  const pending = useSyncExternalStore(onPending, () => pendingChanges(id));
+  const pending = useSyncExternalStore(onSharedText, () => pendingChanges(id));
   const refused = useSending(id, pending, data);
   return {
     list: data && merged(data, pending),
