@@ -137,3 +137,23 @@ test.each(['light', 'dark'] as const)(
     }
   },
 );
+
+test('a browser that refuses storage marks and compares too, until the page is left', async () => {
+  const { page, wrongs } = await site.visit('/searches');
+  await page.addInitScript(() => {
+    Storage.prototype.getItem = () => {
+      throw new DOMException('refused', 'SecurityError');
+    };
+    Storage.prototype.setItem = Storage.prototype.getItem;
+    Storage.prototype.removeItem = Storage.prototype.getItem;
+  });
+  await page.goto(`${site.url}/searches/${search.id}`);
+  await boxes(page).first().check();
+  await boxes(page).nth(1).check();
+  await eventually(() => count(page)).toBe('2 marked');
+  await marked(page).getByRole('link', { name: 'Compare the 2' }).click();
+  await eventually(() => page.locator('.compare-alloy').count()).toBe(2);
+  await page.goBack();
+  await eventually(() => count(page)).toBe('2 marked');
+  expect(wrongs).toEqual([]);
+});

@@ -5,7 +5,7 @@ const unkept = new Map<string, string>();
 /** A text that all tabs of this browser share, and reloads keep; null where there is none. */
 export function sharedText(place: string): string | null {
   const text = unkept.get(place);
-  if (text !== undefined) return text;
+  if (text !== undefined) return text === '' ? null : text;
   try {
     return localStorage.getItem(place);
   } catch {
@@ -41,20 +41,19 @@ export function onSharedText(listener: () => void): () => void {
  */
 export function sharedValue<Value>(read: (text: string) => Value, none: Value): (place: string) => Value {
   const known = new Map<string, { text: string | null; value: Value }>();
-  return (place) => {
-    const text = sharedText(place);
-    const before = known.get(place);
-    if (before !== undefined && before.text === text) return before.value;
-    const value = valueOf(text);
-    known.set(place, { text, value });
-    return value;
-  };
-
-  function valueOf(text: string | null): Value {
+  const readable = (text: string | null): Value => {
     try {
       return text === null ? none : read(text);
     } catch {
       return none;
     }
-  }
+  };
+  return (place) => {
+    const text = sharedText(place);
+    const before = known.get(place);
+    if (before !== undefined && before.text === text) return before.value;
+    const value = readable(text);
+    known.set(place, { text, value });
+    return value;
+  };
 }

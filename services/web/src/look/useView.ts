@@ -1,5 +1,6 @@
 import { useCallback, useMemo } from 'react';
 import { useLocation, useSearch } from 'wouter';
+import { sharedText, shareText } from '../frame/sharedText.ts';
 import { readView, type ViewState, writeView } from './viewState.ts';
 
 const place = 'tiegel.columns';
@@ -17,8 +18,7 @@ export function useView(): { view: ViewState; change: (part: Partial<ViewState>)
   }, [text]);
   const change = useCallback(
     (part: Partial<ViewState>) => {
-      if (part.columns) localStorage.setItem(place, part.columns.join(','));
-      else if (part.columns === null) localStorage.removeItem(place);
+      if (part.columns !== undefined) shareText(place, part.columns?.join(',') ?? '');
       // Another selection begins at its first row.
       const first = 'filters' in part || 'order' in part || 'direction' in part ? { at: 0 } : {};
       const written = writeView({ ...readView(text), ...first, ...part });
@@ -30,5 +30,5 @@ export function useView(): { view: ViewState; change: (part: Partial<ViewState>)
 }
 
 function rememberedColumns(): string[] | null {
-  return localStorage.getItem(place)?.split(',').filter(Boolean) ?? null;
+  return sharedText(place)?.split(',') ?? null;
 }
