@@ -6,9 +6,11 @@ import { quantities } from '@tiegel/screening';
 /** What must be said before a search by a quantity that means nothing of some alloys: they are counted and ranked all the same. */
 export function groundNotices({ specification }: Pick<Plan, 'specification'>): string[] {
   const { limits, rank, front = [], keptOnly = [], lets = {} } = specification;
-  const asked = [...limits, ...rank, ...front].map(({ quantity }) => quantity);
-  const words = Object.values(lets).flatMap((formula) => formula.match(/\w+/g) ?? []);
-  const named = new Set([...asked, ...words]);
+  const named = new Set([...limits, ...rank, ...front].map(({ quantity }) => quantity));
+  // A figure of merit names only what stands before it.
+  for (const [id, formula] of Object.entries(lets).toReversed()) {
+    if (named.has(id)) for (const word of formula.match(/\w+/g) ?? []) named.add(word);
+  }
   return quantities.flatMap(({ id, name, basis }) => {
     if (!named.has(id)) return [];
     const late = basis && lateQuantities.find((one) => one.id === basis.quantity);

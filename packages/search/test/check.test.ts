@@ -153,6 +153,8 @@ test('a ranking by the phase estimate says where that means nothing, unless such
   const merit = { lets: { merit: 'singlePhaseEstimate - density/20' } };
   const byMerit = question({ ...merit, rank: [{ quantity: 'merit', prefer: 'high' }] });
   expect(checkSearch(byMerit, { prices: demoPrices }, 1e9).notices).toEqual(notices);
+  const unasked = question({ ...merit, rank: [{ quantity: 'density', prefer: 'low' }] });
+  expect(checkSearch(unasked, { prices: demoPrices }, 1e9).notices).toEqual([]);
   const narrowed = { ...asked, keptOnly: [{ quantity: 'nearestDistance', max: 0.22 }] };
   expect(checkSearch(narrowed, { prices: demoPrices }, 1e9).notices).toEqual([]);
 });
