@@ -65,7 +65,7 @@ function phaseSection(found: PhaseEstimateRecord): string[] {
         ['Reported class in the 80 % set', percentInWords(found.conformalCoverage), 'asked: 80 %'],
       ],
     ),
-    'Reliability: what happened where a probability was said; more said than happened is too sure of itself.',
+    'Reliability: what happened where a probability was said. Where more was said than happened, it says one solution too often.',
     table(
       ['Said', 'Alloys a draw', 'Mean said', 'Happened'],
       found.reliability.map(({ from, to, count, said, happened }) => [

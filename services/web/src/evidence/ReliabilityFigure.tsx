@@ -20,7 +20,7 @@ export function ReliabilityFigure({ record }: { record: Record }) {
       title="Reliability of the phase estimate"
       caption={[
         `On ${formatCount(n)} published alloys of ${formatCount(systems)} systems, each system left out while the estimate learnt; mean of 20 draws.`,
-        'On the line, what is said is what happens; below it the estimate is too sure. The area of a dot is the number of alloys.',
+        'On the line, what is said is what happens; below it the estimate says one solution too often, above it too seldom. The area of a dot is the number of alloys.',
       ]}
       fileName="reliability"
       table={<ReliabilityTable reliability={reliability} />}

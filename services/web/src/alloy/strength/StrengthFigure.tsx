@@ -86,7 +86,7 @@ function Reasons({ alloy, curves, service }: CurvesProps & { alloy: AlloyState; 
             <b>If {lattice}:</b>{' '}
             {value === null
               ? 'no value'
-              : `${formatNumber(value, 0)} MPa${near.error === null ? ', error not measured' : ` ± ${formatNumber(100 * near.error, 0)} %`}`}{' '}
+              : `${formatNumber(value, 0)} MPa${near.error === null ? ', error not measured' : `, median error ${formatNumber(100 * near.error, 0)} %`}`}{' '}
             at {formatNumber(service, 0)} K, domain: {domainWords[near.domain]}.{' '}
             <Prose text={near.reason ?? ''} />
           </li>

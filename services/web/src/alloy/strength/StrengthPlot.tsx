@@ -31,8 +31,8 @@ export function StrengthPlot({ curves, service, width, height, room }: StrengthP
       .map((lattice) => {
         const { value, error, domain } = curves[lattice][place]!;
         if (value === null) return `${lattice} no value`;
-        const trust = error === null ? '' : ` ± ${formatNumber(100 * error, 0)} %`;
-        return `${lattice} ${formatNumber(value, 0)} MPa${trust} (${domain})`;
+        const trust = error === null ? '' : `, median error ${formatNumber(100 * error, 0)} %`;
+        return `${lattice} ${formatNumber(value, 0)} MPa (${domain}${trust})`;
       })
       .join(', ')}`;
   const onKeyDown = (event: KeyboardEvent) => {

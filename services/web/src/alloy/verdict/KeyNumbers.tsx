@@ -58,7 +58,7 @@ function YieldStrength({
   }
   const trust = [
     `were it ${lattice}, at ${formatNumber(conditionValue('serviceTemperature', conditions) - 273.15, 0)} °C`,
-    error === null ? 'error not measured' : `± ${formatNumber(100 * error, 0)} %`,
+    error === null ? 'error not measured' : `median error ${formatNumber(100 * error, 0)} %`,
     domain === 'inside' ? null : domain === 'outside' ? 'beyond what the model was tested on' : 'or more',
   ].filter((part) => part !== null);
   return (
