@@ -13,6 +13,8 @@ async function demonstration(): Promise<{ page: Page; wrongs: string[] }> {
   await visit.page.locator('.card').first().waitFor();
   await visit.page.getByRole('button', { name: 'As the demonstration' }).click();
   await visit.page.locator('.size-numbers').waitFor();
+  // What comes late moves the rest of the form down, also between a press and its release.
+  await visit.page.locator('.sample-bars').nth(4).waitFor();
   return visit;
 }
 
