@@ -2,45 +2,58 @@ import type { Chunk, Outcome } from '@tiegel/contract';
 import { sampleFrom } from './calibrationSample.ts';
 import { scoreKernel } from './kernel/scoreKernel.ts';
 import type { Prepared } from './prepare.ts';
+import { type PruningTurns, pruningTurns } from './pruning/pruningTurns.ts';
 import { scorePruned } from './pruning/scorePruned.ts';
 import type { Score, ScoreOptions } from './scoring.ts';
 
-/** A chunk of fewer points is not worth trying anything. */
+/** A chunk of fewer points tells nothing of the kernel's rate. */
 const fewestPoints = 2_000_000;
 /** Points that the kernel's rate is measured on. */
 const samplePoints = 1_000_000;
-/** The first time, however soon the kernel would be done: what was never run says more of the compiler. */
-const leastMs = 60;
 /** After so much of the time that is left to it, it shows whether it will do. */
 const earlyShare = 1 / 4;
 
-const chosen = new WeakMap<Prepared, Score>();
-/** Searches that were tried, though nothing was decided. */
-const tried = new WeakSet<Prepared>();
+/** What the chunks of a search have told this thread. */
+interface Told {
+  turns: PruningTurns;
+  /** What the kernel takes for a point, ms. */
+  kernelMs: number;
+}
+
+const told = new WeakMap<Prepared, Told>();
 
 /**
  * Scores a chunk of a search that counts the passes of all limits together. Leaving regions out wins
- * where few or nearly all points pass, looking at every one where limits cut through most regions. A
- * search's first large chunk in a thread tells: regions are left out for as long as the kernel would take
- * for it, and what is not done by then is done by the kernel, from then on. Outcomes are equal digit for digit.
+ * where few or nearly all points pass, looking at every one where limits cut through most regions. The
+ * chunks of a search tell: regions are left out for as long as the kernel would take, and what is not done by
+ * then is done by the kernel, as are some chunks after it. Outcomes are equal digit for digit.
  */
 export const scoreAll: Score = (prepared, chunk, options) => {
-  const score = chosen.get(prepared);
-  if (score) return score(prepared, chunk, options);
-  if (chunk.points < fewestPoints) return scorePruned(prepared, chunk, options);
-  const ms = kernelMs(prepared, chunk);
-  const most = tried.has(prepared) ? ms : Math.max(ms, leastMs);
-  tried.add(prepared);
+  const known = toldBy(prepared, chunk);
+  if (known === null) return scorePruned(prepared, chunk, options);
+  const { turns } = known;
+  const kernelMs = known.kernelMs * chunk.points;
+  const most = turns.mostMs(kernelMs);
   const start = performance.now();
-  const outcome = prunedWithin(prepared, chunk, options, most);
+  const outcome = most > 0 ? prunedWithin(prepared, chunk, options, most) : null;
   if (outcome === null && options.stopped?.()) return null;
-  if (outcome === null) chosen.set(prepared, scoreKernel);
-  else if (performance.now() - start <= ms) chosen.set(prepared, scorePruned);
-  return outcome ?? scoreKernel(prepared, chunk, options);
+  if (outcome !== null) turns.took(performance.now() - start, kernelMs);
+  else if (most > 0) turns.gaveUp();
+  return outcome ?? byKernel(prepared, chunk, options, known);
 };
 
-/** How long the kernel takes for a chunk, by a sample from its middle. */
-function kernelMs(prepared: Prepared, { firstSystem, endSystem, points }: Chunk): number {
+/** Null as long as there was no chunk that is worth measuring anything. */
+function toldBy(prepared: Prepared, chunk: Chunk): Told | null {
+  let known = told.get(prepared) ?? null;
+  if (known === null && chunk.points >= fewestPoints) {
+    known = { turns: pruningTurns(), kernelMs: kernelMsPerPoint(prepared, chunk) };
+    told.set(prepared, known);
+  }
+  return known;
+}
+
+/** What the kernel takes for a point of a chunk, ms, by a sample from its middle. */
+function kernelMsPerPoint(prepared: Prepared, { firstSystem, endSystem }: Chunk): number {
   // Numbers of systems may be above 2^31.
   const middle = Math.floor((firstSystem + endSystem) / 2);
   const sample = sampleFrom(prepared, middle, endSystem, samplePoints);
@@ -49,7 +62,17 @@ function kernelMs(prepared: Prepared, { firstSystem, endSystem, points }: Chunk)
     scoreKernel(prepared, sample, { cutOff: null });
     return performance.now() - start;
   };
-  return (Math.min(run(), run()) * points) / Math.max(1, sample.points);
+  return Math.min(run(), run()) / Math.max(1, sample.points);
+}
+
+/** The outcome of a chunk by the kernel, which tells its rate anew. */
+function byKernel(prepared: Prepared, chunk: Chunk, options: ScoreOptions, known: Told): Outcome | null {
+  const start = performance.now();
+  const outcome = scoreKernel(prepared, chunk, options);
+  if (outcome !== null && chunk.points >= fewestPoints) {
+    known.kernelMs = (performance.now() - start) / chunk.points;
+  }
+  return outcome;
 }
 
 /** The outcome of a chunk; null when stopped, or where leaving regions out will hardly be done within this time. */
