@@ -1,5 +1,5 @@
 import type { SearchView, Shortlist } from '@tiegel/contract';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { axeOf } from './axeOf.ts';
 import { focusedName } from './byKeyboard.ts';
@@ -112,6 +112,76 @@ test('a range of rows is marked at once; more than can be marked are refused wit
   await page.getByRole('button', { name: 'Mark them' }).click();
   await marked(page).getByRole('alert').getByText('these would make 121').waitFor();
   expect(await count(page)).toBe('None marked');
+});
+
+test('points of the scatter are marked by Space and by the box of a point that a click holds; ticks show them', async () => {
+  const { page, wrongs } = await site.visit(
+    `/searches/${search.id}?view=scatter&x=density&y=meltingTemperature`,
+  );
+  const stage = page.locator('.scatter-stage');
+  const spoken = () => stage.getAttribute('aria-valuetext');
+  const ticks = page.locator('.scatter svg > g:not(.legend) .tick-mark');
+  const middle = async (what: Locator) => {
+    const { x, y, width, height } = (await what.boundingBox())!;
+    return [x + width / 2, y + height / 2] as const;
+  };
+  const here = page.locator('.plot-here');
+  await page.locator('.scatter svg .axis').first().waitFor();
+  await stage.focus();
+  await page.keyboard.press('Home');
+  await page.keyboard.press('Space');
+  await eventually(() => count(page)).toBe('1 marked');
+  await eventually(spoken).toMatch(/^rank 1: .*; marked$/);
+  await eventually(() => ticks.count()).toBe(1);
+  const [tickX] = await middle(ticks);
+  expect(Math.abs(tickX - (await middle(here))[0])).toBeLessThan(2);
+  expect(await textOf(page.locator('.scatter .legend'))).toContain('Marked');
+
+  await page.keyboard.press('PageDown');
+  await page.mouse.click(...(await middle(here)));
+  const clicked = await spoken();
+  expect(clicked).toMatch(/^rank (?!1:)/);
+  // Other points on the way to the box are not read.
+  await page.mouse.move(...(await middle(ticks.first())));
+  expect(await spoken()).toBe(clicked);
+  const box = page.locator('.scatter-readout').getByRole('checkbox', { name: /^Mark / });
+  await box.check();
+  await eventually(() => count(page)).toBe('2 marked');
+  await eventually(() => ticks.count()).toBe(2);
+  expect(await marked(page).count()).toBe(1);
+  // Once it has left, the pointer reads again.
+  await page.mouse.move(...(await middle(ticks.first())));
+  await eventually(spoken).not.toContain(clicked);
+
+  await page.getByRole('link', { name: 'Table' }).click();
+  const [, second] = /^rank (\d+)/.exec(clicked!)!;
+  await boxes(page).first().waitFor();
+  expect(
+    await page
+      .locator('.candidates tbody tr', { has: page.locator('.mark-box :checked') })
+      .locator('td:first-child')
+      .allTextContents(),
+  ).toEqual(['1', second]);
+  await page.goBack();
+  // The rectangle of the scatter lists candidates too: what is marked is told once.
+  await page.goto(`${page.url()}&brush=1,99,1,9999`);
+  await boxes(page).nth(1).waitFor();
+  expect(await marked(page).count()).toBe(1);
+  await marked(page).getByRole('link', { name: 'Compare the 2' }).click();
+  await eventually(() => page.locator('.compare-alloy').count()).toBe(2);
+  expect(wrongs).toEqual([]);
+});
+
+test('where a mark cannot be looked up, the scatter is drawn and says what lacks', async () => {
+  const { page } = await site.visit(`/searches/${search.id}`);
+  await boxes(page).first().check();
+  await page.route('**/candidates/*', (route) => route.fulfill({ status: 500, body: 'no JSON' }));
+  await page.goto(`${site.url}/searches/${search.id}?view=scatter`);
+  await page.getByText('The ticks of marked candidates cannot be shown.').waitFor();
+  await page.locator('.scatter svg .axis').first().waitFor();
+  await page.unroute('**/candidates/*');
+  await page.getByRole('button', { name: 'Ask again' }).click();
+  await eventually(() => page.locator('.scatter svg > g:not(.legend) .tick-mark').count()).toBe(1);
 });
 
 test.each(['light', 'dark'] as const)(

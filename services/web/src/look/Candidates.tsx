@@ -9,26 +9,14 @@ import { columnsOf } from './columns.ts';
 import { isFiltered } from './filters.ts';
 import { valuesQuery } from './lookQueries.ts';
 import type { LookProps } from './lookView.ts';
-import { Marked } from './Marked.tsx';
 import { NothingMeets } from './NothingMeets.tsx';
 import { Selecting } from './Selecting.tsx';
 import { useCandidates } from './useCandidates.ts';
-import { type Marks, useMarks } from './useMarks.ts';
+import type { Marks } from './useMarks.ts';
 import { selectionOf, type ViewState } from './viewState.ts';
 
-/** The candidates of a view, to be read and marked; what is marked stays so, whatever the view shows. */
-export function Candidates(props: LookProps) {
-  const marks = useMarks(props.search.id);
-  return (
-    <>
-      <Marked search={props.search} marks={marks} />
-      <Rows {...props} marks={marks} />
-    </>
-  );
-}
-
 /** The candidates as a table, on a small screen as cards; and what stands there while there are none. */
-function Rows({ search, quantities, view, change, marks }: LookProps & { marks: Marks }) {
+export function Candidates({ search, quantities, view, change, marks }: LookProps & { marks: Marks }) {
   const { id, specification, kept, prices } = search;
   const narrow = useNarrow();
   const filtered = isFiltered(view.filters);

@@ -1,5 +1,6 @@
 import type { Amounts } from '@tiegel/contract';
 import { formatComposition, spacedComposition } from '@tiegel/elements';
+import type { ReactNode } from 'react';
 
 interface MarkBoxProps {
   composition: Amounts;
@@ -8,10 +9,12 @@ interface MarkBoxProps {
   /** in a table: the row that arrow keys go on from */
   row?: number;
   tabIndex?: number;
+  /** beside the box, where no column says what it is for */
+  children?: ReactNode;
 }
 
 /** The box that marks a candidate; what is around it takes the finger too. */
-export function MarkBox({ composition, marked, onMark, row, tabIndex }: MarkBoxProps) {
+export function MarkBox({ composition, marked, onMark, row, tabIndex, children }: MarkBoxProps) {
   return (
     <label className="mark-box">
       <input
@@ -22,6 +25,7 @@ export function MarkBox({ composition, marked, onMark, row, tabIndex }: MarkBoxP
         tabIndex={tabIndex}
         onChange={() => onMark([formatComposition(composition)])}
       />
+      {children}
     </label>
   );
 }

@@ -21,8 +21,11 @@ interface MarkedProps {
   marks: Marks;
 }
 
+/** What of the view above or below it is marked, each. */
+type Marking = 'row' | 'point';
+
 /** How many candidates are marked, which, and what can be done with them together. */
-export function Marked({ search, marks }: MarkedProps) {
+export function Marked({ search, marks, each }: MarkedProps & { each: Marking }) {
   const { marked, refused, cleared, clear, bringBack } = marks;
   return (
     <section className={marked.length > 0 ? 'marked marked-some' : 'marked'} aria-label="Marked candidates">
@@ -30,7 +33,7 @@ export function Marked({ search, marks }: MarkedProps) {
         {marked.length === 0 ? 'None marked' : `${formatCount(marked.length)} marked`}
       </p>
       {marked.length === 0 ? (
-        <NoneMarked cleared={cleared} onBringBack={bringBack} />
+        <NoneMarked each={each} cleared={cleared} onBringBack={bringBack} />
       ) : (
         <>
           <CompareMarked search={search} marked={marked} />
@@ -53,7 +56,18 @@ export function Marked({ search, marks }: MarkedProps) {
   );
 }
 
-function NoneMarked({ cleared, onBringBack }: { cleared: readonly string[]; onBringBack: () => void }) {
+const ways: Readonly<Record<Marking, string>> = {
+  row: ' by their boxes, or by Space on a row,',
+  point: ' by the box of a point that was clicked, or by Space on a point,',
+};
+
+interface NoneMarkedProps {
+  each: Marking;
+  cleared: readonly string[];
+  onBringBack: () => void;
+}
+
+function NoneMarked({ each, cleared, onBringBack }: NoneMarkedProps) {
   const narrow = useNarrow();
   if (cleared.length > 0) {
     return (
@@ -67,8 +81,7 @@ function NoneMarked({ cleared, onBringBack }: { cleared: readonly string[]; onBr
   }
   return (
     <p className="quiet">
-      Mark candidates{narrow ? '' : ' by their boxes, or by Space on a row,'} to compare them or to put them
-      on a shortlist.
+      Mark candidates{narrow ? '' : ways[each]} to compare them or to put them on a shortlist.
     </p>
   );
 }

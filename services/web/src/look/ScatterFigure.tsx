@@ -1,12 +1,13 @@
 import { useQueryClient } from '@tanstack/react-query';
 import type { CandidateValues, TradeOff } from '@tiegel/contract';
+import { formatComposition } from '@tiegel/elements';
 import { useMemo } from 'react';
 import { useLocation } from 'wouter';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { pointsDrawnSingly } from '../plot/drawPoints.ts';
 import { Figure } from '../plot/Figure.tsx';
 import { Scatter } from '../plot/Scatter.tsx';
-import type { ScatterAxis, ScatterPoint } from '../plot/scatterData.ts';
+import type { ScatterAxis, ScatterLayer, ScatterPoint } from '../plot/scatterData.ts';
 import { unitText } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import { candidateAddress } from './candidateAddress.ts';
@@ -15,6 +16,8 @@ import type { AlloyLayer } from './layersOf.ts';
 import { candidateOfRankQuery } from './lookQueries.ts';
 import { fileNameOf, type LookProps, originOf } from './lookView.ts';
 import { PointReadout } from './PointReadout.tsx';
+import type { MarkedPoint } from './useMarkedPoints.ts';
+import type { Marks } from './useMarks.ts';
 import type { ChosenPlot } from './usualPlot.ts';
 
 interface ScatterFigureProps extends LookProps {
@@ -24,11 +27,14 @@ interface ScatterFigureProps extends LookProps {
   /** undefined while it is not known, null where no side of an axis is better */
   front: TradeOff | null | undefined;
   layers: readonly AlloyLayer[];
+  marks: Marks;
+  /** where the marked candidates lie */
+  markedPoints: readonly MarkedPoint[];
 }
 
 /** The scatter with its title, caption and table. */
 export function ScatterFigure(props: ScatterFigureProps) {
-  const { search, view, change, chosen, axes, values, front, layers } = props;
+  const { search, view, change, chosen, axes, values, front, layers, marks, markedPoints } = props;
   const [, navigate] = useLocation();
   const client = useQueryClient();
   const { x, y, colour } = chosen;
@@ -36,9 +42,16 @@ export function ScatterFigure(props: ScatterFigureProps) {
     () => (front?.items ?? []).map(({ values: [px, py] }) => ({ x: px, y: py })),
     [front],
   );
+  const ticks = useMemo(
+    (): ScatterLayer | null =>
+      markedPoints.length === 0 ? null : { name: 'Marked', mark: 'tick', points: markedPoints },
+    [markedPoints],
+  );
   const currency = search.prices?.currency;
   const textOf = ({ name, decimals, unit }: ShownQuantity, value: number | null | undefined) =>
     `${name.toLowerCase()} ${formatNumber(value, decimals)}${unit === '' ? '' : ` ${unitText(unit, currency)}`}`;
+  const isMarked = ({ layer: place, index }: ScatterPoint) =>
+    place === null && markedPoints.some(({ rank }) => rank === values.ranks[index]);
   const wordsOf = ({ layer: place, index }: ScatterPoint) => {
     if (place !== null) {
       const { words, phases, x: px, y: py } = layers[place]!.points[index]!;
@@ -48,14 +61,22 @@ export function ScatterFigure(props: ScatterFigureProps) {
     if (colour && axes.colour) parts.push(textOf(colour, axes.colour.values[index]));
     return `rank ${values.ranks[index]}: ${parts.join(', ')}`;
   };
+  // Where it cannot be fetched the readout says why.
+  const candidateAt = (index: number) =>
+    client.fetchQuery(candidateOfRankQuery(search.id, values.ranks[index]!)).catch(() => null);
   const onOpen = async ({ layer: place, index }: ScatterPoint) => {
     if (place !== null) {
       const { melt } = layers[place]!.points[index]!;
       if (melt !== null) navigate(`/melts/${encodeURIComponent(melt)}`);
       return;
     }
-    const found = await client.fetchQuery(candidateOfRankQuery(search.id, values.ranks[index]!));
+    const found = await candidateAt(index);
     if (found) navigate(candidateAddress(search.id, found.composition));
+  };
+  const onMark = async ({ layer: place, index }: ScatterPoint) => {
+    if (place !== null) return;
+    const found = await candidateAt(index);
+    if (found) marks.turn([formatComposition(found.composition)]);
   };
 
   return (
@@ -68,31 +89,34 @@ export function ScatterFigure(props: ScatterFigureProps) {
       tableName="The Pareto front as a table"
     >
       <Scatter
-        label={`${axes.y.title} against ${axes.x.title}. Arrow keys walk the points, with Shift they select, Enter opens a candidate.`}
+        label={`${axes.y.title} against ${axes.x.title}. Arrow keys walk the points, with Shift they select, Space marks, Enter opens a candidate.`}
         x={axes.x}
         y={axes.y}
         colour={axes.colour}
         layers={layers}
         front={frontPoints}
+        ticks={ticks}
         brush={view.plot.brush}
         onBrush={(brush) => change({ plot: { ...view.plot, brush } })}
-        wordsOf={wordsOf}
+        wordsOf={(point) => `${wordsOf(point)}${isMarked(point) ? '; marked' : ''}`}
         readoutOf={(point) => (
           <PointReadout
             search={search}
             words={wordsOf(point)}
             rank={point.layer === null ? values.ranks[point.index]! : null}
             other={point.layer === null ? null : layers[point.layer]!.points[point.index]!}
+            marks={marks}
           />
         )}
         onOpen={(point) => void onOpen(point)}
+        onMark={(point) => void onMark(point)}
       />
     </Figure>
   );
 }
 
 /** What the figure shows, of how many, and what it leaves out. */
-function captionOf({ values, axes, layers, front }: ScatterFigureProps): string[] {
+function captionOf({ values, axes, layers, front, markedPoints }: ScatterFigureProps): string[] {
   const drawn = values.ranks.length;
   const { kept, passed } = values.among;
   const of = passed === null ? '' : ` of ${formatCount(passed)} that passed`;
@@ -117,6 +141,11 @@ function captionOf({ values, axes, layers, front }: ScatterFigureProps): string[
       ({ name, points }) =>
         `${name}: ${formatCount(points.length)}, their values computed like those of the candidates; some may lie outside the axes.`,
     ),
+    ...(markedPoints.length > 0
+      ? [
+          `Marked: ${countOf(markedPoints.length, 'candidate')}, also those that filters leave out; what lies outside the axes has no tick.`,
+        ]
+      : []),
   ];
 }
 

@@ -9,11 +9,14 @@ import { asksForLogarithm } from './asksForLogarithm.ts';
 import { layersOf } from './layersOf.ts';
 import { publishedQuery, tradeOffQuery, valuesQuery } from './lookQueries.ts';
 import type { LookProps } from './lookView.ts';
+import { Marked } from './Marked.tsx';
 import { NothingMeets } from './NothingMeets.tsx';
 import { PlotChoice } from './PlotChoice.tsx';
 import type { PlotScale } from './plotState.ts';
 import { ScatterFigure } from './ScatterFigure.tsx';
 import { Selected } from './Selected.tsx';
+import { useMarkedPoints } from './useMarkedPoints.ts';
+import { useMarks } from './useMarks.ts';
 import { usualPlot } from './usualPlot.ts';
 
 const noPoints: never[] = [];
@@ -31,6 +34,9 @@ export function ScatterView(props: LookProps) {
   const front = useQuery(tradeOffQuery(id, view.filters, [x.id, y.id], chosen.wishes));
   const fronted = !chosen.wishes.includes('none');
   const published = useQuery(publishedQuery(id, asked));
+
+  const marks = useMarks(id);
+  const ticked = useMarkedPoints(id, marks.marked, x.id, y.id);
 
   const last = useLast(values.data);
   const data = last.value;
@@ -59,17 +65,15 @@ export function ScatterView(props: LookProps) {
   if (values.error && !data)
     return <Failed error={values.error} what="The scatter" onRetry={() => void values.refetch()} />;
   const frontError = fronted ? front.error : null;
-  const partly = frontError ?? published.error;
+  const partly = [
+    { what: 'The Pareto front', error: frontError, again: front.refetch },
+    { what: 'The layer of published alloys and own melts', error: published.error, again: published.refetch },
+    { what: 'The ticks of marked candidates', error: ticked.error, again: ticked.again },
+  ].find(({ error }) => error);
   return (
     <>
       <PlotChoice quantities={quantities} view={view} change={change} chosen={chosen} axes={axes} />
-      {partly ? (
-        <Failed
-          error={partly}
-          what={frontError ? 'The Pareto front' : 'The layer of published alloys and own melts'}
-          onRetry={() => void (frontError ? front.refetch() : published.refetch())}
-        />
-      ) : null}
+      {partly ? <Failed error={partly.error} what={partly.what} onRetry={() => void partly.again()} /> : null}
       {data?.meeting === 0 ? <NothingMeets view={view} change={change} /> : null}
       {!data ? <Waiting what="Fetching the values" /> : null}
       {data && data.meeting > 0 && !axes ? <Waiting what="Fetching the values of another quantity" /> : null}
@@ -87,13 +91,16 @@ export function ScatterView(props: LookProps) {
             values={data}
             front={!fronted ? null : front.isPlaceholderData ? undefined : front.data}
             layers={layers}
+            marks={marks}
+            markedPoints={ticked.points}
           />
           <p className="unseen" role="status">
             {formatCount(data.meeting)} candidates are drawn
           </p>
-          <Selected {...props} chosen={chosen} />
         </div>
       ) : null}
+      <Marked search={search} marks={marks} each="point" />
+      {data && axes && data.meeting > 0 ? <Selected {...props} chosen={chosen} marks={marks} /> : null}
     </>
   );
 }

@@ -8,10 +8,11 @@ import { Candidates } from './Candidates.tsx';
 import { valuesQuery } from './lookQueries.ts';
 import type { LookProps } from './lookView.ts';
 import type { Brush } from './plotState.ts';
+import type { Marks } from './useMarks.ts';
 import type { ChosenPlot } from './usualPlot.ts';
 
 /** What a rectangle of the scatter selects, as a table; and the same rectangle by typing. */
-export function Selected(props: LookProps & { chosen: ChosenPlot }) {
+export function Selected(props: LookProps & { chosen: ChosenPlot; marks: Marks }) {
   const { search, view, change, chosen } = props;
   const { brush } = view.plot;
   const set = (next: Brush | null) => change({ plot: { ...view.plot, brush: next } });

@@ -4,13 +4,16 @@ import { ColumnChoice } from './ColumnChoice.tsx';
 import { columnsOf } from './columns.ts';
 import { ExportLinks } from './ExportLinks.tsx';
 import type { LookProps } from './lookView.ts';
+import { Marked } from './Marked.tsx';
 import { OrderChoice } from './OrderChoice.tsx';
 import { RowChoice } from './RowChoice.tsx';
+import { useMarks } from './useMarks.ts';
 
-/** The candidates row by row: order, columns, files. */
+/** The candidates row by row: order, columns, files, and what is marked, which stays so whatever the rows show. */
 export function TableView(props: LookProps) {
   const { search, quantities, view, change } = props;
   const narrow = useNarrow();
+  const marks = useMarks(search.id);
   return (
     <>
       <div className="look-tools">
@@ -24,7 +27,8 @@ export function TableView(props: LookProps) {
           onChange={(chosen) => change({ columns: chosen })}
         />
       </div>
-      <Candidates {...props} />
+      <Marked search={search} marks={marks} each="row" />
+      <Candidates {...props} marks={marks} />
     </>
   );
 }

@@ -32,6 +32,7 @@ export const searchKeys: readonly Key[] = [
   { keys: 'Ctrl+C', does: 'copies the selected rows as CSV' },
   { keys: '←, ↑, →, ↓', does: 'in a figure: walk its points or bars' },
   { keys: 'Page up, Page down', does: 'in a scatter: to the better or the next rank' },
+  { keys: 'Space', does: 'in a scatter: marks the point that is read' },
   { keys: 'Shift+arrow', does: 'in a scatter: stretches the rectangle that selects' },
   { keys: 'Escape', does: 'drops the selection of rows or points' },
 ];

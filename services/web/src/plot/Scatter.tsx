@@ -25,6 +25,8 @@ interface ScatterProps {
   colour: ScatterAxis | null;
   layers: readonly ScatterLayer[];
   front: readonly { x: number; y: number }[];
+  /** over main points, which are walked to as such; null for none */
+  ticks: ScatterLayer | null;
   brush: ScatterBrush | null;
   onBrush: (brush: ScatterBrush | null) => void;
   /** a point in one line of plain words */
@@ -32,15 +34,17 @@ interface ScatterProps {
   /** the same for the eye, with links */
   readoutOf: (point: ScatterPoint) => ReactNode;
   onOpen: (point: ScatterPoint) => void;
+  onMark: (point: ScatterPoint) => void;
 }
 
 /**
  * A scatter of points in the order of rank. Points lie on a canvas, singly or as cells where they
  * are many; axes, front and other layers lie over it as SVG. The pointer reads the nearest point
- * and draws a rectangle that selects; arrows walk, with Shift they stretch the rectangle.
+ * and draws a rectangle that selects, a click holds the point; arrows walk, with Shift they stretch
+ * the rectangle, Space marks.
  */
 export function Scatter(props: ScatterProps) {
-  const { label, x, y, colour, layers, front, brush, onBrush, wordsOf, readoutOf, onOpen } = props;
+  const { label, x, y, colour, layers, front, ticks, brush, onBrush, wordsOf, readoutOf } = props;
   const [stage, width] = useWidth<HTMLDivElement>();
   const canvas = useRef<HTMLCanvasElement>(null);
   const [fullest, setFullest] = useState<number | null>(null);
@@ -51,9 +55,10 @@ export function Scatter(props: ScatterProps) {
   );
 
   const range = useMemo(() => (colour && extentOf(colour.values)) ?? ([0, 1] as const), [colour]);
+  const named = useMemo(() => (ticks === null ? layers : [...layers, ticks]), [layers, ticks]);
   const legend = legendHeight(
     fullest !== null && !colour ? '' : (colour?.title ?? null),
-    layers,
+    named,
     front.length > 0,
     width,
   );
@@ -70,7 +75,8 @@ export function Scatter(props: ScatterProps) {
     stage,
     brush,
     onBrush,
-    onOpen: (place) => onOpen(pointAt(place)),
+    onOpen: (place) => props.onOpen(pointAt(place)),
+    onMark: (place) => props.onMark(pointAt(place)),
   });
   const at = hands.at === null || hands.at >= places.x.length ? null : pointAt(hands.at);
 
@@ -110,13 +116,13 @@ export function Scatter(props: ScatterProps) {
             colour={counted ? 'Candidates in a cell' : (colour?.title ?? null)}
             range={counted ? [1, fullest] : range}
             sequence={colours.sequence}
-            layers={layers}
+            layers={named}
             front={front.length > 0}
             width={width}
           />
           <Axis side="bottom" scale={scales.x} at={top + plotHeight} title={x.title} />
           <Axis side="left" scale={scales.y} at={scales.x.start} title={y.title} />
-          <ScatterMarks {...scales} layers={layers} front={front} />
+          <ScatterMarks {...scales} layers={layers} front={front} ticks={ticks} />
           <g data-screen-only>
             {shown ? <BrushRectangle brush={shown} {...scales} /> : null}
             {hands.at !== null && places.x[hands.at] !== undefined && !Number.isNaN(places.x[hands.at]) ? (

@@ -9,22 +9,26 @@ interface ScatterMarksProps {
   layers: readonly ScatterLayer[];
   /** from one end to the other */
   front: readonly { x: number; y: number }[];
+  /** lies over everything else */
+  ticks: ScatterLayer | null;
 }
 
 /** What lies over the points: other layers, and the front as the staircase that nothing lies beyond. */
-export const ScatterMarks = memo(function ScatterMarks({ x, y, layers, front }: ScatterMarksProps) {
+export const ScatterMarks = memo(function ScatterMarks(props: ScatterMarksProps) {
+  const { x, y, layers, front, ticks } = props;
   const inside = (point: { x: number; y: number }) =>
     point.x >= x.from && point.x <= x.to && point.y >= y.from && point.y <= y.to;
+  const drawn = ({ name, mark, points }: ScatterLayer) => (
+    <g key={name}>
+      {points.filter(inside).map((point, place) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: points of one drawing never change places
+        <Mark key={place} mark={mark} x={x.at(point.x)} y={y.at(point.y)} />
+      ))}
+    </g>
+  );
   return (
     <g>
-      {layers.map(({ name, mark, points }) => (
-        <g key={name}>
-          {points.filter(inside).map((point, place) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: points of one drawing never change places
-            <Mark key={place} mark={mark} x={x.at(point.x)} y={y.at(point.y)} />
-          ))}
-        </g>
-      ))}
+      {layers.map(drawn)}
       {front.length > 0 ? <path d={staircase(front, x, y)} className="front-line" /> : null}
       {front.map((point) => (
         <rect
@@ -36,6 +40,7 @@ export const ScatterMarks = memo(function ScatterMarks({ x, y, layers, front }: 
           className="front-point"
         />
       ))}
+      {ticks === null ? null : drawn(ticks)}
     </g>
   );
 });

@@ -10,7 +10,7 @@ export interface ScatterAxis {
 /** Points of another kind over the main ones, with a mark of their own. */
 export interface ScatterLayer {
   name: string;
-  mark: 'diamond' | 'triangle';
+  mark: 'diamond' | 'triangle' | 'tick';
   points: readonly { x: number; y: number }[];
 }
 

@@ -12,6 +12,7 @@ interface Hands {
   brush: ScatterBrush | null;
   onBrush: (brush: ScatterBrush | null) => void;
   onOpen: (place: number) => void;
+  onMark: (place: number) => void;
 }
 
 /** How near the pointer must come to a point, and how far it must go to draw a rectangle, px. */
@@ -25,10 +26,13 @@ const directions: Record<string, Direction> = {
 };
 
 /** Pointer and keys of a scatter: which point they are at, and the rectangle that they draw. */
-export function useScatterHands({ places, main, scales, stage, brush, onBrush, onOpen }: Hands) {
+export function useScatterHands(hands: Hands) {
+  const { places, main, scales, stage, brush, onBrush, onOpen, onMark } = hands;
   const [at, setAt] = useState<number | null>(null);
   const [drag, setDrag] = useState<ScatterBrush | null>(null);
   const start = useRef<{ x: number; y: number } | null>(null);
+  /** a point was clicked: it stays until the pointer leaves, so that other points on the way to its readout are not read */
+  const held = useRef(false);
   /** the point at which Shift began to stretch a rectangle */
   const anchor = useRef<number | null>(null);
 
@@ -46,7 +50,7 @@ export function useScatterHands({ places, main, scales, stage, brush, onBrush, o
     const here = placeOf(event);
     const from = start.current;
     if (from && Math.hypot(here.x - from.x, here.y - from.y) > drawn) setDrag(between(from, here));
-    else if (!from) {
+    else if (!from && !held.current) {
       const near = nearestPoint(places, here.x, here.y, reach);
       // What was read stays while the pointer crosses empty ground, so that its link can be reached.
       if (near !== null) setAt(near);
@@ -61,9 +65,12 @@ export function useScatterHands({ places, main, scales, stage, brush, onBrush, o
     event.currentTarget.setPointerCapture(event.pointerId);
   };
   const onPointerUp = (event: PointerEvent<HTMLDivElement>) => {
-    if (drag) onBrush(drag);
-    else if (start.current) {
+    if (drag) {
+      held.current = false;
+      onBrush(drag);
+    } else if (start.current) {
       const near = nearestPoint(places, placeOf(event).x, placeOf(event).y, reach);
+      held.current = near !== null;
       if (near !== null) setAt(near);
       else if (brush) onBrush(null);
     }
@@ -73,6 +80,9 @@ export function useScatterHands({ places, main, scales, stage, brush, onBrush, o
   const onPointerCancel = () => {
     start.current = null;
     setDrag(null);
+  };
+  const onPointerLeave = () => {
+    held.current = false;
   };
 
   const go = (to: number | null, stretch: boolean) => {
@@ -91,6 +101,7 @@ export function useScatterHands({ places, main, scales, stage, brush, onBrush, o
       anchor.current = null;
       onBrush(null);
     } else if (event.key === 'Enter' && at !== null) onOpen(at);
+    else if (event.key === ' ' && at !== null) onMark(at);
     else if (direction)
       go(at === null ? first : nextPoint(places, at, direction), event.shiftKey && at !== null);
     else if (event.key === 'Home') go(first, false);
@@ -103,7 +114,7 @@ export function useScatterHands({ places, main, scales, stage, brush, onBrush, o
   return {
     at,
     drag,
-    handlers: { onPointerMove, onPointerDown, onPointerUp, onPointerCancel, onKeyDown },
+    handlers: { onPointerMove, onPointerDown, onPointerUp, onPointerCancel, onPointerLeave, onKeyDown },
   };
 }
 
