@@ -1,3 +1,4 @@
+import type { Candidate, Shortlist } from '@tiegel/contract';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { eventually, openSite, type Site, textOf } from './site.ts';
 
@@ -62,6 +63,51 @@ test('every published rule of the page of an alloy is compared, in the same word
     await eventually(() => textOf(row.locator('.criterion-verdict'))).toContain(words[at]!.trim());
     expect(await page.locator('.criteria-table tbody tr').count()).toBe(compared);
   }
+});
+
+test('candidates of one search are compared by its limits and its expressions, under its conditions', async () => {
+  const { specification } = await site.api<{ specification: { limits: object[] } }>('/demonstration');
+  const { id } = await site.finish({
+    ...specification,
+    limits: [...specification.limits, { quantity: 'yieldPerMass', min: 1 }],
+    lets: { yieldPerMass: 'yieldStrengthFcc / density' },
+    conditions: { serviceTemperature: 873.15 },
+  });
+  const { id: list } = await site.api<Shortlist>('/shortlists', { name: 'Hot', by: 'Ana' });
+  await site.api(`/shortlists/${list}/pick`, { search: id, count: 2, onePerSystem: false, by: 'Ana' });
+  const { entries } = await site.api<Shortlist>(`/shortlists/${list}`);
+  const [first, second] = (await Promise.all(
+    entries.map(({ entry }) => site.api<Candidate>(`/searches/${id}/candidates/${entry}`)),
+  )) as [Candidate, Candidate];
+  const { page, wrongs } = await site.visit(`/shortlists/${list}`);
+  await page.getByRole('link', { name: 'Compare the 2' }).click();
+  await page.waitForURL(/serviceTemperature=873.15/);
+  const line = (name: string) => page.locator('.compare-table tr', { hasText: name }).first();
+  const value = (candidate: Candidate, quantity: string, decimals: number) =>
+    candidate.quantities[quantity]!.toLocaleString('en-US', {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+    });
+  await eventually(() => textOf(line('Limits of the search'))).toBe('Limits of the search');
+  await eventually(() => textOf(line('Density ≤ 8'))).toMatch(
+    new RegExp(`✓ met +${value(first, 'density', 2)}.*✓ met +${value(second, 'density', 2)}`),
+  );
+  await eventually(() => textOf(line('yieldPerMass = yieldStrengthFcc / density'))).toMatch(
+    new RegExp(`${value(first, 'yieldPerMass', 3)}.*${value(second, 'yieldPerMass', 3)}`),
+  );
+
+  // What the search did not keep is held against the same limits: CoCrFeMnNi has 8.1 g/cm³, and its expression is read here.
+  await page.getByLabel('One more alloy, at.%').fill('CoCrFeMnNi');
+  await page.getByLabel('One more alloy, at.%').press('Enter');
+  await eventually(() => textOf(line('Density ≤ 8'))).toMatch(/✓ met.*✓ met.*× not met/);
+  const expression = line('yieldPerMass = yieldStrengthFcc / density').locator('td').nth(2);
+  await eventually(() => textOf(expression)).toMatch(/\d\.\d{3}/);
+  expect(wrongs).toEqual([]);
+
+  await page.route(`**/api/v1/searches/${id}`, (route) => route.fulfill({ status: 500, body: 'no JSON' }));
+  await page.reload();
+  await page.getByText('What the search asks of them cannot be shown.').waitFor();
+  await eventually(() => page.locator('.compare-alloy').count()).toBe(3);
 });
 
 test('six are as many as can be compared, and what cannot be read is left out and named', async () => {

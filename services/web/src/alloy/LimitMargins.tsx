@@ -4,6 +4,7 @@ import { formatNumber } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
 import { asSentence } from '../words/asSentence.ts';
 import type { AlloyState } from './alloyState.ts';
+import { MetMark } from './MetMark.tsx';
 import { marginOf } from './marginOf.ts';
 
 interface LimitMarginsProps {
@@ -44,11 +45,7 @@ export function LimitMargins({ alloy, weighing }: LimitMarginsProps) {
                   {words}
                 </th>
                 <td className="number">
-                  <span className={met ? 'met' : 'unmet'}>
-                    {met ? '✓' : '×'}
-                    <span className="unseen">{met ? ' met ' : ' not met '}</span>
-                  </span>{' '}
-                  {formatNumber(value, decimals)}
+                  <MetMark met={met} /> {formatNumber(value, decimals)}
                 </td>
                 <td className="number">
                   {margin === 0

@@ -7,6 +7,7 @@ import { useSettled } from '../ask/useSettled.ts';
 import { evidenceQuery, explanationQuery, typicalQuery } from '../server/alloyQueries.ts';
 import { ownPairs } from '../server/ownPairs.ts';
 import type { AlloyState } from './alloyState.ts';
+import { areSameConditions } from './conditionState.ts';
 import { factsOf } from './factsOf.ts';
 import { shareDecimalsOf } from './shareDecimalsOf.ts';
 import type { useAlloyData } from './useAlloyData.ts';
@@ -49,9 +50,7 @@ export function useAlloy(
     [composition, facts, closed, conditions],
   );
   // What a search found are its own numbers, with the prices of its day, unless other conditions are asked for.
-  const asFound =
-    candidate !== null &&
-    JSON.stringify(conditions) === JSON.stringify(search?.specification.conditions ?? {});
+  const asFound = candidate !== null && areSameConditions(conditions, search?.specification.conditions ?? {});
 
   const asked = useMemo(() => ({ composition, conditions }), [composition, conditions]);
   const settled = useSettled(asked);

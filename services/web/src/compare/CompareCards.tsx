@@ -1,5 +1,5 @@
 import { AlloyHead, CellText, type CompareProps, differenceInWords, RowName } from './CompareParts.tsx';
-import type { CompareRow } from './rowsOf.ts';
+import type { CompareRow } from './compareRow.ts';
 
 /**
  * The comparison on a small screen: first the alloys with their letters, then what is compared, one below

@@ -1,12 +1,13 @@
 import { Link } from 'wouter';
 import { alloyAddress } from '../alloy/alloyAddress.ts';
+import { MetMark } from '../alloy/MetMark.tsx';
 import { shareDecimalsOf } from '../alloy/shareDecimalsOf.ts';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { Notation } from '../words/Notation.tsx';
 import { Prose } from '../words/Prose.tsx';
+import type { CompareRow, RowGroup } from './compareRow.ts';
 import { type Difference, extremeOf } from './differenceOf.ts';
-import type { CompareRow, RowGroup } from './rowsOf.ts';
 import type { Compared } from './useCompared.ts';
 
 /** What a comparison shows, on a wide screen and on a phone. */
@@ -69,10 +70,10 @@ export function RowName({ row: { name, symbol, unit } }: { row: CompareRow }) {
   );
 }
 
-/** What a line says of one alloy; the highest and the lowest of numbers that differ are marked. */
+/** What a line says of one alloy; the highest and the lowest of numbers that differ are marked, and whether a limit is met. */
 export function CellText({ row, at }: { row: CompareRow; at: number }) {
   const { cells, difference, numeric } = row;
-  const { text, value } = cells[at]!;
+  const { text, value, met } = cells[at]!;
   const marked = numeric && (difference === 'some' || difference === 'much' || difference === null);
   const values = cells.map((cell) => cell.value);
   const extreme = marked ? extremeOf(value, values) : null;
@@ -88,6 +89,11 @@ export function CellText({ row, at }: { row: CompareRow; at: number }) {
           ) : null}
         </span>
       ) : null}{' '}
+      {met === undefined ? null : (
+        <>
+          <MetMark met={met} />{' '}
+        </>
+      )}
       {numeric ? text : <Prose text={text} />}
     </>
   );

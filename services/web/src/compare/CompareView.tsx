@@ -8,6 +8,7 @@ import { Failed } from '../frame/Failed.tsx';
 import { Printed } from '../frame/Printed.tsx';
 import { useNarrow } from '../frame/useNarrow.ts';
 import { evidenceQuery, typicalQuery } from '../server/alloyQueries.ts';
+import { searchQuery } from '../server/queries.ts';
 import { CompareCards } from './CompareCards.tsx';
 import { CompareTable } from './CompareTable.tsx';
 import { mostCompared, rememberCompared } from './compareList.ts';
@@ -25,10 +26,11 @@ interface CompareViewProps {
 
 /** Up to six alloys side by side: a table with what differs, and strips on the scale of published alloys. */
 export function CompareView({ view, change, data }: CompareViewProps) {
-  const { alloys: texts, conditions, search, onlyDifferent, unreadable } = view;
+  const { alloys: texts, conditions, search: searchId, onlyDifferent, unreadable } = view;
   const { quantities, prices } = data;
   const SideBySide = useNarrow() ? CompareCards : CompareTable;
-  const alloys = useCompared(texts, conditions, data);
+  const search = useQuery({ ...searchQuery(searchId ?? ''), enabled: searchId !== null });
+  const alloys = useCompared(texts, conditions, data, search.data ?? null);
   const typical = useQuery(typicalQuery);
   const evidence = useQuery(evidenceQuery);
   const failed = alloys.find(({ error }) => error);
@@ -38,6 +40,7 @@ export function CompareView({ view, change, data }: CompareViewProps) {
     typical: typical.data ?? null,
     evidence: evidence.data ?? null,
     currency: prices?.currency,
+    search: search.data ?? null,
   });
   const shown = onlyDifferent
     ? groups
@@ -80,6 +83,13 @@ export function CompareView({ view, change, data }: CompareViewProps) {
       {texts.length > 0 ? (
         <>
           <ConditionFields conditions={conditions} onChange={(given) => change({ conditions: given })} />
+          {search.error && !search.data ? (
+            <Failed
+              error={search.error}
+              what="What the search asks of them"
+              onRetry={() => void search.refetch()}
+            />
+          ) : null}
           {failed ? <Failed error={failed.error} what={`What the server says of ${failed.letter}`} /> : null}
           <p className="row screen-only">
             <label className="choice">
@@ -103,7 +113,7 @@ export function CompareView({ view, change, data }: CompareViewProps) {
             alloys={alloys}
             groups={shown}
             conditions={conditions}
-            search={search}
+            search={searchId}
             onRemove={(text) => take(texts.filter((one) => one !== text))}
           />
           <h2>As a plot</h2>

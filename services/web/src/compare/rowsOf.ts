@@ -1,47 +1,22 @@
-import type { Evidence, TypicalRanges } from '@tiegel/contract';
 import { silenceInWords, verdictInWords } from '../alloy/criteria/verdictInWords.ts';
 import { isGroundless } from '../alloy/isGroundless.ts';
 import { likelyInWords } from '../alloy/verdict/likelyInWords.ts';
 import { isSame, reportsInWords } from '../alloy/verdict/publishedInWords.ts';
 import { formatNumber, noValue } from '../numbers/formatNumber.ts';
 import { unitText } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
-import { type Difference, differenceOf } from './differenceOf.ts';
-import type { Compared } from './useCompared.ts';
-
-/** One line of a comparison: what is compared, and each alloy's text and, if it is one, number. */
-export interface CompareRow {
-  id: string;
-  name: string;
-  symbol: string;
-  unit: string;
-  cells: { text: string; value: number | null }[];
-  /** null where nobody can say */
-  difference: Difference | null;
-  /** numbers are marked as highest and lowest */
-  numeric: boolean;
-}
-
-export interface RowGroup {
-  head: string;
-  rows: CompareRow[];
-}
+import type { CompareRow, RowGroup, Told } from './compareRow.ts';
+import { differenceOf } from './differenceOf.ts';
+import { expressionRows, limitRows } from './searchRows.ts';
 
 /** What stands where the server has not answered yet. */
 const waiting = '…';
-
-interface Told {
-  alloys: readonly Compared[];
-  quantities: readonly QuantityView[];
-  typical: TypicalRanges | null;
-  evidence: Evidence | null;
-  currency: string | undefined;
-}
 
 /** Everything that is compared, in the order of reading. */
 export function rowsOf(told: Told): RowGroup[] {
   return [
     { head: 'Composition, at.%', rows: shares(told) },
+    { head: 'Limits of the search', rows: limitRows(told) },
+    { head: 'Expressions of the search', rows: expressionRows(told) },
     { head: 'Phases', rows: phases(told) },
     { head: 'What competes', rows: competitors(told) },
     { head: 'Quantities', rows: quantityRows(told) },

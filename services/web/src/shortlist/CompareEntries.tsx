@@ -1,12 +1,17 @@
+import { useQuery } from '@tanstack/react-query';
 import type { ShortlistEntry } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { compareAddress } from '../compare/compareAddress.ts';
 import { mostCompared } from '../compare/compareList.ts';
+import { searchQuery } from '../server/queries.ts';
 
-/** The way to what stands on a list side by side: all but what was set aside, in the light of their search where it is one. */
+/** The way to what stands on a list side by side: all but what was set aside, in the light and under the conditions of their search where it is one. */
 export function CompareEntries({ entries }: { entries: readonly ShortlistEntry[] }) {
   const open = entries.filter(({ status }) => status.value !== 'set aside');
   const others = open.length < entries.length ? ' that are not set aside' : '';
+  const searches = new Set(open.map(({ search }) => search));
+  const id = searches.size === 1 ? open[0]!.search : null;
+  const asked = useQuery({ ...searchQuery(id ?? ''), enabled: id !== null && open.length > 1 });
   if (open.length < 2) return null;
   if (open.length > mostCompared) {
     return (
@@ -16,18 +21,11 @@ export function CompareEntries({ entries }: { entries: readonly ShortlistEntry[]
       </span>
     );
   }
-  const searches = new Set(open.map(({ search }) => search));
-  const search = searches.size === 1 ? open[0]!.search : null;
-  return (
-    <Link
-      href={compareAddress(
-        open.map(({ entry }) => entry),
-        {},
-        search,
-      )}
-    >
-      Compare the {open.length}
-      {others}
-    </Link>
-  );
+  const words = `Compare the ${open.length}${others}`;
+  if (asked.isLoading) return <span className="quiet">{words}</span>;
+  // A search that cannot be had is none: its alloys can be compared all the same.
+  const search = asked.data ?? null;
+  const texts = open.map(({ entry }) => entry);
+  const address = compareAddress(texts, search?.specification.conditions, search?.id);
+  return <Link href={address}>{words}</Link>;
 }

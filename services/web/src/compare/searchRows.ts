@@ -1,0 +1,58 @@
+import type { Limit, SearchView } from '@tiegel/contract';
+import { limitInWords } from '@tiegel/contract/terms';
+import { marginOf } from '../alloy/marginOf.ts';
+import { formatNumber } from '../numbers/formatNumber.ts';
+import { lookupIn, unitText } from '../server/lookup.ts';
+import { asSentence } from '../words/asSentence.ts';
+import type { CompareRow, Told } from './compareRow.ts';
+import { differenceOf } from './differenceOf.ts';
+
+/** What the search asked of its candidates: each limit with the value of each alloy, met or not. */
+export function limitRows(told: Told): CompareRow[] {
+  const { search, quantities, currency } = told;
+  if (search === null) return [];
+  const known = [...quantities, ...search.moreQuantities];
+  const lookup = lookupIn(known, search.prices?.currency ?? currency);
+  return search.specification.limits.map((limit, place) => ({
+    ...{ id: `limit-${place}`, name: asSentence(limitInWords(limit, lookup)), symbol: '', unit: '' },
+    ...limited(limit, told, known.find(({ id }) => id === limit.quantity)?.decimals ?? 3),
+    numeric: true,
+  }));
+}
+
+function limited(limit: Limit, { alloys, typical }: Told, decimals: number) {
+  const cells = alloys.map(({ values }) => {
+    const value = values[limit.quantity];
+    // What cannot be computed here is neither met nor not; what has no value fails.
+    const met = value === undefined ? {} : { met: marginOf(limit, value).met };
+    return { value: value ?? null, text: formatNumber(value, decimals), ...met };
+  });
+  const difference = differenceOf(
+    cells.map(({ value }) => value),
+    typical?.[limit.quantity] ?? null,
+  );
+  const parted = cells.some(({ met }) => met === true) && cells.some(({ met }) => met === false);
+  // However near the values lie: on one side of a limit an alloy is a candidate, on the other none.
+  const small = difference === 'none' || difference === 'little';
+  return { cells, difference: parted && small ? ('unlike' as const) : difference };
+}
+
+/** The search's own figures of merit, with their formulas. */
+export function expressionRows({ search, alloys, currency }: Told): CompareRow[] {
+  if (search === null) return [];
+  return expressionsOf(search).map(({ id, notation, unit, decimals }) => {
+    const values = alloys.map((alloy) => alloy.values[id] ?? null);
+    return {
+      ...{ id: `expression-${id}`, name: notation, symbol: '', numeric: true },
+      unit: unitText(unit, search.prices?.currency ?? currency),
+      cells: values.map((value) => ({ value, text: formatNumber(value, decimals) })),
+      difference: differenceOf(values, null),
+    };
+  });
+}
+
+/** Those among the quantities that only this search has: columns of somebody's own are no expressions. */
+function expressionsOf({ specification, moreQuantities }: SearchView): SearchView['moreQuantities'] {
+  const { lets = {} } = specification;
+  return moreQuantities.filter(({ id, kind }) => kind === 'own' && lets[id] !== undefined);
+}
