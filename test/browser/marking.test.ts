@@ -40,6 +40,12 @@ test('rows are marked by keyboard, and the marked ones compared: Back brings the
   await marked(page).getByRole('link', { name: 'Compare the 2' }).press('Enter');
   await page.waitForURL(new RegExp(`/compare\\?.*search=${search.id}`));
   await eventually(() => page.locator('.compare-alloy').count()).toBe(2);
+  // They are the list that the pages of alloys go on from, in place of what was compared before.
+  await page.locator('.compare-alloy a').first().click();
+  await page.getByRole('button', { name: '✓ In the comparison' }).waitFor();
+  await page.getByRole('link', { name: 'See the 2 compared' }).waitFor();
+  await page.goBack();
+  await eventually(() => page.locator('.compare-alloy').count()).toBe(2);
   await page.goBack();
   await eventually(() => count(page)).toBe('2 marked');
   expect(wrongs).toEqual([]);

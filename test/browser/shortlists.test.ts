@@ -110,6 +110,10 @@ test('what stands on a list is compared, without what was set aside; too many ar
   await page.getByRole('link', { name: 'Compare the 6 that are not set aside' }).click();
   await eventually(() => page.locator('.compare-alloy').count()).toBe(6);
   expect(new URL(page.url()).searchParams.getAll('alloy')).not.toContain('Fe50Mn50');
+  // The pages of alloys go on from the same list.
+  await page.locator('.compare-alloy a').first().click();
+  await page.getByRole('button', { name: '✓ In the comparison' }).waitFor();
+  await page.getByRole('link', { name: 'See the 6 compared' }).waitFor();
 });
 
 test('an alloy that is none is refused beside its field, in words', async () => {

@@ -2,7 +2,7 @@ import type { SearchView } from '@tiegel/contract';
 import { parseAlloy, spacedComposition } from '@tiegel/elements';
 import { Suspense } from 'react';
 import { Link } from 'wouter';
-import { compareAddress } from '../compare/compareAddress.ts';
+import { CompareLink } from '../compare/CompareLink.tsx';
 import { mostCompared } from '../compare/compareList.ts';
 import { Shares } from '../composition/Shares.tsx';
 import { shareDecimals } from '../composition/shareDecimals.ts';
@@ -130,8 +130,8 @@ function CompareMarked({ search, marked }: { search: SearchView; marked: readonl
     );
   }
   return (
-    <Link className="button" href={compareAddress(marked, specification.conditions ?? {}, id)}>
+    <CompareLink className="button" alloys={marked} conditions={specification.conditions} search={id}>
       Compare the {marked.length}
-    </Link>
+    </CompareLink>
   );
 }

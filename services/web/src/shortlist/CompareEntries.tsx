@@ -1,7 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { ShortlistEntry } from '@tiegel/contract';
-import { Link } from 'wouter';
-import { compareAddress } from '../compare/compareAddress.ts';
+import { CompareLink } from '../compare/CompareLink.tsx';
 import { mostCompared } from '../compare/compareList.ts';
 import { searchQuery } from '../server/queries.ts';
 
@@ -26,6 +25,9 @@ export function CompareEntries({ entries }: { entries: readonly ShortlistEntry[]
   // A search that cannot be had is none: its alloys can be compared all the same.
   const search = asked.data ?? null;
   const texts = open.map(({ entry }) => entry);
-  const address = compareAddress(texts, search?.specification.conditions, search?.id);
-  return <Link href={address}>{words}</Link>;
+  return (
+    <CompareLink alloys={texts} conditions={search?.specification.conditions} search={search?.id ?? null}>
+      {words}
+    </CompareLink>
+  );
 }
