@@ -179,12 +179,21 @@ test('points of the scatter are marked by Space and by the box of a point that a
 });
 
 test('where a mark cannot be looked up, the scatter is drawn and says what lacks', async () => {
-  const { page } = await site.visit(`/searches/${search.id}`);
+  const { page, wrongs } = await site.visit(`/searches/${search.id}`);
   await boxes(page).first().check();
   await page.route('**/candidates/*', (route) => route.fulfill({ status: 500, body: 'no JSON' }));
   await page.goto(`${site.url}/searches/${search.id}?view=scatter`);
   await page.getByText('The ticks of marked candidates cannot be shown.').waitFor();
   await page.locator('.scatter svg .axis').first().waitFor();
+  // Space needs the composition of the point: where that lacks the readout says so.
+  await page.route(/candidates\?at=/, (route) => route.fulfill({ status: 500, body: 'no JSON' }));
+  await page.locator('.scatter-stage').focus();
+  await page.keyboard.press('Home');
+  await page.keyboard.press('PageDown');
+  await page.keyboard.press('Space');
+  await page.getByText('Its composition could not be fetched:').waitFor();
+  expect(await count(page)).toBe('1 marked');
+  expect(wrongs).toEqual([]);
   await page.unroute('**/candidates/*');
   await page.getByRole('button', { name: 'Ask again' }).click();
   await eventually(() => page.locator('.scatter svg > g:not(.legend) .tick-mark').count()).toBe(1);
