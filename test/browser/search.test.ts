@@ -105,6 +105,21 @@ test('the demonstration is described, run, ordered, filtered, exported and read,
   expect(wrongs).toEqual([]);
 });
 
+test('a search that kept nothing warns of invented prices only where it asks for one', async () => {
+  const specification = {
+    ...{ elements: { pool: ['Co', 'Cr', 'Fe', 'Ni'] }, components: 3, fractions: { step: 10 }, keep: 0 },
+    rank: [{ quantity: 'sizeMismatch', prefer: 'low' }],
+  };
+  const plain = await site.finish(specification);
+  const { page } = await site.visit(`/searches/${plain.id}`);
+  const warning = page.getByText('The prices behind cost are invented');
+  await page.getByText('was asked to keep none').waitFor();
+  expect(await warning.count()).toBe(0);
+  const priced = await site.finish({ ...specification, limits: [{ quantity: 'cost', max: 100 }] });
+  await page.goto(`${site.url}/searches/${priced.id}`);
+  await warning.waitFor();
+});
+
 test('a filter is offered as a limit of a new search, whose form it fills', async () => {
   const { specification } = await site.api<{ specification: object }>('/demonstration');
   const { id } = await site.finish(specification);

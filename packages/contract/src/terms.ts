@@ -28,3 +28,4 @@ export { outsideSpace, type SearchSpace } from './specification/outsideSpace.ts'
 export { parseSpecification } from './specification/parseSpecification.ts';
 export { partsOfBounds } from './specification/partsOfBounds.ts';
 export { steps } from './specification/steps.ts';
+export { warnsOfPrices } from './warnsOfPrices.ts';

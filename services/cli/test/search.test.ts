@@ -86,6 +86,15 @@ test('for reading, the question, what each limit leaves, and the best within 80 
   expect(out).toMatch(/\n20 of [\d,]+ kept/);
 });
 
+test('invented prices are told of where candidates are kept or a price is asked for, not where neither is', async () => {
+  const told = async (change: object) =>
+    (await tiegel(['search', '-'], { input: JSON.stringify({ ...JSON.parse(small), ...change }) })).out;
+  expect(await told({})).toContain('invented for demonstration');
+  expect(await told({ keep: 0 })).not.toContain('invented');
+  const limits = [{ quantity: 'cost', max: 100 }];
+  expect(await told({ keep: 0, limits })).toContain('invented for demonstration');
+});
+
 test('a database keeps the search', async () => {
   const database = join(folder.path, 'kept', 'searches.sqlite');
   const first = await jsonOf(['search', '-', '--database', database], { input: small });

@@ -1,6 +1,7 @@
 import type { Candidate, SearchView } from '@tiegel/contract';
-import { inDigits } from '@tiegel/contract/terms';
+import { inDigits, warnsOfPrices } from '@tiegel/contract/terms';
 import { type PriceList, spacedComposition } from '@tiegel/elements';
+import { quantities } from '@tiegel/screening';
 import { boundsOf } from './boundsOf.ts';
 import { wrapped } from './inWords.ts';
 import { quantityColumn, shownValue } from './quantityColumn.ts';
@@ -19,7 +20,8 @@ export function* searchText(view: SearchView, candidates: Iterable<Candidate>): 
   if (best.length > 0) yield `\n${candidateTable(view, best, prices).join('\n')}\n`;
   yield `\n${inDigits(best.length)} of ${inDigits(kept)} kept; all of them with --json.\n`;
   yield `${secondsLine(view)}\n`;
-  if (prices?.invented) yield `Prices of ${prices.date}, invented for demonstration.\n`;
+  if (prices && warnsOfPrices(view, quantities))
+    yield `Prices of ${prices.date}, invented for demonstration.\n`;
 }
 
 function* limitLines({ specification, counts }: SearchView): Generator<string> {

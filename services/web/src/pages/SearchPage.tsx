@@ -69,7 +69,7 @@ export function SearchPage() {
     <div className="column">
       <div className="search-top">
         <div className="column">
-          <SearchHead search={search} />
+          <SearchHead search={search} quantities={quantities.data} />
           {isUnfinished(search) ? (
             <>
               <ProgressPanel search={search} />

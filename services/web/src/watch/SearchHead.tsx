@@ -1,13 +1,21 @@
 import type { SearchView } from '@tiegel/contract';
+import { warnsOfPrices } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { formatSeconds } from '../numbers/formatDuration.ts';
 import { formatInstant } from '../numbers/formatInstant.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
+import type { QuantityView } from '../server/types.ts';
 import { asSentence } from '../words/asSentence.ts';
 import { DifferencePanel } from './DifferencePanel.tsx';
 
 /** Name and question of a search, what it found in one line, and what its result depends on. */
-export function SearchHead({ search }: { search: SearchView }) {
+export function SearchHead({
+  search,
+  quantities,
+}: {
+  search: SearchView;
+  quantities: readonly QuantityView[];
+}) {
   const { id, name, question, state, notices, counts, kept, seconds, createdAt, finishedAt, prices } = search;
   return (
     <header className="column search-head">
@@ -40,7 +48,7 @@ export function SearchHead({ search }: { search: SearchView }) {
           {notice}
         </p>
       ))}
-      {prices?.invented ? (
+      {warnsOfPrices(search, quantities) ? (
         <p className="note note-warning">The prices behind cost are invented for the demonstration.</p>
       ) : null}
       <DifferencePanel search={search} />
