@@ -91,7 +91,7 @@ function evaporation({ composition, window: { highestMelting }, loss }: Charged)
     {
       about,
       kind: 'evaporates',
-      text: `Vapour pressures where ${element} melts (${kelvin(temperature)}), of the pure elements, estimated from their boiling points within some factor of three: ${pressures}. ${madeUpFor(about, loss)} Charge them last or under the others, melt under argon rather than vacuum, and weigh the ingot.`,
+      text: `Vapour pressures where ${element} melts (${kelvin(temperature)}), of the pure elements, estimated from their boiling points (for the usual metals, tables give between about a third and three times as much): ${pressures}. ${madeUpFor(about, loss)} Charge them last or under the others, melt under argon rather than vacuum, and weigh the ingot.`,
       source: 'estimate',
       follow,
     },

@@ -8,8 +8,8 @@ const VAPORISATION_ENTROPY_J_PER_MOL_K = 100;
 /**
  * Estimate of the vapour pressure of a pure element (Pa) at a temperature (K), from its boiling
  * temperature T_b alone: ln(p/atm) = (S/R)(1 − T_b/T), Clausius and Clapeyron with one entropy of
- * vaporisation S for all metals. Within a factor of some three of tabulated values of the usual
- * metals near their melting points; in an alloy an element has less, in proportion to its activity.
+ * vaporisation S for all metals. Tables give the usual metals between about a third and three times
+ * as much near their melting points; in an alloy an element has less, in proportion to its activity.
  * @returns null where no boiling temperature is known
  */
 export function vapourPressure(symbol: string, temperature: number): number | null {

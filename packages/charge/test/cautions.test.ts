@@ -14,7 +14,7 @@ const of = (alloy: string, kind: string) => cautionsOf(alloy).filter((one) => on
 
 /*
  * Temperatures (K) at which the vapour pressure is 100 Pa and 10 kPa, as tabulated in handbooks (CRC);
- * typed from memory: weak evidence, enough for an estimate that claims a factor of about three.
+ * typed from memory: weak evidence, enough for an estimate that claims from about a third to three times as much.
  */
 describe('the estimate of the vapour pressure', () => {
   test.each([
@@ -40,6 +40,7 @@ describe('the estimate of the vapour pressure', () => {
 test('manganese evaporates before chromium melts, with what is made up for', () => {
   const [caution] = of('CoCrFeMnNi', 'evaporates');
   expect(caution!.about).toEqual(['Mn']);
+  expect(caution!.text).toContain('tables give between about a third and three times as much');
   expect(caution!.text).toMatch(/where Cr melts \(2180 K\).*Mn 40 kPa\. No loss of Mn is made up for here/);
   const [madeUpFor] = cautionsOf('CoCrFeMnNi', { Mn: 1.5 }).filter(({ kind }) => kind === 'evaporates');
   expect(madeUpFor!.text).toContain('Made up for here: 1.5 % of Mn.');
