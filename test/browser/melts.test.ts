@@ -247,11 +247,14 @@ test('two people who change the same of one melt choose what stands', async () =
     /yours: 171.*theirs: 160/,
   );
   await page.getByRole('radio', { name: 'theirs: 160' }).check();
-  // A reload loses neither what was changed nor what was chosen.
+  // A reload loses neither what was changed nor what was chosen, and what clashes stands open as before.
   await page.reload();
-  await page.getByText('Somebody else changed this melt while you did').waitFor();
+  await page.getByText('You both changed the same.').waitFor();
+  expect(await page.getByText('Somebody else changed this melt while you did').count()).toBe(1);
   expect(await page.getByLabel('Hardness').inputValue()).toBe('171');
-  await page.getByRole('button', { name: 'Bring your changes onto theirs' }).click();
+  // The choice is between what the form says by now and theirs.
+  await page.getByLabel('Hardness').fill('172');
+  await page.getByRole('radio', { name: 'yours: 172' }).waitFor();
   expect(await page.getByRole('radio', { name: 'theirs: 160' }).isChecked()).toBe(true);
   await take.click();
   await eventually(() => page.getByLabel('Hardness').inputValue()).toBe('160');

@@ -2,10 +2,11 @@ import { hashKey, useMutation, useQueryClient } from '@tanstack/react-query';
 import type { MeltEntry } from '@tiegel/contract';
 import { useRef, useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
+import { isKept } from '../frame/useKept.ts';
 import { request, ServerProblem } from '../server/request.ts';
 import { beganFrom, type MeltVersion } from './beganFrom.ts';
 import { Clashes } from './Clashes.tsx';
-import { type Clash, changesOnto, type Whose } from './changesOnto.ts';
+import { changesOnto, type Whose } from './changesOnto.ts';
 import { inTheWay, MeltFormView } from './MeltFormView.tsx';
 import { draftOfMelt, draftOnSheet, keepMeltDraft, placeOf } from './meltDraft.ts';
 import { type MeltWithHistory, meltKey, meltQuery } from './meltQueries.ts';
@@ -27,7 +28,9 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
   };
   // What was sent and had no answer: should the server have it all the same, it is nobody else's.
   const unanswered = useRef<MeltEntry[]>([]);
-  const [clashing, setClashing] = useState<{ newest: MeltWithHistory; clashes: Clash[] } | null>(null);
+  const clashesPlace = (newest: MeltVersion) => `melt.clashes.${base.id}.${base.version}.${newest.version}`;
+  // Theirs, as soon as it was asked what clashes with it: a reload goes on there.
+  const [theirs, setTheirs] = useState(() => (isKept(clashesPlace(melt)) ? melt : null));
   const changing = useMutation({
     mutationFn: () => {
       const before = unanswered.current;
@@ -44,17 +47,21 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
     mutationFn: () => client.fetchQuery(meltQuery(melt.id)),
     onSuccess: (newest) => take(newest),
   });
-  const take = (newest: MeltWithHistory, chosen: Record<string, Whose> = {}) => {
+  const onto = (newest: MeltWithHistory, chosen: Record<string, Whose> = {}) => {
     const began = (one: MeltEntry) => draftOnSheet(one, form.sheet);
-    const { draft, clashes } = changesOnto(began(newest), form.draft, began(base), chosen);
-    if (clashes.length > 0) return setClashing({ newest, clashes });
-    setClashing(null);
+    return changesOnto(began(newest), form.draft, began(base), chosen);
+  };
+  const take = (newest: MeltWithHistory, chosen: Record<string, Whose> = {}) => {
+    const { draft, clashes } = onto(newest, chosen);
+    if (clashes.length > 0) return setTheirs(newest);
+    setTheirs(null);
     form.change(draft);
     keepMeltDraft(place, null);
     setBase(newest);
     setOvertaken(false);
     changing.reset();
   };
+  const clashes = theirs === null ? [] : onto(theirs).clashes;
   const way = inTheWay(form);
   const disabled = way !== '' || changing.isPending;
   return (
@@ -81,12 +88,12 @@ export function ChangeMelt({ melt, onEnd }: { melt: MeltWithHistory; onEnd: () =
               Somebody else changed this melt while you did. Nothing of yours was saved, and all of it is kept
               in this browser.
             </p>
-            {clashing ? (
+            {theirs !== null && clashes.length > 0 ? (
               <Clashes
-                key={clashing.newest.version}
-                place={`melt.clashes.${melt.id}.${base.version}.${clashing.newest.version}`}
-                clashes={clashing.clashes}
-                onChosen={(chosen) => take(clashing.newest, chosen)}
+                key={theirs.version}
+                place={clashesPlace(theirs)}
+                clashes={clashes}
+                onChosen={(chosen) => take(theirs, chosen)}
               />
             ) : (
               <p>
