@@ -148,6 +148,9 @@ test('what is probably a slip is said at its field before it is recorded, and do
   expect(await doubts.count()).toBe(1);
   await page.getByRole('button', { name: 'Record the melt' }).click();
   await page.waitForURL(/\/melts\/(?!new)/);
+  // Whoever reads the melt later hears of it, too.
+  await page.getByText(/^A density of 1\.5 g\/cm³ is far from/).waitFor();
+  expect(await page.getByRole('region', { name: 'What is doubtful' }).getByRole('listitem').count()).toBe(1);
   expect(wrongs).toEqual([]);
 });
 

@@ -19,6 +19,7 @@ export * from './known/knownAlloys.ts';
 export * from './known/materials.ts';
 export * from './known/ownColumn.ts';
 export * from './melt.ts';
+export * from './meltView.ts';
 export * from './outcomeCodec.ts';
 export * from './plan.ts';
 export { type Schedule, scheduleSchema } from './schedule/schedule.ts';

@@ -1,15 +1,17 @@
-import { meltEntrySchema, meltRecordSchema } from '@tiegel/contract';
+import {
+  meltEntrySchema,
+  meltRecordSchema,
+  meltsSchema,
+  meltViewSchema,
+  meltWithHistorySchema,
+} from '@tiegel/contract';
 import { z } from 'zod';
-import { meltViewSchema } from '../melts/meltViewSchema.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 import { idempotencyHeader } from './idempotencyHeader.ts';
 
 const tags = ['melts'];
 const params = z.object({ id: z.string().describe('Id of the melt.') });
-const historySchema = z
-  .array(z.object({ version: z.number().int(), at: z.string(), entry: meltEntrySchema }))
-  .describe('How it stood from then on, the newest first');
 
 /** GET and POST /melts, GET, PUT and DELETE /melts/:id, POST /melts/:id/restore: what was melted, and what was seen. */
 export function meltRoutes(app: Server, { melts }: Parts): void {
@@ -19,7 +21,7 @@ export function meltRoutes(app: Server, { melts }: Parts): void {
       schema: {
         summary: 'Every melt that was recorded and not deleted, the newest first',
         tags,
-        response: { 200: z.object({ items: z.array(meltViewSchema) }), ...problemAnswers() },
+        response: { 200: meltsSchema, ...problemAnswers() },
       },
     },
     () => ({ items: melts.list() }),
@@ -55,7 +57,7 @@ export function meltRoutes(app: Server, { melts }: Parts): void {
         summary: 'A melt with its history',
         tags,
         params,
-        response: { 200: meltViewSchema.extend({ history: historySchema }), ...problemAnswers(404) },
+        response: { 200: meltWithHistorySchema, ...problemAnswers(404) },
       },
     },
     (request) => ({

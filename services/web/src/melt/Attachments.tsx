@@ -1,9 +1,10 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import type { Attachment, MeltView } from '@tiegel/contract';
 import { type ChangeEvent, useRef, useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { apiRoot, request } from '../server/request.ts';
-import { type AttachmentView, type MeltView, meltKey } from './meltQueries.ts';
+import { meltKey } from './meltQueries.ts';
 
 const largestMegabytes = 20;
 
@@ -11,7 +12,7 @@ const largestMegabytes = 20;
 export function Attachments({ melt }: { melt: MeltView }) {
   const client = useQueryClient();
   const file = useRef<HTMLInputElement>(null);
-  const [removed, setRemoved] = useState<AttachmentView | null>(null);
+  const [removed, setRemoved] = useState<Attachment | null>(null);
   const place = `/melts/${melt.id}/attachments`;
   const refresh = () => client.invalidateQueries({ queryKey: meltKey(melt.id) });
   const add = useMutation({
@@ -22,7 +23,7 @@ export function Attachments({ melt }: { melt: MeltView }) {
         );
       if (one.size === 0)
         throw new Error(`“${one.name}” is empty. See that it was saved whole, and choose it again.`);
-      return request<AttachmentView>(`${place}?name=${encodeURIComponent(one.name)}`, {
+      return request<Attachment>(`${place}?name=${encodeURIComponent(one.name)}`, {
         method: 'POST',
         body: one,
         type: 'application/octet-stream',
@@ -31,14 +32,14 @@ export function Attachments({ melt }: { melt: MeltView }) {
     onSuccess: refresh,
   });
   const remove = useMutation({
-    mutationFn: (one: AttachmentView) => request(`${place}/${one.id}`, { method: 'DELETE' }),
+    mutationFn: (one: Attachment) => request(`${place}/${one.id}`, { method: 'DELETE' }),
     onSuccess: (_, one) => {
       setRemoved(one);
       return refresh();
     },
   });
   const restore = useMutation({
-    mutationFn: (one: AttachmentView) => request(`${place}/${one.id}/restore`, { method: 'POST' }),
+    mutationFn: (one: Attachment) => request(`${place}/${one.id}/restore`, { method: 'POST' }),
     onSuccess: () => {
       setRemoved(null);
       return refresh();

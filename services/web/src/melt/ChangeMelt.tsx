@@ -1,5 +1,5 @@
 import { hashKey, useMutation, useQueryClient } from '@tanstack/react-query';
-import type { MeltEntry } from '@tiegel/contract';
+import type { MeltEntry, MeltWithHistory } from '@tiegel/contract';
 import { useRef, useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
 import { isKept } from '../frame/useKept.ts';
@@ -9,7 +9,7 @@ import { Clashes } from './Clashes.tsx';
 import { changesOnto, type Whose } from './changesOnto.ts';
 import { inTheWay, MeltFormView } from './MeltFormView.tsx';
 import { draftOfMelt, draftOnSheet, keepMeltDraft, placeOf } from './meltDraft.ts';
-import { type MeltWithHistory, meltKey, meltQuery } from './meltQueries.ts';
+import { meltKey, meltQuery } from './meltQueries.ts';
 import { refreshMelts } from './refreshMelts.ts';
 import { useMeltForm } from './useMeltForm.ts';
 

@@ -1,6 +1,5 @@
-import type { MeltEntry } from '@tiegel/contract';
+import type { MeltEntry, MeltWithHistory } from '@tiegel/contract';
 import { formatInstant } from '../numbers/formatInstant.ts';
-import type { MeltWithHistory } from './meltQueries.ts';
 
 const names: Partial<Record<keyof MeltEntry, string>> = {
   weighed: 'masses',

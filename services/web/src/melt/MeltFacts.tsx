@@ -1,6 +1,6 @@
+import type { MeltView } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { formatNumber } from '../numbers/formatNumber.ts';
-import type { MeltView } from './meltQueries.ts';
 import { labelInWords } from './phaseInWords.ts';
 
 /** What was done and seen of a melt, as a list. */

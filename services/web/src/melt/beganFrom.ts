@@ -1,6 +1,5 @@
-import type { MeltEntry } from '@tiegel/contract';
+import type { MeltEntry, MeltWithHistory } from '@tiegel/contract';
 import { draftOfMelt, keptMeltDraft, type MeltDraft, placeOf } from './meltDraft.ts';
-import type { MeltWithHistory } from './meltQueries.ts';
 
 /** A version of a melt that a form began from. */
 export type MeltVersion = MeltEntry & { id: string; version: number };

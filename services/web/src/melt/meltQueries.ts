@@ -1,39 +1,10 @@
 import { queryOptions } from '@tanstack/react-query';
-import type { MeltEntry } from '@tiegel/contract';
+import type { MeltsView, MeltWithHistory } from '@tiegel/contract';
 import { request } from '../server/request.ts';
-
-/** A file of a melt. */
-export interface AttachmentView {
-  id: string;
-  name: string;
-  type: string;
-  size: number;
-  addedAt: string;
-}
-
-/** A melt as the server tells it. */
-export interface MeltView extends MeltEntry {
-  id: string;
-  version: number;
-  createdAt: string;
-  changedAt: string;
-  deletedAt: string | null;
-  composition: Record<string, number>;
-  nominal: Record<string, number> | null;
-  system: string;
-  label: string | null;
-  phaseClass: 'fcc' | 'bcc' | 'both' | 'other' | null;
-  singlePhase: boolean | null;
-  attachments: AttachmentView[];
-}
-
-export interface MeltWithHistory extends MeltView {
-  history: { version: number; at: string; entry: MeltEntry }[];
-}
 
 export const meltsQuery = queryOptions({
   queryKey: ['melts'],
-  queryFn: async ({ signal }) => (await request<{ items: MeltView[] }>('/melts', { signal })).items,
+  queryFn: async ({ signal }) => (await request<MeltsView>('/melts', { signal })).items,
   staleTime: 0,
 });
 

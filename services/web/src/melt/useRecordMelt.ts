@@ -1,12 +1,11 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { numberOfCharge } from '@tiegel/charge';
-import type { MeltEntry } from '@tiegel/contract';
+import type { MeltEntry, MeltView } from '@tiegel/contract';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { post, request } from '../server/request.ts';
 import { forgetSent, sentKey, unansweredKey } from '../server/sentKey.ts';
 import { keepMeltDraft } from './meltDraft.ts';
-import type { MeltView } from './meltQueries.ts';
 import { refreshMelts } from './refreshMelts.ts';
 
 const [storage, form] = ['localStorage', 'melt'] as const;

@@ -13,6 +13,7 @@ import { AsWeighed } from '../melt/AsWeighed.tsx';
 import { Attachments } from '../melt/Attachments.tsx';
 import { ChangeMelt } from '../melt/ChangeMelt.tsx';
 import { useRememberDeleted } from '../melt/Deleted.tsx';
+import { Doubts } from '../melt/Doubts.tsx';
 import { History } from '../melt/History.tsx';
 import { MeltFacts } from '../melt/MeltFacts.tsx';
 import '../melt/melt.css';
@@ -88,6 +89,7 @@ export function MeltPage() {
         <MeltFacts melt={melt} />
         <AsWeighed composition={melt.composition} nominal={melt.nominal} />
       </div>
+      <Doubts doubts={melt.doubts} />
       <Attachments melt={melt} />
       <History history={melt.history} />
       <footer className="small quiet">

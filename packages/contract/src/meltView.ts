@@ -1,7 +1,7 @@
-import { attachmentSchema, meltEntrySchema, phaseClasses } from '@tiegel/contract';
 import { z } from 'zod';
-
-const shares = z.record(z.string(), z.number());
+import { amountsSchema } from './alloy/amounts.ts';
+import { phaseClasses } from './alloy/phaseClasses.ts';
+import { attachmentSchema, meltEntrySchema } from './melt.ts';
 
 /** A melt as it is told: what was written down, and what follows from it. */
 export const meltViewSchema = z
@@ -12,8 +12,8 @@ export const meltViewSchema = z
     changedAt: z.string(),
     deletedAt: z.string().nullable(),
     ...meltEntrySchema.shape,
-    composition: shares.describe('at.%, as weighed, after the losses'),
-    nominal: shares.nullable().describe('at.%, the target of the charge sheet; null without one'),
+    composition: amountsSchema.describe('at.%, as weighed, after the losses'),
+    nominal: amountsSchema.nullable().describe('at.%, the target of the charge sheet; null without one'),
     system: z.string().describe('Symbols, joined by a hyphen'),
     label: z.string().nullable().describe('Phases as in FCC+B2; null: not looked at'),
     phaseClass: z.enum(phaseClasses).nullable(),
@@ -26,3 +26,14 @@ export const meltViewSchema = z
       ),
   })
   .meta({ id: 'Melt' });
+export type MeltView = z.infer<typeof meltViewSchema>;
+
+export const meltsSchema = z.object({ items: z.array(meltViewSchema) });
+export type MeltsView = z.infer<typeof meltsSchema>;
+
+export const meltWithHistorySchema = meltViewSchema.extend({
+  history: z
+    .array(z.object({ version: z.number().int(), at: z.string(), entry: meltEntrySchema }))
+    .describe('How it stood from then on, the newest first'),
+});
+export type MeltWithHistory = z.infer<typeof meltWithHistorySchema>;
