@@ -93,3 +93,13 @@ export const searchDistributionsSchema = z
   })
   .meta({ id: 'SearchDistributions' });
 export type SearchDistributions = z.infer<typeof searchDistributionsSchema>;
+
+/** Orders of the kept candidates that are being made at the moment. */
+export const ordersSchema = z.array(
+  z.object({
+    order: z.string().describe('The id of the quantity.'),
+    direction: z.enum(['asc', 'desc']),
+    share: z.number().describe('How much of the work is done, from 0 to 1.'),
+  }),
+);
+export type OrdersView = z.infer<typeof ordersSchema>;

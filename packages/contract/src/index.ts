@@ -22,6 +22,7 @@ export * from './melt.ts';
 export * from './meltView.ts';
 export * from './outcomeCodec.ts';
 export * from './plan.ts';
+export * from './publishedOver.ts';
 export { type Schedule, scheduleSchema } from './schedule/schedule.ts';
 export * from './search.ts';
 // Apart from its words: a page that takes those alone must not make a schema, which tries to generate code.
@@ -34,4 +35,5 @@ export { limitsOn, spaceOf } from './specification/requestSchema.ts';
 export { type Tally, tallies } from './specification/tally.ts';
 export { spaceWithDefaults } from './specification/withDefaults.ts';
 export * from './specification.ts';
+export * from './systems.ts';
 export * from './terms.ts';

@@ -1,4 +1,4 @@
-import { candidatePageSchema, candidateSchema } from '@tiegel/contract';
+import { candidatePageSchema, candidateSchema, ordersSchema } from '@tiegel/contract';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -7,11 +7,6 @@ import { moreOf, takeMore } from './moreSelection.ts';
 import { searchParameters } from './searchParameters.ts';
 
 const tags = ['candidates'];
-const orderSchema = z.object({
-  order: z.string().describe('The id of the quantity.'),
-  direction: z.enum(['asc', 'desc']),
-  share: z.number().describe('How much of the work is done, from 0 to 1.'),
-});
 
 /** GET /searches/:id/candidates, a page of the kept candidates, and one of them by its composition. */
 export function candidateRoutes(app: Server, { searches }: Parts): void {
@@ -49,7 +44,7 @@ export function candidateRoutes(app: Server, { searches }: Parts): void {
           'An order that is not listed is made, or was not asked for.',
         tags,
         params: searchParameters,
-        response: { 200: z.array(orderSchema), ...problemAnswers(404) },
+        response: { 200: ordersSchema, ...problemAnswers(404) },
       },
     },
     (request) => searches.ordersInMaking(request.params.id),

@@ -1,3 +1,4 @@
+import { publishedOverSchema } from '@tiegel/contract';
 import { effectivePool } from '@tiegel/contract/terms';
 import { dataVersionOf, factsFor, formatComposition, symbols } from '@tiegel/elements';
 import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
@@ -8,36 +9,7 @@ import { problemAnswers } from '../problems/problemAnswers.ts';
 import { quantitiesIn, quantityList } from './quantityList.ts';
 import { searchParameters } from './searchParameters.ts';
 
-const count = z.number().int();
 const known = new Set(quantities.map(({ id }) => id));
-
-const publishedSchema = z
-  .object({
-    quantities: z.array(z.string()).describe('As asked for'),
-    items: z.array(
-      z.object({
-        formula: z.string().describe('As published; of an alloy that was brought in its name'),
-        composition: z.record(z.string(), z.number()),
-        inPool: z.boolean().describe('Made of elements of the pool of the search alone'),
-        phases: z.string().nullable().describe('What most publications report'),
-        references: count.describe('Publications'),
-        doi: z.array(z.string()),
-        own: z.boolean().describe('Brought in, rather than of the published alloys of the program'),
-        values: z.array(z.number().nullable()).describe('In the order of `quantities`'),
-      }),
-    ),
-    melts: z.array(
-      z.object({
-        id: z.string(),
-        name: z.string(),
-        composition: z.record(z.string(), z.number()).describe('at.%, as weighed'),
-        phases: z.string().nullable().describe('As observed; null: not looked at'),
-        values: z.array(z.number().nullable()),
-      }),
-    ),
-    dataVersion: z.string().describe("Of the values: today's data, which may not be those of the search"),
-  })
-  .meta({ id: 'PublishedAlloys' });
 
 /** GET /searches/:id/published: published alloys and own melts with computed values, at the conditions of a search. */
 export function publishedRoute(app: Server, { searches, melts }: Parts): void {
@@ -53,7 +25,7 @@ export function publishedRoute(app: Server, { searches, melts }: Parts): void {
         tags: ['candidates'],
         params: searchParameters,
         querystring: z.strictObject({ quantities: quantityList }),
-        response: { 200: publishedSchema, ...problemAnswers(404) },
+        response: { 200: publishedOverSchema, ...problemAnswers(404) },
       },
     },
     (request) => {

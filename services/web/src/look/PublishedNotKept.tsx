@@ -1,11 +1,11 @@
+import type { SystemsPage } from '@tiegel/contract';
 import { WideContent } from '../frame/WideContent.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
 import { Prose } from '../words/Prose.tsx';
-import type { SystemsView } from './lookQueries.ts';
 import { phasesInWords } from './phasesInWords.ts';
 
 /** Systems of the pool that are published, but of which nothing was kept. */
-export function PublishedNotKept({ explored }: { explored: SystemsView['explored'] }) {
+export function PublishedNotKept({ explored }: { explored: SystemsPage['explored'] }) {
   const { publishedNotKept, published } = explored;
   if (publishedNotKept.length === 0) return null;
   return (

@@ -1,4 +1,4 @@
-import type { SearchView } from '@tiegel/contract';
+import type { SearchView, SystemView } from '@tiegel/contract';
 import { Link } from 'wouter';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
@@ -9,14 +9,13 @@ import type { ShownQuantity } from '../server/types.ts';
 import { Notation } from '../words/Notation.tsx';
 import { Prose } from '../words/Prose.tsx';
 import { candidateAddress } from './candidateAddress.ts';
-import type { SystemsView } from './lookQueries.ts';
 import { phasesInWords } from './phasesInWords.ts';
 
 export interface SystemTableProps {
   search: SearchView;
   /** what is told of each best candidate */
   columns: readonly ShownQuantity[];
-  items: SystemsView['items'];
+  items: readonly SystemView[];
   /** nothing of them is published, so that no column says so */
   unexplored: boolean;
 }

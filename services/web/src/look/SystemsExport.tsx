@@ -1,8 +1,9 @@
 import { useMutation } from '@tanstack/react-query';
+import type { SystemsPage, SystemView } from '@tiegel/contract';
 import { FaultList } from '../frame/FaultList.tsx';
 import { saveFile } from '../plot/figureExport.ts';
 import type { ShownQuantity } from '../server/types.ts';
-import { type SystemsView, systemsPage } from './lookQueries.ts';
+import { systemsPage } from './lookQueries.ts';
 import { fileNameOf, type LookProps } from './lookView.ts';
 import { systemsAsCsv } from './systemsAsCsv.ts';
 
@@ -16,9 +17,9 @@ export function SystemsExport({ search, view, quantities, count }: SystemsExport
   const unexplored = view.show === 'unexplored';
   const saving = useMutation({
     mutationFn: async () => {
-      const items: SystemsView['items'] = [];
+      const items: SystemView[] = [];
       for (let at: number | null = 0; at !== null; ) {
-        const page: SystemsView = await systemsPage(
+        const page: SystemsPage = await systemsPage(
           search.id,
           view.filters,
           unexplored ? 'no' : undefined,

@@ -1,5 +1,5 @@
+import type { PublishedOver } from '@tiegel/contract';
 import type { ScatterLayer } from '../plot/scatterData.ts';
-import type { PublishedAnswer } from './lookQueries.ts';
 import type { PublishedLayer } from './plotState.ts';
 
 /** A point over the candidates: an alloy that was published, or melted here. */
@@ -21,7 +21,7 @@ export interface AlloyLayer extends ScatterLayer {
 
 /** The layers over a scatter of two quantities: published alloys as chosen, and every melt recorded here. Only layers with points. */
 export function layersOf(
-  answer: PublishedAnswer | undefined,
+  answer: PublishedOver | undefined,
   which: PublishedLayer,
   x: string,
   y: string,

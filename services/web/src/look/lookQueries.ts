@@ -1,10 +1,12 @@
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
 import type {
-  Candidate,
   CandidatePage,
   CandidateValues,
   ElementUse,
+  OrdersView,
+  PublishedOver,
   SearchDistributions,
+  SystemsPage,
   TradeOff,
 } from '@tiegel/contract';
 import { request } from '../server/request.ts';
@@ -75,67 +77,16 @@ export const tradeOffQuery = (
   });
 };
 
-/** A published alloy as GET /searches/:id/published tells it. */
-interface PublishedView {
-  formula: string;
-  composition: Record<string, number>;
-  inPool: boolean;
-  phases: string | null;
-  references: number;
-  doi: string[];
-  values: (number | null)[];
-}
-
-/** A melt that was recorded here, with computed values. */
-interface MeltPointView {
-  id: string;
-  name: string;
-  composition: Record<string, number>;
-  phases: string | null;
-  values: (number | null)[];
-}
-
-/** The answer of GET /searches/:id/published. */
-export interface PublishedAnswer {
-  /** what the values of each alloy are, in their order */
-  quantities: string[];
-  items: PublishedView[];
-  melts: MeltPointView[];
-}
-
 export const publishedQuery = (id: string, quantities: readonly string[]) => {
   const path = `/searches/${encodeURIComponent(id)}/published?quantities=${quantities.join(',')}`;
   return queryOptions({
     queryKey: ['published', path],
-    queryFn: ({ signal }) => request<PublishedAnswer>(path, { signal }),
+    queryFn: ({ signal }) => request<PublishedOver>(path, { signal }),
     ...settled,
     // A melt may have been recorded since.
     staleTime: 10_000,
   });
 };
-
-/** What is published of a system, null for nothing. */
-export type PublishedOfSystem = {
-  alloys: number;
-  references: number;
-  phases: { phases: string | null; alloys: number }[];
-} | null;
-
-/** A page of GET /searches/:id/systems. */
-export interface SystemsView {
-  items: { system: string; kept: number; best: Candidate; published: PublishedOfSystem; melts: number }[];
-  next: number | null;
-  explored: {
-    systems: number;
-    published: number;
-    kept: number;
-    keptPublished: number;
-    keptExplored: number;
-    publishedNotKept: { system: string; published: PublishedOfSystem }[];
-    trust: string;
-  };
-  meeting: number;
-}
 
 const systemsOnPage = 100;
 
@@ -145,7 +96,7 @@ export function systemsPage(
   explored: 'yes' | 'no' | undefined,
   at: number,
   signal?: AbortSignal,
-): Promise<SystemsView> {
+): Promise<SystemsPage> {
   const more = { explored, limit: String(systemsOnPage), ...(at > 0 ? { at: String(at) } : {}) };
   return request(address(id, 'systems', filters, more), { signal });
 }
@@ -166,11 +117,7 @@ export const candidateOfRankQuery = (id: string, rank: number) =>
 export const ordersQuery = (id: string, enabled: boolean) =>
   queryOptions({
     queryKey: ['orders', id],
-    queryFn: ({ signal }) =>
-      request<{ order: string; direction: 'asc' | 'desc'; share: number }[]>(
-        `/searches/${encodeURIComponent(id)}/orders`,
-        { signal },
-      ),
+    queryFn: ({ signal }) => request<OrdersView>(`/searches/${encodeURIComponent(id)}/orders`, { signal }),
     enabled,
     gcTime: 0,
     staleTime: 0,

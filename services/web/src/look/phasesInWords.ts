@@ -1,10 +1,10 @@
+import type { SystemView } from '@tiegel/contract';
 import { formatCount } from '../numbers/formatNumber.ts';
-import type { PublishedOfSystem } from './lookQueries.ts';
 
 const mostLabels = 3;
 
 /** What is published of a system, and how many melts there are here: '12 alloys: FCC 7, FCC+BCC 3, not reported 2; 1 melt here'. */
-export function phasesInWords(published: PublishedOfSystem, melts = 0): string {
+export function phasesInWords(published: SystemView['published'], melts = 0): string {
   const here = melts === 0 ? '' : `; ${formatCount(melts)} ${melts === 1 ? 'melt' : 'melts'} here`;
   if (published === null) return `none in the table here${here}`;
   const { alloys, phases } = published;

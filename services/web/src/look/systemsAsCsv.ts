@@ -1,15 +1,13 @@
+import type { SystemView } from '@tiegel/contract';
 import { csvText, formatComposition } from '@tiegel/elements';
 import type { ShownQuantity } from '../server/types.ts';
-import type { SystemsView } from './lookQueries.ts';
-
-type SystemItem = SystemsView['items'][number];
 
 /**
  * Systems in their order as CSV (RFC 4180) with a head that names the units: the best candidate of each with every
  * quantity in full, with a point, and how much is known of the system.
  */
 export function systemsAsCsv(
-  items: readonly SystemItem[],
+  items: readonly SystemView[],
   quantities: readonly Pick<ShownQuantity, 'id' | 'unit'>[],
 ): string {
   const head = [

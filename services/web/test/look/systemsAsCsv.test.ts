@@ -1,5 +1,5 @@
+import type { SystemView } from '@tiegel/contract';
 import { expect, test } from 'vitest';
-import type { SystemsView } from '../../src/look/lookQueries.ts';
 import { systemsAsCsv } from '../../src/look/systemsAsCsv.ts';
 
 const best = (rank: number, density: number | null) => ({
@@ -21,7 +21,7 @@ const items = [
     },
   },
   { system: 'Al Ti', kept: 1, best: best(40, null), melts: 0, own: 0, published: null },
-] as SystemsView['items'];
+] satisfies SystemView[];
 
 test('systems are written with units, numbers in full, and fields that hold a comma in quotes', () => {
   expect(systemsAsCsv(items, [{ id: 'density', unit: 'g/cm3' }]).split('\n')).toEqual([
