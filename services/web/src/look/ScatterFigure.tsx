@@ -12,6 +12,7 @@ import { unitText } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import { candidateAddress } from './candidateAddress.ts';
 import { FrontTable } from './FrontTable.tsx';
+import { layersInWords } from './layersInWords.ts';
 import type { AlloyLayer } from './layersOf.ts';
 import { candidateOfRankQuery } from './lookQueries.ts';
 import { fileNameOf, type LookProps, originOf } from './lookView.ts';
@@ -30,6 +31,8 @@ interface ScatterFigureProps extends LookProps {
   marks: Marks;
   /** where the marked candidates lie */
   markedPoints: readonly MarkedPoint[];
+  /** of the data that the values of the layers are computed from; null: not known yet */
+  layersVersion: string | null;
 }
 
 /** The scatter with its title, caption and table. */
@@ -116,7 +119,15 @@ export function ScatterFigure(props: ScatterFigureProps) {
 }
 
 /** What the figure shows, of how many, and what it leaves out. */
-function captionOf({ values, axes, layers, front, markedPoints }: ScatterFigureProps): string[] {
+function captionOf({
+  search,
+  values,
+  axes,
+  layers,
+  layersVersion,
+  front,
+  markedPoints,
+}: ScatterFigureProps): string[] {
   const drawn = values.ranks.length;
   const { kept, passed } = values.among;
   const of = passed === null ? '' : ` of ${formatCount(passed)} that passed`;
@@ -137,10 +148,7 @@ function captionOf({ values, axes, layers, front, markedPoints }: ScatterFigureP
     ...(front === null
       ? ['No Pareto front: say above which values of both quantities are better, and it is drawn.']
       : []),
-    ...layers.map(
-      ({ name, points }) =>
-        `${name}: ${formatCount(points.length)}, their values computed like those of the candidates; some may lie outside the axes.`,
-    ),
+    ...layersInWords(layers, layersVersion, search.dataVersion),
     ...(markedPoints.length > 0
       ? [
           `Marked: ${countOf(markedPoints.length, 'candidate')}, also those that filters leave out; what lies outside the axes has no tick.`,

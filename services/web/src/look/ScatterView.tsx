@@ -93,6 +93,7 @@ export function ScatterView(props: LookProps) {
             layers={layers}
             marks={marks}
             markedPoints={ticked.points}
+            layersVersion={published.data?.dataVersion ?? null}
           />
           <p className="unseen" role="status">
             {formatCount(data.meeting)} candidates are drawn

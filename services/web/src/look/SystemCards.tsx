@@ -15,7 +15,7 @@ export function SystemCards({ search, columns, items, unexplored }: SystemTableP
   const { specification, prices } = search;
   return (
     <ol className="system-cards">
-      {items.map(({ system, kept, best, published, melts }, place) => (
+      {items.map(({ system, kept, best, published, own, melts }, place) => (
         <li key={system} className="candidate-card">
           <p className="row">
             <span className="quiet">{formatCount(place + 1)}</span>
@@ -39,7 +39,7 @@ export function SystemCards({ search, columns, items, unexplored }: SystemTableP
           </dl>
           <p className="small quiet">
             Rank {formatCount(best.rank)}; {formatCount(kept)} kept of this system
-            {unexplored ? '' : <Prose text={`; published: ${phasesInWords(published, melts)}`} />}
+            {unexplored ? '' : <Prose text={`; published: ${phasesInWords(published, { own, melts })}`} />}
           </p>
         </li>
       ))}

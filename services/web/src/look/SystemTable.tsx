@@ -52,7 +52,7 @@ export function SystemTable({ search, columns, items, unexplored }: SystemTableP
           </tr>
         </thead>
         <tbody>
-          {items.map(({ system, kept, best, published, melts }, place) => (
+          {items.map(({ system, kept, best, published, own, melts }, place) => (
             <tr key={system}>
               <td className="number">{formatCount(place + 1)}</td>
               <th scope="row">{system}</th>
@@ -76,7 +76,7 @@ export function SystemTable({ search, columns, items, unexplored }: SystemTableP
               <td className="number">{formatCount(kept)}</td>
               {unexplored ? null : (
                 <td>
-                  <Prose text={phasesInWords(published, melts)} />
+                  <Prose text={phasesInWords(published, { own, melts })} />
                 </td>
               )}
             </tr>

@@ -18,7 +18,7 @@ const mostColumns = 4;
 
 /**
  * The systems of the candidates by the best of each; as the unexplored, those of them without an alloy
- * in the table of published ones and without a melt.
+ * in the table of published ones, without one that was brought in and without a melt.
  */
 export function SystemsView(props: LookProps) {
   const { search, view, change } = props;
@@ -64,7 +64,8 @@ export function SystemsView(props: LookProps) {
         {unexplored ? (
           <>
             <b>{formatCount(shown)}</b> of the {formatCount(explored.kept)} systems with kept candidates have
-            neither an alloy in the table of published ones nor a melt recorded here. {explored.trust}
+            neither an alloy in the table of published ones, nor one of yours, nor a melt recorded here.{' '}
+            {explored.trust}
           </>
         ) : (
           <>
@@ -81,7 +82,7 @@ export function SystemsView(props: LookProps) {
         <Shown search={search} columns={columns} items={items} unexplored={unexplored} />
       ) : (
         <p className="note">
-          Every system with a kept candidate has a published alloy or a melt recorded here.
+          Every system with a kept candidate has a published alloy, one of yours or a melt recorded here.
         </p>
       )}
       {error ? (

@@ -2,11 +2,11 @@ import type { PublishedOver } from '@tiegel/contract';
 import type { ScatterLayer } from '../plot/scatterData.ts';
 import type { PublishedLayer } from './plotState.ts';
 
-/** A point over the candidates: an alloy that was published, or melted here. */
+/** A point over the candidates: an alloy that was published, brought in, or melted here. */
 export interface LayerPoint {
   x: number;
   y: number;
-  /** 'published CoCrFeNi', 'own melt “First trial”' */
+  /** 'published CoCrFeNi', 'own alloy “trial 7”', 'own melt “First trial”' */
   words: string;
   composition: Record<string, number>;
   phases: string | null;
@@ -19,7 +19,7 @@ export interface AlloyLayer extends ScatterLayer {
   points: readonly LayerPoint[];
 }
 
-/** The layers over a scatter of two quantities: published alloys as chosen, and every melt recorded here. Only layers with points. */
+/** The layers over a scatter of two quantities: published alloys and those brought in as chosen, and every melt recorded here. Only layers with points. */
 export function layersOf(
   answer: PublishedOver | undefined,
   which: PublishedLayer,
@@ -32,16 +32,20 @@ export function layersOf(
     const [valueX, valueY] = [values[placeX] ?? null, values[placeY] ?? null];
     return valueX === null || valueY === null ? [] : [{ x: valueX, y: valueY, ...point }];
   };
-  const published = answer.items
-    .filter(({ inPool }) => which === 'all' || (which === 'pool' && inPool))
-    .flatMap(({ formula, composition, phases, doi, values }) =>
-      at(values, { words: `published ${formula}`, composition, phases, doi: doi[0] ?? null, melt: null }),
-    );
+  const chosen = answer.items.filter(({ inPool }) => which === 'all' || (which === 'pool' && inPool));
+  const published = chosen.flatMap(({ formula, composition, phases, doi, own, values }) => {
+    const words = own ? `own alloy “${formula}”` : `published ${formula}`;
+    return at(values, { words, composition, phases, doi: doi[0] ?? null, melt: null });
+  });
   const melts = answer.melts.flatMap(({ id, name, composition, phases, values }) =>
     at(values, { words: `own melt “${name}”`, composition, phases, doi: null, melt: id }),
   );
   const layers: AlloyLayer[] = [
-    { name: 'Published alloys', mark: 'diamond', points: published },
+    {
+      name: `Published${chosen.some(({ own }) => own) ? ' and own' : ''} alloys`,
+      mark: 'diamond',
+      points: published,
+    },
     { name: 'Own melts', mark: 'triangle', points: melts },
   ];
   return layers.filter(({ points }) => points.length > 0);

@@ -13,14 +13,14 @@ export function systemsAsCsv(
   const head = [
     ...['place', 'system', 'kept', 'best rank', 'best composition (at.%)'],
     ...quantities.map(({ id, unit }) => (unit === '' ? id : `${id} (${unit})`)),
-    ...['published alloys', 'published phases', 'melts recorded here'],
+    ...['published alloys', 'published phases', 'melts recorded here', 'own alloys'],
   ];
-  const lines = items.map(({ system, kept, best, published, melts }, place) => [
+  const lines = items.map(({ system, kept, best, published, melts, own }, place) => [
     ...[String(place + 1), system, String(kept), String(best.rank), formatComposition(best.composition)],
     ...quantities.map(({ id }) => String(best.quantities[id] ?? '')),
     String(published?.alloys ?? 0),
     (published?.phases ?? []).map(({ phases, alloys }) => `${phases ?? 'not reported'} ${alloys}`).join('; '),
-    String(melts),
+    ...[String(melts), String(own)],
   ]);
   return csvText(head, lines);
 }
