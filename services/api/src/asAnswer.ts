@@ -1,4 +1,5 @@
-type ReadOnly<T> = { readonly [Key in keyof T]: ReadOnly<T[Key]> };
+// Of what may be anything, the mapped type would be an object without keys.
+type ReadOnly<T> = unknown extends T ? T : { readonly [Key in keyof T]: ReadOnly<T[Key]> };
 
 /**
  * What another package made, as the answer of a route: whatever the form of the answer names must be

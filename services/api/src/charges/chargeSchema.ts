@@ -60,55 +60,6 @@ export const chargeBodySchema = z
   .strictObject(chargeFields)
   .describe('Write an object such as {"composition": "CoCrFeMnNi", "mass": 50, "resolution": 0.001}.');
 
-const lineSchema = z
-  .object({
-    material: z.string(),
-    element: z.string().nullable().describe('Its only element; null: a master alloy'),
-    mass: number.describe('g, a multiple of the resolution'),
-    exact: number.describe('g, before rounding'),
-    contains: percent.describe('wt.% of its metal'),
-    purity: number,
-    price: number.nullable().describe('per kg'),
-    cost: number.nullable(),
-    melting: z.object({ temperature: number, estimated: z.boolean() }),
-  })
-  .meta({ id: 'ChargeLine' });
-
-const extremeSchema = z.object({ element: z.string(), temperature: number.describe('K') });
-
-/** What is answered of a charge, by key. */
-export const chargeAnswerFields = {
-  composition: percent.describe('at.%, the target: after the losses'),
-  mass: number,
-  resolution: number,
-  lines: z.array(lineSchema),
-  total: number.describe('g'),
-  resulting: percent.describe('at.%, of the rounded masses after the losses'),
-  rounding: percent.describe('at.%: farther from the target rounding brings no share'),
-  cost: number.nullable().describe('Of the batch; null: a material that is used has no price'),
-  currency: z.string().nullable(),
-  order: z.array(z.string()).describe('Materials, the lowest-melting first'),
-  window: z.object({
-    lowestBoiling: extremeSchema,
-    highestMelting: extremeSchema.nullable(),
-    gap: number.nullable().describe('K'),
-  }),
-  loss: percent,
-  expected: z.object({ lost: percent, impurities: number, ingot: number }).describe('g'),
-  notes: z.array(z.string()).describe('What the numbers mean'),
-  cautions: z.array(
-    z
-      .object({
-        about: z.array(z.string()),
-        kind: z.string(),
-        text: z.string(),
-        source: z.string(),
-        follow: z.string().describe('Whose word holds'),
-      })
-      .meta({ id: 'Caution' }),
-  ),
-};
-
 /**
  * The charge that a body asks for, with every default and the pair values in force.
  * @throws ProblemError with every fault of the form, of the alloy, of purities and of materials

@@ -1,11 +1,10 @@
 import { chargeSheet } from '@tiegel/charge';
-import { z } from 'zod';
-import { chargeAnswerFields, chargeBodySchema, readCharge } from '../charges/chargeSchema.ts';
+import { type ChargeSheetView, chargeSheetSchema } from '@tiegel/contract';
+import { asAnswer } from '../asAnswer.ts';
+import { chargeBodySchema, readCharge } from '../charges/chargeSchema.ts';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
-
-const answerSchema = z.object(chargeAnswerFields).meta({ id: 'ChargeSheet' });
 
 /** POST /charge: what to weigh for a batch. Nothing is kept. */
 export function chargeRoute(app: Server, { searches }: Parts): void {
@@ -20,10 +19,9 @@ export function chargeRoute(app: Server, { searches }: Parts): void {
           'Nothing is kept: POST /charge-sheets keeps it under a number.',
         tags: ['charges'],
         body: chargeBodySchema,
-        response: { 200: answerSchema, ...problemAnswers(413, 415) },
+        response: { 200: chargeSheetSchema, ...problemAnswers(413, 415) },
       },
     },
-    (request) =>
-      chargeSheet(readCharge(chargeBodySchema, request.body, searches)) as z.input<typeof answerSchema>,
+    (request) => asAnswer<ChargeSheetView>(chargeSheet(readCharge(chargeBodySchema, request.body, searches))),
   );
 }

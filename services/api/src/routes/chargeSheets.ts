@@ -1,6 +1,12 @@
 import { chargeSheet } from '@tiegel/charge';
+import {
+  chargeSheetSummarySchema,
+  type SavedChargeSheetView,
+  savedChargeSheetSchema,
+} from '@tiegel/contract';
 import { z } from 'zod';
-import { chargeAnswerFields, chargeFields, readCharge } from '../charges/chargeSchema.ts';
+import { asAnswer } from '../asAnswer.ts';
+import { chargeFields, readCharge } from '../charges/chargeSchema.ts';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -21,38 +27,6 @@ const bodySchema = z
   })
   .describe('Write an object such as {"composition": "CoCrFeMnNi", "mass": 50, "resolution": 0.001}.');
 
-/** What is known of a saved sheet beside the sheet itself. */
-const savedFields = {
-  number: z.string().describe('As it is written on paper, C-0007; given once'),
-  savedAt: z.string().describe('UTC, ISO 8601'),
-  name: z.string(),
-};
-
-const savedSchema = z
-  .object({
-    ...savedFields,
-    ...chargeAnswerFields,
-    request: z.record(z.string(), z.unknown()).describe('As it was asked for'),
-    dataVersion: z.string(),
-    prices: z
-      .object({ currency: z.string(), date: z.string(), invented: z.boolean() })
-      .nullable()
-      .describe('The price list that was in force; materials with prices of their own do not need it'),
-  })
-  .meta({ id: 'SavedChargeSheet' });
-
-const summarySchema = z
-  .object({
-    ...savedFields,
-    composition: z.record(z.string(), z.number()).describe('at.%'),
-    mass: z.number().describe('g'),
-    cost: z.number().nullable(),
-    currency: z.string().nullable(),
-  })
-  .meta({ id: 'ChargeSheetSummary' });
-
-type Saved = z.input<typeof savedSchema>;
-
 /** POST and GET /charge-sheets, GET /charge-sheets/:number: charge sheets under numbers that a melt refers to. */
 export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts): void {
   app.post(
@@ -68,7 +42,7 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
           'The same key answers with the sheet that it kept first, and keeps no second one.',
         ),
         body: bodySchema,
-        response: { 201: savedSchema, ...problemAnswers(413, 415) },
+        response: { 201: savedChargeSheetSchema, ...problemAnswers(413, 415) },
       },
     },
     async (request, reply) => {
@@ -76,8 +50,11 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
       const sheet = chargeSheet(readCharge(bodySchema, request.body, searches));
       const { name = '', ...asked } = request.body as z.infer<typeof bodySchema>;
       const key = request.headers['idempotency-key'] ?? null;
-      const saved = chargeSheets.save(sheet, { name, request: asked, prices, pairs }, key) as Saved;
-      return reply.code(201).header('location', `/api/v1${path}/${saved.number}`).send(saved);
+      const saved = chargeSheets.save(sheet, { name, request: asked, prices, pairs }, key);
+      return reply
+        .code(201)
+        .header('location', `/api/v1${path}/${saved.number}`)
+        .send(asAnswer<SavedChargeSheetView>(saved));
     },
   );
 
@@ -87,7 +64,7 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
       schema: {
         summary: 'Every charge sheet that was saved, the newest first',
         tags,
-        response: { 200: z.array(summarySchema), ...problemAnswers() },
+        response: { 200: z.array(chargeSheetSummarySchema), ...problemAnswers() },
       },
     },
     () => chargeSheets.list(),
@@ -100,9 +77,9 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
         summary: 'A charge sheet as it was saved',
         tags,
         params: z.object({ number: z.string().describe('Number of the sheet, such as C-0007.') }),
-        response: { 200: savedSchema, ...problemAnswers(404) },
+        response: { 200: savedChargeSheetSchema, ...problemAnswers(404) },
       },
     },
-    (request) => chargeSheets.view(request.params.number) as Saved,
+    (request) => asAnswer<SavedChargeSheetView>(chargeSheets.view(request.params.number)),
   );
 }

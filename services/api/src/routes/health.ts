@@ -1,3 +1,4 @@
+import { healthSchema } from '@tiegel/contract';
 import { z } from 'zod';
 import project from '../../../../package.json' with { type: 'json' };
 import type { Parts, Server } from '../parts.ts';
@@ -17,12 +18,7 @@ export function healthRoutes(app: Server, { workers, openNetwork }: Parts): void
         summary: 'The service runs',
         tags,
         response: {
-          200: z.object({
-            status: z.literal('running'),
-            version: z.string().describe('Of the program, for reports of faults'),
-            openNetwork: z.boolean().describe('Anyone who reaches the address may use the service'),
-            uptimeSeconds: z.number(),
-          }),
+          200: healthSchema,
           ...problemAnswers(),
         },
       },

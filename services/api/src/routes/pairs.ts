@@ -1,22 +1,12 @@
+import { pairSchema } from '@tiegel/contract';
 import { ownPairOf, pairColumns, pairRecords } from '@tiegel/elements';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
 const [{ meaning, unit }] = pairColumns;
-const pairSchema = z
-  .object({
-    a: z.string(),
-    b: z.string(),
-    mixingEnthalpy: z.number().describe(`${meaning} Unit: ${unit}.`),
-    source: z
-      .string()
-      .nullable()
-      .describe('Where a value of your own is from; null: the table of the program'),
-    import: z.int().nullable().describe('Number of the import that brought a value of your own'),
-    importName: z.string().nullable().describe('What that import is called'),
-    importedAt: z.string().nullable().describe('UTC, ISO 8601'),
-  })
+const toldSchema = pairSchema
+  .extend({ mixingEnthalpy: pairSchema.shape.mixingEnthalpy.describe(`${meaning} Unit: ${unit}.`) })
   .meta({ id: 'Pair' });
 
 /** GET /pairs: the pair enthalpies in force, each pair once. */
@@ -27,7 +17,7 @@ export function pairRoute(app: Server, { searches }: Parts): void {
       schema: {
         summary: 'Enthalpies of mixing of element pairs, those of your own in the place of the others',
         tags: ['data'],
-        response: { 200: z.array(pairSchema), ...problemAnswers() },
+        response: { 200: z.array(toldSchema), ...problemAnswers() },
       },
     },
     () => {

@@ -1,8 +1,9 @@
+import type { PairView } from '@tiegel/contract';
 import { focusField } from '../ask/faultsContext.ts';
 import { FaultList } from '../frame/FaultList.tsx';
 import { Printed } from '../frame/Printed.tsx';
 import { Waiting } from '../frame/Waiting.tsx';
-import type { PairView, PricesView } from '../server/types.ts';
+import type { PricesView } from '../server/types.ts';
 import type { Charged } from './chargeOf.ts';
 import { SheetView } from './SheetView.tsx';
 import { TextField } from './TextField.tsx';

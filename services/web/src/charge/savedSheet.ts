@@ -1,25 +1,14 @@
 import { queryOptions } from '@tanstack/react-query';
 import type { ChargeSheet } from '@tiegel/charge';
+import type { ChargeSheetSummary, SavedChargeSheetView } from '@tiegel/contract';
 import { request } from '../server/request.ts';
 
-/** A charge sheet as the server keeps it. */
-export interface SavedSheet extends ChargeSheet {
-  number: string;
-  savedAt: string;
-  name: string;
-  dataVersion: string;
-  prices: { currency: string; date: string; invented: boolean } | null;
-}
-
-/** A line of the list of saved sheets. */
-export type SheetSummary = Pick<
-  SavedSheet,
-  'number' | 'savedAt' | 'name' | 'composition' | 'mass' | 'cost' | 'currency'
->;
+/** A charge sheet as the server keeps it: one that packages/charge made, and what is known beside it. */
+export type SavedSheet = ChargeSheet & Omit<SavedChargeSheetView, keyof ChargeSheet>;
 
 export const sheetsQuery = queryOptions({
   queryKey: ['charge-sheets'],
-  queryFn: ({ signal }) => request<SheetSummary[]>('/charge-sheets', { signal }),
+  queryFn: ({ signal }) => request<ChargeSheetSummary[]>('/charge-sheets', { signal }),
   staleTime: 0,
 });
 

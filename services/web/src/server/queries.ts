@@ -5,18 +5,10 @@ import {
   QueryClient,
   queryOptions,
 } from '@tanstack/react-query';
-import type { Candidate, Distributions, SearchView, Size } from '@tiegel/contract';
+import type { Candidate, Distributions, HealthView, PairView, SearchView, Size } from '@tiegel/contract';
 import { answerInLocale } from '../numbers/inLocale.ts';
 import { NoAnswer, post, request } from './request.ts';
-import type {
-  Demonstration,
-  ElementView,
-  Health,
-  LateQuantityView,
-  PairView,
-  PricesView,
-  QuantityView,
-} from './types.ts';
+import type { Demonstration, ElementView, LateQuantityView, PricesView, QuantityView } from './types.ts';
 
 /** While no answer comes, every question that is on the page is asked again this often (ms). */
 const askAgain = 3000;
@@ -90,7 +82,7 @@ export const demonstrationQuery = queryOptions({
 
 export const healthQuery = queryOptions({
   queryKey: ['health'],
-  queryFn: ({ signal }) => request<Health>('/health', { signal, patience }),
+  queryFn: ({ signal }) => request<HealthView>('/health', { signal, patience }),
   refetchInterval: ({ state }) => interval(20_000, state.error),
   refetchOnWindowFocus: true,
 });

@@ -1,17 +1,9 @@
 import type { SearchSpecification } from '@tiegel/contract';
-import type { ElementRecord, PairRecord, PriceList } from '@tiegel/elements';
+import type { ElementRecord, PriceList } from '@tiegel/elements';
 import type { Quantity } from '@tiegel/screening';
 
 /** An element as GET /elements tells it: every column by its id, null where a value is unknown. */
 export type ElementView = ElementRecord;
-
-/** A pair as GET /pairs tells it; `import` is the number of the import that it came with, null for the table of the project. */
-export interface PairView extends PairRecord {
-  source?: string | null;
-  import?: number | null;
-  importName?: string | null;
-  importedAt?: string | null;
-}
 
 /** A quantity as GET /quantities tells it: its definition, and what the formula reads in place of its tree. */
 export type QuantityView = Omit<Quantity, 'formula'> & {
@@ -31,8 +23,4 @@ export interface Demonstration {
   story: string;
   cautions: string[];
   specification: Partial<SearchSpecification>;
-}
-
-export interface Health {
-  openNetwork: boolean;
 }

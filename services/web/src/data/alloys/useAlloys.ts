@@ -1,16 +1,11 @@
 import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
-import type { KnownAlloyView } from '@tiegel/contract';
+import type { KnownAlloysView } from '@tiegel/contract';
 import { useCallback, useMemo } from 'react';
 import { useLast } from '../../frame/useLast.ts';
 import { request } from '../../server/request.ts';
 import type { Direction } from '../table/tableColumn.ts';
 
 const rowsPerPage = 200;
-
-interface Page {
-  total: number;
-  items: KnownAlloyView[];
-}
 
 /**
  * The published alloys of a selection, page after page, in the order of a column ('' for own ones first); `onEnd`
@@ -22,7 +17,7 @@ export function useAlloys(selection: string, order: string, direction: Direction
     queryKey: ['published-alloys', selection, ordered],
     initialPageParam: 0,
     queryFn: ({ pageParam, signal }) =>
-      request<Page>(
+      request<KnownAlloysView>(
         `/published-alloys?${[selection, ordered, `limit=${rowsPerPage}`, `at=${pageParam}`].filter(Boolean).join('&')}`,
         { signal },
       ),

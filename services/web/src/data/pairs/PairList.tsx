@@ -1,5 +1,5 @@
+import type { PairView } from '@tiegel/contract';
 import { formatNumber } from '../../numbers/formatNumber.ts';
-import type { PairView } from '../../server/types.ts';
 import { DataRows } from '../table/DataRows.tsx';
 import type { TableColumn } from '../table/tableColumn.ts';
 import { useOrder } from '../useOrder.ts';
@@ -29,7 +29,7 @@ export function PairList({ pairs, selection, partnersOf }: PairListProps) {
       ...{ ...words, id: 'origin', name: 'From', width: 20 },
       value: (pair) => pair.import ?? 0,
       cell: (pair) =>
-        pair.import == null
+        pair.import === null
           ? 'the table of the project'
           : `your import ${pair.import}${pair.source ? `: ${pair.source}` : ''}`,
     },

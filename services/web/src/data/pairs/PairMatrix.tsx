@@ -1,9 +1,9 @@
+import type { PairView } from '@tiegel/contract';
 import { type KeyboardEvent, memo, useLayoutEffect, useMemo, useRef } from 'react';
 import { Link, useLocation } from 'wouter';
 import '../../alloy/competes/competes.css';
 import { noValue } from '../../numbers/formatNumber.ts';
 import { elementBySymbol } from '../../periodic/allElements.ts';
-import type { PairView } from '../../server/types.ts';
 import { useAddress } from '../useAddress.ts';
 import { enthalpyText } from './enthalpyText.ts';
 import { toneOf } from './pairChoice.ts';
@@ -181,7 +181,7 @@ function Readout({ one, other, pair }: { one: string; other: string; pair: PairV
       ) : pair ? (
         <>
           <b>{enthalpyText(pair.mixingEnthalpy)} kJ/mol</b>
-          {pair.import == null ? '' : ` * from your import ${pair.import}`}{' '}
+          {pair.import === null ? '' : ` * from your import ${pair.import}`}{' '}
           <Link href={alloyOf(one, other)}>The equimolar alloy</Link>
         </>
       ) : (

@@ -31,7 +31,7 @@ export function PairsView() {
   if (error && !data)
     return <Failed error={error} what="The pair enthalpies" onRetry={() => void refetch()} />;
   if (!data) return <Waiting what="Fetching the pairs" />;
-  const own = data.filter((pair) => pair.import != null).length;
+  const own = data.filter((pair) => pair.import !== null).length;
   return (
     <section className="column" aria-labelledby="pairs-head">
       <h2 id="pairs-head">Enthalpies of mixing of pairs</h2>

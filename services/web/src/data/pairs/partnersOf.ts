@@ -1,8 +1,8 @@
-import type { PairView } from '../../server/types.ts';
+import type { PairView } from '@tiegel/contract';
 
 /** The pairs of an element by the other one of the two, the most attracted first. */
 export function partnersOf(
-  pairs: readonly PairView[],
+  pairs: readonly Pick<PairView, 'a' | 'b' | 'mixingEnthalpy'>[],
   symbol: string,
 ): { partner: string; mixingEnthalpy: number }[] {
   return pairs
