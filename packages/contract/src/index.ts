@@ -26,6 +26,7 @@ export * from './meltView.ts';
 export * from './outcomeCodec.ts';
 export * from './plan.ts';
 export * from './publishedOver.ts';
+export * from './quantity.ts';
 export { type Schedule, scheduleSchema } from './schedule/schedule.ts';
 export * from './search.ts';
 // Apart from its words: a page that takes those alone must not make a schema, which tries to generate code.

@@ -5,13 +5,14 @@ import type {
   Explanation,
   Facts,
   Limit,
+  QuantityView,
   SearchView,
   TypicalRanges,
   Values,
 } from '@tiegel/contract';
 import type { SearchSpace } from '@tiegel/contract/terms';
 import type { OwnPair } from '@tiegel/elements';
-import type { ElementView, PricesView, QuantityView } from '../server/types.ts';
+import type { ElementView, PricesView } from '../server/types.ts';
 
 /** What is known of the alloy on the page; every part of the page is drawn from it. */
 export interface AlloyState {

@@ -1,5 +1,4 @@
-import type { Explanation } from '@tiegel/contract';
-import type { QuantityView } from '../server/types.ts';
+import type { Explanation, QuantityView } from '@tiegel/contract';
 
 /** Whether a quantity means nothing of an alloy, since that lies too far from all that it was learnt from; false while nobody knows. */
 export function isGroundless({ basis }: QuantityView, explanation: Explanation | null): boolean {

@@ -1,7 +1,6 @@
-import type { Candidate, RankEntry } from '@tiegel/contract';
+import type { Candidate, QuantityView, RankEntry } from '@tiegel/contract';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { unitText } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
 
 /** What a candidate's score is and means: 'size mismatch 1.02 %', 'off its target by 0.03', 'desirability 0.71 of 1'. */
 export function scoreInWords(

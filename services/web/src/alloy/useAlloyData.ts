@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
-import type { PairView } from '@tiegel/contract';
+import type { PairView, QuantityView } from '@tiegel/contract';
 import { elementsQuery, pairsQuery, pricesQuery, quantitiesQuery } from '../server/queries.ts';
-import type { ElementView, PricesView, QuantityView } from '../server/types.ts';
+import type { ElementView, PricesView } from '../server/types.ts';
 
 interface AlloyData {
   elements: readonly ElementView[];

@@ -1,7 +1,7 @@
+import type { QuantityView } from '@tiegel/contract';
 import { conditionNames, conditions } from '@tiegel/screening';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { entryText, parseNumber } from '../numbers/parseNumber.ts';
-import type { QuantityView } from '../server/types.ts';
 import type { Draft } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
 import { fieldId } from './faultsContext.ts';

@@ -1,10 +1,11 @@
+import type { QuantityView } from '@tiegel/contract';
 import { generalCaution } from '@tiegel/elements';
 import { useCallback, useMemo, useState } from 'react';
 import { elementProperties } from '../periodic/elementProperties.ts';
 import { markSigns } from '../periodic/marks.ts';
 import { PeriodicTable } from '../periodic/PeriodicTable.tsx';
 import { unitText } from '../server/lookup.ts';
-import type { ElementView, PricesView, QuantityView } from '../server/types.ts';
+import type { ElementView, PricesView } from '../server/types.ts';
 import { type Draft, type Mark, marked } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
 import { fieldId } from './faultsContext.ts';

@@ -1,5 +1,5 @@
+import type { QuantityView } from '@tiegel/contract';
 import { unitText } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
 import type { LimitRow } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
 import { NumberField } from './NumberField.tsx';

@@ -1,4 +1,4 @@
-import type { QuantityView } from '../server/types.ts';
+import type { QuantityView } from '@tiegel/contract';
 import { type Draft, type LimitRow, limitRow } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
 import { fieldId } from './faultsContext.ts';

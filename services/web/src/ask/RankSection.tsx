@@ -1,5 +1,5 @@
+import type { QuantityView } from '@tiegel/contract';
 import { useState } from 'react';
-import type { QuantityView } from '../server/types.ts';
 import { type Draft, letRow, type RankRow, rankRow } from './draft.ts';
 import { FaultText } from './FaultText.tsx';
 import { fieldId, focusField } from './faultsContext.ts';

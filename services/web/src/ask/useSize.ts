@@ -1,9 +1,8 @@
 import { useQuery } from '@tanstack/react-query';
-import type { Fault, Size } from '@tiegel/contract';
+import type { Fault, QuantityView, Size } from '@tiegel/contract';
 import { useMemo, useRef } from 'react';
 import { sizeQuery } from '../server/queries.ts';
 import { ServerProblem } from '../server/request.ts';
-import type { QuantityView } from '../server/types.ts';
 import { type Draft, marked } from './draft.ts';
 import { type PlacedFaults, placeFaults } from './placeFaults.ts';
 import { specificationOf, type Written } from './specificationOf.ts';

@@ -1,4 +1,4 @@
-import type { TypicalRange, TypicalRanges } from '@tiegel/contract';
+import type { QuantityView, TypicalRange, TypicalRanges } from '@tiegel/contract';
 import { spacedComposition } from '@tiegel/elements';
 import { typicalPlace } from '../alloy/quantities/TypicalStrip.tsx';
 import { formatNumber } from '../numbers/formatNumber.ts';
@@ -8,7 +8,6 @@ import { PlotSvg } from '../plot/PlotSvg.tsx';
 import { SvgNotation } from '../plot/SvgNotation.tsx';
 import { useWidth } from '../plot/useWidth.ts';
 import { unitText } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
 import type { Compared } from './useCompared.ts';
 
 interface StripsFigureProps {

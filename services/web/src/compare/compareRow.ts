@@ -1,5 +1,4 @@
-import type { Evidence, SearchView, TypicalRanges } from '@tiegel/contract';
-import type { QuantityView } from '../server/types.ts';
+import type { Evidence, QuantityView, SearchView, TypicalRanges } from '@tiegel/contract';
 import type { Difference } from './differenceOf.ts';
 import type { Compared } from './useCompared.ts';
 

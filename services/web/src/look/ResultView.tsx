@@ -1,10 +1,10 @@
-import type { SearchView } from '@tiegel/contract';
+import type { QuantityView, SearchView } from '@tiegel/contract';
 import { effectivePool } from '@tiegel/contract/terms';
 import { Suspense } from 'react';
 import { latePart } from '../frame/latePart.tsx';
 import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
-import type { QuantityView, ShownQuantity } from '../server/types.ts';
+import type { ShownQuantity } from '../server/types.ts';
 import { askedFirst } from './columns.ts';
 import { FilterBar } from './FilterBar.tsx';
 import { FrontChoice } from './FrontChoice.tsx';

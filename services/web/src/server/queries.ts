@@ -5,10 +5,19 @@ import {
   QueryClient,
   queryOptions,
 } from '@tanstack/react-query';
-import type { Candidate, Distributions, HealthView, PairView, SearchView, Size } from '@tiegel/contract';
+import type {
+  Candidate,
+  Distributions,
+  HealthView,
+  LateQuantityView,
+  PairView,
+  QuantityView,
+  SearchView,
+  Size,
+} from '@tiegel/contract';
 import { answerInLocale } from '../numbers/inLocale.ts';
 import { NoAnswer, post, request } from './request.ts';
-import type { Demonstration, ElementView, LateQuantityView, PricesView, QuantityView } from './types.ts';
+import type { Demonstration, ElementView, PricesView } from './types.ts';
 
 /** While no answer comes, every question that is on the page is asked again this often (ms). */
 const askAgain = 3000;

@@ -1,8 +1,7 @@
-import type { SearchView } from '@tiegel/contract';
+import type { QuantityView, SearchView } from '@tiegel/contract';
 import { limitInWords } from '@tiegel/contract/terms';
 import { formatCount, formatPercent } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
-import type { QuantityView } from '../server/types.ts';
 import { asSentence } from '../words/asSentence.ts';
 
 /** How much of the whole each limit leaves by itself, and all of them together. */

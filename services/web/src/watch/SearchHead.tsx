@@ -1,10 +1,9 @@
-import type { SearchView } from '@tiegel/contract';
+import type { QuantityView, SearchView } from '@tiegel/contract';
 import { warnsOfPrices } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { formatSeconds } from '../numbers/formatDuration.ts';
 import { formatInstant } from '../numbers/formatInstant.ts';
 import { formatCount } from '../numbers/formatNumber.ts';
-import type { QuantityView } from '../server/types.ts';
 import { asSentence } from '../words/asSentence.ts';
 import { DifferencePanel } from './DifferencePanel.tsx';
 

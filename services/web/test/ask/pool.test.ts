@@ -1,8 +1,9 @@
+import type { QuantityView } from '@tiegel/contract';
 import { elementRecords } from '@tiegel/elements';
 import { expect, test } from 'vitest';
 import { lackInWords, lackingFor } from '../../src/ask/pool/lackingFor.ts';
 import { markedTogether } from '../../src/ask/pool/markedTogether.ts';
-import type { ElementView, QuantityView } from '../../src/server/types.ts';
+import type { ElementView } from '../../src/server/types.ts';
 
 const quantity = (id: string, name: string, elements: string[]) =>
   ({ id, name, needs: { elements, pairs: [], conditions: [] } }) as unknown as QuantityView;

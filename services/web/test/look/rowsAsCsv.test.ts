@@ -1,6 +1,6 @@
+import type { QuantityView } from '@tiegel/contract';
 import { expect, test } from 'vitest';
 import { rowsAsCsv } from '../../src/look/rowsAsCsv.ts';
-import type { QuantityView } from '../../src/server/types.ts';
 
 test('copied rows have a head with units, full precision, a decimal point, and nothing where there is no value', () => {
   const columns = [

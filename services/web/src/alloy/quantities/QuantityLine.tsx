@@ -1,10 +1,9 @@
-import type { WeighingError } from '@tiegel/contract';
+import type { QuantityView, WeighingError } from '@tiegel/contract';
 import { quantities as known, missingFor, missingInWords } from '@tiegel/screening';
 import { useState } from 'react';
 import { formatInterval } from '../../numbers/formatInterval.ts';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
-import type { QuantityView } from '../../server/types.ts';
 import { Notation } from '../../words/Notation.tsx';
 import type { AlloyState } from '../alloyState.ts';
 import { conditionsInWords } from '../conditionsInWords.ts';

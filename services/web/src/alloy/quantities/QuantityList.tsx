@@ -1,6 +1,5 @@
-import type { WeighingError } from '@tiegel/contract';
+import type { QuantityView, WeighingError } from '@tiegel/contract';
 import { askedFirst } from '../../look/columns.ts';
-import type { QuantityView } from '../../server/types.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { QuantityLine } from './QuantityLine.tsx';
 import './quantities.css';

@@ -1,10 +1,10 @@
+import type { QuantityView } from '@tiegel/contract';
 import { columns, ownPairOf, pairColumns, priceColumn } from '@tiegel/elements';
 import { quantities as known, sensitivities } from '@tiegel/screening';
 import { useMemo } from 'react';
 import { WideContent } from '../../frame/WideContent.tsx';
 import { formatNumber, noValue } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
-import type { QuantityView } from '../../server/types.ts';
 import { Notation } from '../../words/Notation.tsx';
 import type { AlloyState } from '../alloyState.ts';
 import { changeInWords } from './changeInWords.ts';

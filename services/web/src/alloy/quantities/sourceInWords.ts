@@ -1,4 +1,4 @@
-import type { QuantityView } from '../../server/types.ts';
+import type { QuantityView } from '@tiegel/contract';
 
 /** Where a formula comes from, and how far anybody compared it with that place. */
 export function sourceInWords({ authors, year, where, checked }: QuantityView['source']): string {

@@ -1,11 +1,10 @@
-import type { Amounts, Substitute } from '@tiegel/contract';
+import type { Amounts, QuantityView, Substitute } from '@tiegel/contract';
 import { limitInWords } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { ShareBar } from '../../composition/ShareBar.tsx';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { inLocale } from '../../numbers/inLocale.ts';
 import { lookupIn, unitText } from '../../server/lookup.ts';
-import type { QuantityView } from '../../server/types.ts';
 import { alloyAddress } from '../alloyAddress.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { signed } from '../quantities/changeInWords.ts';

@@ -1,6 +1,5 @@
-import type { SearchSpecification } from '@tiegel/contract';
+import type { QuantityView, SearchSpecification } from '@tiegel/contract';
 import { askedFirst } from '../../look/columns.ts';
-import type { QuantityView } from '../../server/types.ts';
 
 /** What is compared where no search says what matters. */
 const usual = [

@@ -1,5 +1,5 @@
+import type { QuantityView } from '@tiegel/contract';
 import { type ReactNode, useId } from 'react';
-import type { QuantityView } from '../../server/types.ts';
 import type { Draft } from '../draft.ts';
 import type { ChangeDraft } from '../useDraft.ts';
 import { FrontFields } from './FrontFields.tsx';

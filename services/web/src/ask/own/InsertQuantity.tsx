@@ -1,5 +1,5 @@
+import type { QuantityView } from '@tiegel/contract';
 import { type RefObject, useState } from 'react';
-import type { QuantityView } from '../../server/types.ts';
 
 interface InsertQuantityProps {
   field: RefObject<HTMLInputElement | null>;

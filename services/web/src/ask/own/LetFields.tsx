@@ -1,7 +1,7 @@
-import type { Fault } from '@tiegel/contract';
+import type { Fault, QuantityView } from '@tiegel/contract';
 import { useRef } from 'react';
 import { unitText } from '../../server/lookup.ts';
-import type { ElementView, QuantityView } from '../../server/types.ts';
+import type { ElementView } from '../../server/types.ts';
 import { asSentence } from '../../words/asSentence.ts';
 import type { LetRow } from '../draft.ts';
 import { useFaultsAt } from '../faultsContext.ts';

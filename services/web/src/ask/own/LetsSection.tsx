@@ -1,5 +1,6 @@
+import type { QuantityView } from '@tiegel/contract';
 import { Link } from 'wouter';
-import type { ElementView, QuantityView } from '../../server/types.ts';
+import type { ElementView } from '../../server/types.ts';
 import { type Draft, type LetRow, letRow } from '../draft.ts';
 import { FaultText } from '../FaultText.tsx';
 import { fieldId } from '../faultsContext.ts';

@@ -1,3 +1,4 @@
+import type { QuantityView } from '@tiegel/contract';
 import { type Fault, ProblemError } from '@tiegel/contract/terms';
 import {
   columnsOf,
@@ -7,7 +8,6 @@ import {
   type Quantity,
   quantities as registry,
 } from '@tiegel/screening';
-import type { QuantityView } from '../../server/types.ts';
 
 /** What a typed expression means, or why it means nothing. */
 export interface ReadExpression {
@@ -41,10 +41,11 @@ export function readExpressions(rows: readonly { name: string; text: string }[])
 const unread: ReadExpression = { quantity: null, view: null, unit: null, textFaults: [], nameFaults: [] };
 
 function viewOf(quantity: Quantity): QuantityView {
-  const { formula: _, ...rest } = quantity;
+  const { formula: _, caution = null, ...rest } = quantity;
   const { elements, pairs } = columnsOf(quantity);
   return {
     ...rest,
+    caution,
     needs: { elements: [...elements], pairs: [...pairs], conditions: conditionsOf(quantity) },
   };
 }

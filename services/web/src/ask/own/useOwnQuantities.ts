@@ -1,5 +1,5 @@
+import type { QuantityView } from '@tiegel/contract';
 import { useEffect, useMemo, useState } from 'react';
-import type { QuantityView } from '../../server/types.ts';
 import type { LetRow } from '../draft.ts';
 import { useSettled } from '../useSettled.ts';
 import type { ReadExpression } from './readExpressions.ts';
@@ -57,7 +57,17 @@ export function useOwnQuantities(rows: readonly LetRow[]): OwnQuantities {
 /** An expression that cannot be read (yet): a name alone. */
 function unreadView(name: string): QuantityView {
   return {
-    ...{ id: name, name, symbol: '', unit: '', notation: '', meaning: '', range: {}, decimals: 3 },
+    ...{
+      id: name,
+      name,
+      symbol: '',
+      unit: '',
+      notation: '',
+      meaning: '',
+      range: {},
+      decimals: 3,
+      caution: null,
+    },
     source: { authors: 'One’s own', year: null, where: 'the specification', checked: 'ours, no source' },
     needs: { elements: [], pairs: [], conditions: [] },
   };

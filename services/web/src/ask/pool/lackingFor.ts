@@ -1,5 +1,6 @@
+import type { QuantityView } from '@tiegel/contract';
 import { columns, priceColumn } from '@tiegel/elements';
-import type { ElementView, QuantityView } from '../../server/types.ts';
+import type { ElementView } from '../../server/types.ts';
 
 /** A value that an element lacks, and the quantities that would need it. */
 export interface Lack {

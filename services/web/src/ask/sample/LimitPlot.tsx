@@ -1,7 +1,7 @@
+import type { QuantityView } from '@tiegel/contract';
 import { Suspense, useContext } from 'react';
 import { latePart } from '../../frame/latePart.tsx';
 import { entryText } from '../../numbers/parseNumber.ts';
-import type { QuantityView } from '../../server/types.ts';
 import type { LimitRow } from '../draft.ts';
 import { meetsOthers } from './countPasses.ts';
 import { dragRange } from './dragRange.ts';

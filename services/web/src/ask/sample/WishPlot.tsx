@@ -1,7 +1,7 @@
+import type { QuantityView } from '@tiegel/contract';
 import { Suspense, useContext, useEffect, useRef } from 'react';
 import { latePart } from '../../frame/latePart.tsx';
 import { entryText } from '../../numbers/parseNumber.ts';
-import type { QuantityView } from '../../server/types.ts';
 import type { RankRow } from '../draft.ts';
 import { dragRange } from './dragRange.ts';
 import { RangeTicks } from './RangeTicks.tsx';

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
+import type { QuantityView } from '@tiegel/contract';
 import { useMemo, useRef, useState } from 'react';
 import { distributionsQuery } from '../../server/queries.ts';
-import type { QuantityView } from '../../server/types.ts';
 import type { Draft } from '../draft.ts';
 import type { RequestedSpecification } from '../specificationOf.ts';
 import { useSettled } from '../useSettled.ts';

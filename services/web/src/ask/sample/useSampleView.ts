@@ -1,5 +1,5 @@
+import type { QuantityView } from '@tiegel/contract';
 import { useMemo } from 'react';
-import type { QuantityView } from '../../server/types.ts';
 import type { Draft } from '../draft.ts';
 import type { RequestedSpecification } from '../specificationOf.ts';
 import { countPasses } from './countPasses.ts';
