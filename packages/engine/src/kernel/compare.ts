@@ -454,7 +454,7 @@ export function testsOf(nodes: Nodes, roughen: Roughen, total: number, elements:
     if (operation.kind === 'divide') {
       const both = [operation.left, bare(operation.right)];
       const oneIsFinite = both.every(mayBeInfinite) ? any(...both.map(isFiniteNode)) : always;
-      return all(...both.map(isNumber), any(...both.map(isApart)), oneIsFinite);
+      return all(...both.map(isNumber), any(...both.map((one) => isApart(one))), oneIsFinite);
     }
     if (operation.kind === 'lesser' || operation.kind === 'greater') {
       return all(isNumber(operation.left), isNumber(operation.right));
