@@ -1,4 +1,5 @@
-import { loosened, type Test, type Tests } from './compare.ts';
+import { loosened, type Test } from './comparison/test.ts';
+import type { Tests } from './comparison/testsOf.ts';
 import { type Code, functionCode, type Local, moduleOf } from './emit.ts';
 import type { Form } from './form.ts';
 import { type FormLevels, formLevels } from './formLevels.ts';

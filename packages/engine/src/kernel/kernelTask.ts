@@ -1,5 +1,5 @@
 import type { Prepared } from '../prepare.ts';
-import { testsOf } from './compare.ts';
+import { testsOf } from './comparison/testsOf.ts';
 import type { KernelTask } from './kernelCode.ts';
 import { lower } from './lower.ts';
 import type { Node } from './node.ts';

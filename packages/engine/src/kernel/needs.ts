@@ -1,4 +1,5 @@
-import type { Test, Tests } from './compare.ts';
+import type { Test } from './comparison/test.ts';
+import type { Tests } from './comparison/testsOf.ts';
 import type { Form } from './form.ts';
 import type { Node } from './node.ts';
 import { formKey } from './valueCode.ts';

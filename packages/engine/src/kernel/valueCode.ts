@@ -5,7 +5,8 @@ import {
   LARGEST_EXPONENT,
   LARGEST_POWER_OF_TWO,
 } from './approximate.ts';
-import type { Atom, Test, Tests, Value } from './compare.ts';
+import type { Atom, Test, Value } from './comparison/test.ts';
+import type { Tests } from './comparison/testsOf.ts';
 import type { Code, Local, PlainInstruction } from './emit.ts';
 import type { Form } from './form.ts';
 import type { Node } from './node.ts';

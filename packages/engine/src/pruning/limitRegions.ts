@@ -1,4 +1,4 @@
-import type { Atom, Test } from '../kernel/compare.ts';
+import type { Atom, Test } from '../kernel/comparison/test.ts';
 import type { Form } from '../kernel/form.ts';
 import type { Node } from '../kernel/node.ts';
 import { sizeOf } from '../kernel/slack.ts';

@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
-import { type Test, testsOf } from '../../src/kernel/compare.ts';
-import { linearForm } from '../../src/kernel/form.ts';
-import { nodeMaker } from '../../src/kernel/node.ts';
-import { noSlack } from '../../src/kernel/slack.ts';
+import type { Test } from '../../../src/kernel/comparison/test.ts';
+import { testsOf } from '../../../src/kernel/comparison/testsOf.ts';
+import { linearForm } from '../../../src/kernel/form.ts';
+import { nodeMaker } from '../../../src/kernel/node.ts';
+import { noSlack } from '../../../src/kernel/slack.ts';
 
 const total = 20;
 const nodes = nodeMaker(2, total, 2);

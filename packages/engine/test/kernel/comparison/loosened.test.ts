@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { type Atom, loosened, type Test } from '../../src/kernel/compare.ts';
-import { linearForm } from '../../src/kernel/form.ts';
-import type { Node } from '../../src/kernel/node.ts';
+import { type Atom, loosened, type Test } from '../../../src/kernel/comparison/test.ts';
+import { linearForm } from '../../../src/kernel/form.ts';
+import type { Node } from '../../../src/kernel/node.ts';
 
 const form = linearForm(Float64Array.of(1, 2), 1, 20);
 const atom = (operator: Atom['operator'], guard: number): Atom => ({
