@@ -1,6 +1,6 @@
 import { entropyTerm, evaluator } from '@tiegel/screening';
 import type { Prepared } from '../prepare.ts';
-import { candidateShift, countersOf, kernelCode, type Lanes } from './kernelCode.ts';
+import { candidateShift, countersOf, kernelCode, type Lanes } from './code/kernelCode.ts';
 import type { SearchTask } from './kernelTask.ts';
 import { writeLane } from './laneNumbers.ts';
 import { type Layout, mostCounted, mostPointsOfCall } from './layout.ts';

@@ -1,6 +1,6 @@
 import type { Prepared } from '../prepare.ts';
+import type { KernelTask } from './code/kernelCode.ts';
 import { testsOf } from './comparison/testsOf.ts';
-import type { KernelTask } from './kernelCode.ts';
 import { lower } from './lower.ts';
 import type { Node } from './node.ts';
 import { reachesOf } from './reach.ts';

@@ -11,12 +11,12 @@ import { type Box, firstPointOf, pointsIn, tightBox } from '../pruning/box.ts';
 import { rangeBoxes } from '../pruning/rangeBoxes.ts';
 import { scoreBlocks } from '../scoreBlocks.ts';
 import type { ScoreOptions } from '../scoring.ts';
+import type { Lanes } from './code/kernelCode.ts';
 import { type Kernel, kernel } from './kernel.ts';
-import type { Lanes } from './kernelCode.ts';
 import { kernelTask, type SearchTask } from './kernelTask.ts';
 import { pointsPerCall } from './layout.ts';
 import { partOfProgram } from './partOfProgram.ts';
-import { Unprovable } from './valueCode.ts';
+import { Unprovable } from './unprovable.ts';
 
 /**
  * Scores a chunk with a kernel generated for this search (see README.md). Its outcome equals that of

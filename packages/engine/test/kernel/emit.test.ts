@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import wabt from 'wabt';
 import { prepare } from '../../src/index.ts';
+import { kernelCode } from '../../src/kernel/code/kernelCode.ts';
 import { functionCode, moduleOf } from '../../src/kernel/emit.ts';
-import { kernelCode } from '../../src/kernel/kernelCode.ts';
 import { kernelTask } from '../../src/kernel/kernelTask.ts';
 import { planOf } from '../fixtures/plans.ts';
 import { specificationWith } from '../fixtures/specifications.ts';

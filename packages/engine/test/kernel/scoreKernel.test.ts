@@ -4,7 +4,7 @@ import { evaluator, quantities } from '@tiegel/screening';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { candidateAt, type Prepared, prepare, scoreReference } from '../../src/index.ts';
-import { kernelCode } from '../../src/kernel/kernelCode.ts';
+import { kernelCode } from '../../src/kernel/code/kernelCode.ts';
 import { kernelTask } from '../../src/kernel/kernelTask.ts';
 import { scoreKernel } from '../../src/kernel/scoreKernel.ts';
 import { pointNumbering } from '../../src/pointNumbering.ts';

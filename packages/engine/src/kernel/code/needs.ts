@@ -1,8 +1,8 @@
-import type { Test } from './comparison/test.ts';
-import type { Tests } from './comparison/testsOf.ts';
-import type { Form } from './form.ts';
-import type { Node } from './node.ts';
-import { formKey } from './valueCode.ts';
+import type { Test } from '../comparison/test.ts';
+import type { Tests } from '../comparison/testsOf.ts';
+import type { Form } from '../form.ts';
+import { formKey } from '../formKey.ts';
+import type { Node } from '../node.ts';
 
 /** What tests and nodes are computed from. */
 export interface Needs {

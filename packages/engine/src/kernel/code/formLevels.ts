@@ -1,5 +1,5 @@
-import type { Code, Local } from './emit.ts';
-import type { Form } from './form.ts';
+import type { Code, Local } from '../emit.ts';
+import type { Form } from '../form.ts';
 
 /** A form while the grid is walked: what it is so far, and how it changes. */
 export interface FormLevels {

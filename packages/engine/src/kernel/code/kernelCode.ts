@@ -1,14 +1,16 @@
-import { loosened, type Test } from './comparison/test.ts';
-import type { Tests } from './comparison/testsOf.ts';
-import { type Code, functionCode, type Local, moduleOf } from './emit.ts';
-import type { Form } from './form.ts';
+import { loosened, type Test } from '../comparison/test.ts';
+import type { Tests } from '../comparison/testsOf.ts';
+import { type Code, functionCode, type Local, moduleOf } from '../emit.ts';
+import type { Form } from '../form.ts';
+import { formKey } from '../formKey.ts';
+import { type Layout, layoutOf, vectorsOfCounters } from '../layout.ts';
+import type { Node } from '../node.ts';
+import type { Reach } from '../reach.ts';
+import type { Unrooted } from '../unrooted.ts';
 import { type FormLevels, formLevels } from './formLevels.ts';
-import { type Layout, layoutOf, vectorsOfCounters } from './layout.ts';
 import { type Needs, needsOf } from './needs.ts';
-import type { Node } from './node.ts';
-import type { Reach } from './reach.ts';
-import type { Unrooted } from './unrooted.ts';
-import { formKey, type ValueCode, valueCode } from './valueCode.ts';
+import type { ValueCode } from './scope.ts';
+import { valueCode } from './valueCode.ts';
 
 /** What a kernel decides at each point. */
 export interface KernelTask {
