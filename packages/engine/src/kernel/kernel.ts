@@ -1,6 +1,9 @@
 import { entropyTerm, evaluator } from '@tiegel/screening';
 import type { Prepared } from '../prepare.ts';
-import { candidateShift, countersOf, kernelCode, type Lanes } from './code/kernelCode.ts';
+import type { Lanes } from './code/frame.ts';
+import { kernelCode } from './code/kernelCode.ts';
+import { candidateShift } from './code/recordCode.ts';
+import { countersOf } from './code/task.ts';
 import type { SearchTask } from './kernelTask.ts';
 import { writeLane } from './laneNumbers.ts';
 import { type Layout, mostCounted, mostPointsOfCall } from './layout.ts';

@@ -1,5 +1,5 @@
 import type { Prepared } from '../prepare.ts';
-import type { KernelTask } from './code/kernelCode.ts';
+import type { KernelTask } from './code/task.ts';
 import { testsOf } from './comparison/testsOf.ts';
 import { lower } from './lower.ts';
 import type { Node } from './node.ts';

@@ -11,7 +11,7 @@ import { type Box, firstPointOf, pointsIn, tightBox } from '../pruning/box.ts';
 import { rangeBoxes } from '../pruning/rangeBoxes.ts';
 import { scoreBlocks } from '../scoreBlocks.ts';
 import type { ScoreOptions } from '../scoring.ts';
-import type { Lanes } from './code/kernelCode.ts';
+import type { Lanes } from './code/frame.ts';
 import { type Kernel, kernel } from './kernel.ts';
 import { kernelTask, type SearchTask } from './kernelTask.ts';
 import { pointsPerCall } from './layout.ts';

@@ -1,6 +1,6 @@
 import { evaluator } from '@tiegel/screening';
 import type { KeptPoints } from '../keptPoints.ts';
-import type { Lanes } from '../kernel/code/kernelCode.ts';
+import type { Lanes } from '../kernel/code/frame.ts';
 import { type Kernel, kernel } from '../kernel/kernel.ts';
 import type { SearchTask } from '../kernel/kernelTask.ts';
 import { partOfProgram } from '../kernel/partOfProgram.ts';
