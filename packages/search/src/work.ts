@@ -1,21 +1,17 @@
 import type { Schedule } from '@tiegel/contract';
 import { ProblemError } from '@tiegel/contract/terms';
 import { isPruned } from '@tiegel/engine';
-import type { ChunkQueue, Report } from '@tiegel/queue';
-import type { SearchChange, SearchRecord, Store } from '@tiegel/store';
-import { collect } from './collect.ts';
+import type { ChunkQueue } from '@tiegel/queue';
+import type { SearchRecord, Store } from '@tiegel/store';
+import { chronicle } from './chronicle.ts';
 import { dispatcher } from './dispatch.ts';
 import type { Estimates } from './estimate.ts';
 import { clearCandidates, finish } from './finish.ts';
+import { takeReports } from './reports.ts';
 import { resume } from './resume.ts';
-import { type SearchEvent, stateAfter } from './states.ts';
-import { textOf } from './textOf.ts';
 import { turnToWrite } from './turnToWrite.ts';
-import { activeSeconds, giveBack, type Underway } from './underway.ts';
+import { giveBack, type Underway } from './underway.ts';
 import type { Watchers } from './watchers.ts';
-
-/** A chunk that failed so often is not tried again: its search fails. */
-const mostFailures = 3;
 
 /** The work of this process on all searches. */
 export interface Work {
@@ -47,18 +43,19 @@ export interface WorkListener {
 export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work {
   const { changed } = told;
   const searches = new Map<string, Underway>();
-  const troubles = new Map<string, ProblemError>();
+  const written = chronicle(store, told);
   const running = new Set<Promise<void>>();
   /** Aborted when the program ends. */
   const ending = new AbortController();
   const turn = turnToWrite(store, { signal: ending.signal, told: tellWaiting });
-  const dispatch = dispatcher(queue, { handedOut, held, resting, writable: turn.come });
-  /** What workers reported and was not taken yet. */
-  const reports: Report[] = [];
-  let taking = false;
-  queue.onReport((one) => {
-    reports.push(one);
-    void takeReports();
+  const dispatch = dispatcher(queue, { ...written, writable: turn.come });
+  takeReports(queue, store, {
+    underway: (id) => searches.get(id),
+    orEnd: written.orEnd,
+    changed,
+    taken: dispatch.wake,
+    writable: turn.come,
+    ending: ending.signal,
   });
   queue.onLoss(() => {
     for (const search of searches.values()) giveBack(search, search.inFlight.keys());
@@ -77,7 +74,7 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
     } catch (error) {
       if (search?.stop.signal.aborted) await tidyIfCancelled(search);
       else if (search !== undefined && isLocked(error)) return takeUpAnew(search);
-      else end(record.id, error);
+      else written.end(record.id, error);
     }
     if (search !== undefined) leave(search);
   }
@@ -92,7 +89,7 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
     try {
       record = store.searches.find(search.id)!;
     } catch (error) {
-      return end(search.id, error);
+      return written.end(search.id, error);
     }
     await carry(record);
   }
@@ -135,108 +132,11 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
     await tidy([search]);
   }
 
-  /** What is thrown while something that befell a search is written down is its end. */
-  function orEnd(search: Underway, writing: () => void): void {
-    try {
-      writing();
-    } catch (error) {
-      search.complete.reject(error);
-    }
-  }
-
-  /** In the order in which they came; while another process writes they wait, and workers go on with what they have. */
-  async function takeReports(): Promise<void> {
-    if (taking) return;
-    taking = true;
-    for (let next = reports[0]; next !== undefined; next = reports[0]) {
-      if (!store.isFree()) await turn.come();
-      if (ending.signal.aborted) break;
-      reports.shift();
-      report(next);
-    }
-    taking = false;
-  }
-
   function tellWaiting(reason: string | null): void {
     for (const id of searches.keys()) {
       told.waits(id, reason);
       changed(id, 'state');
     }
-  }
-
-  function report(one: Report): void {
-    const search = searches.get(one.searchId);
-    if (search === undefined) return;
-    orEnd(search, () => {
-      if (one.kind === 'done') take(search, one);
-      else giveBack(search, [one.ordinal]);
-      if (one.kind === 'failed') countFailure(search, one);
-    });
-    dispatch.wake();
-  }
-
-  function take(search: Underway, report: Extract<Report, { kind: 'done' }>): void {
-    const { ordinal, outcome, scoringSeconds } = report;
-    if (!collect(search, ordinal, outcome, store)) return;
-    search.scored.points += outcome.points;
-    search.scored.seconds += scoringSeconds;
-    changed(search.id, 'progress');
-    if (search.unfinished === 0) search.complete.resolve();
-  }
-
-  function countFailure(search: Underway, { ordinal, reason }: Extract<Report, { kind: 'failed' }>): void {
-    const failures = store.ledger.countFailure(search.number, ordinal);
-    if (failures < mostFailures) return;
-    throw new Error(`Part ${ordinal + 1} of the search failed ${failures} times: ${reason}`);
-  }
-
-  function handedOut(search: Underway): void {
-    orEnd(search, () => move(search.id, 'handOut'));
-  }
-
-  /** The clock of a search that rests stands still. */
-  function resting(search: Underway): void {
-    if (search.since === null) return;
-    const seconds = activeSeconds(search);
-    orEnd(search, () => {
-      move(search.id, 'rest', { activeSeconds: seconds });
-      search.earlierSeconds = seconds;
-      search.since = null;
-    });
-  }
-
-  /** Notes why nothing is handed out, where that changed. */
-  function held(search: Underway, reason: string | null): void {
-    if (search.heldBy === reason) return;
-    search.heldBy = reason;
-    orEnd(search, () => {
-      store.searches.change(search.number, { reason });
-      changed(search.id, 'state');
-    });
-  }
-
-  /** The end that an error makes: the store's refusal lets a search stand still, all else is its failure. */
-  function end(id: string, error: unknown): void {
-    const refused = error instanceof ProblemError && error.faults[0]?.code.startsWith('store/');
-    if (refused) troubles.set(id, error);
-    told.stopped(id, textOf(error));
-    const finishedAt = new Date().toISOString();
-    try {
-      if (refused) move(id, 'pause', { reason: textOf(error) });
-      else move(id, 'fail', { reason: textOf(error), finishedAt });
-    } catch (again) {
-      // It cannot even be written down; told all the same, and after a restart the search goes on.
-      if (again instanceof ProblemError) troubles.set(id, again);
-    }
-    changed(id, 'state');
-  }
-
-  function move(id: string, event: SearchEvent, change: SearchChange = {}): void {
-    const record = store.searches.find(id)!;
-    const state = stateAfter(record.state, event);
-    if (state === null) return;
-    store.searches.change(record.number, { state, ...change });
-    changed(id, 'state');
   }
 
   /** Closing waits for what goes on. */
@@ -259,9 +159,9 @@ export function work(store: Store, queue: ChunkQueue, told: WorkListener): Work 
       if (search !== undefined) search.schedule = schedule;
       dispatch.wake();
     },
-    trouble: (id) => troubles.get(id),
+    trouble: written.trouble,
     waits: (id) => (searches.has(id) ? turn.reason() : null),
-    forgetTrouble: (id) => void troubles.delete(id),
+    forgetTrouble: written.forgetTrouble,
     async close() {
       ending.abort(new Error('the program ends'));
       for (const search of searches.values()) search.stop.abort(ending.signal.reason);
