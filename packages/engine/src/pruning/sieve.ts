@@ -1,4 +1,5 @@
 import type { Box } from './box.ts';
+import { type LevelFunctions, levelFunctions, prepareLevels } from './levelFunctions.ts';
 import type { SystemBounder } from './systemBounder.ts';
 
 /** Gets the amounts of a point that must be looked at, in the order of the system's elements; overwritten afterwards. */
@@ -30,30 +31,12 @@ export interface Sieve {
   go(box: Box, counting: boolean, look: Look): number;
 }
 
-/** The functions of one purpose over the levels of a box: a level for each element but the two of the line. */
-interface Functions {
-  count: number;
-  constants: Float64Array;
-  /** By function and element. */
-  slopes: Float64Array;
-  /** By level and function: what the elements so far add. */
-  sums: Float64Array;
-  /** By level and function: what the elements from there on add at least is tailSlope · what is left + tailConstant. */
-  tailSlopes: Float64Array;
-  tailConstants: Float64Array;
-  /** By function: slope along the line, 1 over it (0: none), and of the element that takes what is left. */
-  inverse: Float64Array;
-  ofLast: Float64Array;
-}
-
 const CROSSING = 1e-9;
-/** Over a line slopes below this add up to far less than functions are eased by. */
-const NO_SLOPE = 2 ** -1022;
 
 export function sieve(mostElements: number, mostFunctions: number): Sieve {
-  const pass = functionsFor(mostElements, mostFunctions);
-  const sure = functionsFor(mostElements, mostFunctions);
-  const keep = functionsFor(mostElements, mostFunctions);
+  const pass = levelFunctions(mostElements, mostFunctions);
+  const sure = levelFunctions(mostElements, mostFunctions);
+  const keep = levelFunctions(mostElements, mostFunctions);
   const byPurpose = { pass, passSurely: sure, keep };
   const order = new Int32Array(mostElements);
   const parts = new Int32Array(mostElements);
@@ -70,11 +53,9 @@ export function sieve(mostElements: number, mostFunctions: number): Sieve {
   let from = 0;
   let until = 0;
 
-  const prepareKind = (of: Functions) => prepareLevels(of, order, low, high, elements, mostElements);
-
   /** Cuts [from, until] to where the functions are at most 0. */
   function narrow(
-    { count, sums, inverse, ofLast }: Functions,
+    { count, sums, inverse, ofLast }: LevelFunctions,
     level: number,
     rest: number,
     margin: number,
@@ -152,7 +133,13 @@ export function sieve(mostElements: number, mostFunctions: number): Sieve {
   }
 
   /** Adds an element's amount to the sums; whether it is clear that some function stays above 0 whatever comes. */
-  function advance(of: Functions, level: number, element: number, amount: number, rest: number): boolean {
+  function advance(
+    of: LevelFunctions,
+    level: number,
+    element: number,
+    amount: number,
+    rest: number,
+  ): boolean {
     const { count, sums, slopes, tailSlopes, tailConstants } = of;
     const here = level * mostFunctions;
     const next = here + mostFunctions;
@@ -229,64 +216,23 @@ export function sieve(mostElements: number, mostFunctions: number): Sieve {
       for (let at = elements - 1; at >= 0; at -= 1) {
         roomBehind[at] = roomBehind[at + 1]! + high[order[at]!]! - low[order[at]!]!;
       }
-      prepareKind(pass);
-      prepareKind(sure);
-      prepareKind(keep);
+      prepareLevels(pass, order, low, high);
+      prepareLevels(sure, order, low, high);
+      prepareLevels(keep, order, low, high);
       return descend(0, rest);
     },
   };
+}
 
-  function functionsFor(perFunction: number, most: number): Functions {
-    const levels = perFunction + 1;
-    return {
-      count: 0,
-      constants: new Float64Array(most),
-      slopes: new Float64Array(most * perFunction),
-      sums: new Float64Array(most * levels),
-      tailSlopes: new Float64Array(most * levels),
-      tailConstants: new Float64Array(most * levels),
-      inverse: new Float64Array(most),
-      ofLast: new Float64Array(most),
-    };
-  }
-
-  /** Narrow elements first, so that lines are long. */
-  function orderByWidth(places: Int32Array, box: Box): void {
-    for (let at = 0; at < box.low.length; at += 1) {
-      const width = box.high[at]! - box.low[at]!;
-      let place = at;
-      while (place > 0 && box.high[places[place - 1]!]! - box.low[places[place - 1]!]! > width) {
-        places[place] = places[place - 1]!;
-        place -= 1;
-      }
-      places[place] = at;
+/** Narrow elements first, so that lines are long. */
+function orderByWidth(places: Int32Array, box: Box): void {
+  for (let at = 0; at < box.low.length; at += 1) {
+    const width = box.high[at]! - box.low[at]!;
+    let place = at;
+    while (place > 0 && box.high[places[place - 1]!]! - box.low[places[place - 1]!]! > width) {
+      places[place] = places[place - 1]!;
+      place -= 1;
     }
-  }
-
-  function prepareLevels(
-    of: Functions,
-    places: Int32Array,
-    lowest: readonly number[],
-    highest: readonly number[],
-    size: number,
-    perFunction: number,
-  ): void {
-    const [risen, fallen] = [places[size - 2]!, places[size - 1]!];
-    for (let one = 0; one < of.count; one += 1) {
-      const start = one * perFunction;
-      of.sums[one] = of.constants[one]!;
-      const along = of.slopes[start + risen]! - of.slopes[start + fallen]!;
-      of.inverse[one] = Math.abs(along) >= NO_SLOPE ? 1 / along : 0;
-      of.ofLast[one] = of.slopes[start + fallen]!;
-      // Σ sᵢyᵢ = m Σ yᵢ + Σ (sᵢ − m) yᵢ ≥ m · rest + Σ min(0, sᵢ − m) · widthᵢ for any m.
-      const m = (of.slopes[start + risen]! + of.slopes[start + fallen]!) / 2;
-      let tail = 0;
-      for (let level = size - 1; level >= 0; level -= 1) {
-        const element = places[level]!;
-        tail += Math.min(0, of.slopes[start + element]! - m) * (highest[element]! - lowest[element]!);
-        of.tailSlopes[level * mostFunctions + one] = m;
-        of.tailConstants[level * mostFunctions + one] = tail;
-      }
-    }
+    places[place] = at;
   }
 }
