@@ -93,6 +93,9 @@ export function enterSystem(
   frame.total = total;
 }
 
+/** Whether ends lie a finite number apart. */
+export const isFinitePair = (low: number, high: number): boolean => high - low < Number.POSITIVE_INFINITY;
+
 /** A step of which only the ends are known. No number between them means that it has no value. */
 export function setFlat(affine: Affine, to: number, low: number, high: number, missing: number): void {
   const none = missing === always || !(low <= high);

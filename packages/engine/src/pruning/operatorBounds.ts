@@ -5,6 +5,7 @@ import {
   always,
   combine,
   copyStep,
+  isFinitePair,
   LARGE,
   middleOf,
   never,
@@ -12,13 +13,11 @@ import {
   settle,
   sometimes,
 } from './affine.ts';
+import { curvedBound } from './curvedBound.ts';
+import { exponential, logarithm, powerOf, root, size, square } from './curves.ts';
 
 type Bound = () => void;
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>;
-
-/** exp, ln and powers are not promised to round correctly; some units in the last place are far more than they do. */
-const lower = (value: number) => value - Math.abs(value) * 2 ** -48;
-const higher = (value: number) => value + Math.abs(value) * 2 ** -48;
 
 /** Bounds an operator from the bounds of the steps that it reads. */
 export function operatorBound(affine: Affine, to: number, step: OperatorStep): Bound {
@@ -73,8 +72,6 @@ function scale(affine: Affine, to: number, of: number, factor: number, missing: 
   combine(affine, false, to, 0, factor, of, 0, of);
   settle(affine, to, Math.min(one, other), Math.max(one, other), lacks);
 }
-
-const isFinitePair = (low: number, high: number) => high - low < Number.POSITIVE_INFINITY;
 
 /** Whether two steps have finite ends; if not, only their intervals say something. */
 function bothFinite({ low, high }: Affine, a: number, b: number): boolean {
@@ -243,134 +240,6 @@ function absoluteBound(affine: Affine, to: number, of: number): Bound {
     if (missing[of] !== always && low[of]! >= 0) return copyStep(affine, to, of, missing[of]!);
     if (missing[of] !== always && high[of]! <= 0) return scale(affine, to, of, -1, missing[of]!);
     chordAndSlope();
-  };
-}
-
-/** A function of one variable that bends one way over a stretch. */
-interface Curve {
-  /** Its ends over a stretch of its domain, and the least and greatest argument that have a value. */
-  from: number;
-  value(at: number): number;
-  slope(at: number): number;
-  /** 1 where it lies above its tangents over the stretch, −1 below, 0 neither. */
-  bends(low: number, high: number): 1 | -1 | 0;
-  /** Where it turns round, if it does. */
-  turns: number | null;
-  /** Whether the values at the ends are correctly rounded, hence monotone as computed. */
-  exact: boolean;
-}
-
-const square: Curve = {
-  ...{ from: -Infinity, turns: 0, exact: true },
-  value: (at) => at * at,
-  slope: (at) => 2 * at,
-  bends: () => 1,
-};
-const root: Curve = {
-  ...{ from: 0, turns: null, exact: true },
-  value: Math.sqrt,
-  slope: (at) => 0.5 / Math.sqrt(at),
-  bends: () => -1,
-};
-const exponential: Curve = {
-  ...{ from: -Infinity, turns: null, exact: false },
-  value: Math.exp,
-  slope: Math.exp,
-  bends: () => 1,
-};
-const logarithm: Curve = {
-  ...{ from: 0, turns: null, exact: false },
-  value: Math.log,
-  slope: (at) => 1 / at,
-  bends: () => -1,
-};
-const size: Curve = {
-  ...{ from: -Infinity, turns: 0, exact: true },
-  value: Math.abs,
-  slope: Math.sign,
-  bends: () => 1,
-};
-
-function powerOf(exponent: number): Curve {
-  const whole = Number.isInteger(exponent);
-  const even = whole && exponent % 2 === 0;
-  return {
-    from: whole ? -Infinity : 0,
-    turns: even ? 0 : null,
-    exact: false,
-    value: (at) => (at + 0) ** exponent,
-    slope: (at) => exponent * (at + 0) ** (exponent - 1),
-    bends(low, high) {
-      if (exponent === 0 || exponent === 1) return 0;
-      if (low >= 0) return exponent > 1 || exponent < 0 ? 1 : -1;
-      if (even && exponent > 0) return 1;
-      if (high <= 0 && whole) return even ? 1 : -1;
-      return 0;
-    },
-  };
-}
-
-/** Between the chord and a tangent in the middle. */
-function curvedBound(affine: Affine, to: number, of: number, curve: Curve): Bound {
-  const { low, high, missing, below, above } = affine;
-  return () => {
-    if (missing[of] === always || !(high[of]! >= curve.from)) return setFlat(affine, to, 0, 0, always);
-    const lacks = low[of]! < curve.from ? sometimes : missing[of]!;
-    const [from, until] = [Math.max(low[of]!, curve.from), high[of]!];
-    const [first, last] = [curve.value(from), curve.value(until)];
-    let [least, greatest] = first <= last ? [first, last] : [last, first];
-    if (curve.turns !== null && from < curve.turns && until > curve.turns) {
-      const turn = curve.value(curve.turns);
-      least = Math.min(least, turn);
-      greatest = Math.max(greatest, turn);
-    }
-    const pole =
-      curve.turns === null && from < 0 && until >= 0 && !Number.isFinite(curve.value(0)) && curve.from < 0;
-    if (pole) return setFlat(affine, to, -Infinity, Infinity, lacks);
-    if (!curve.exact) {
-      least = Number.isFinite(least) ? lower(least) : least;
-      greatest = Number.isFinite(greatest) ? higher(greatest) : greatest;
-      if (first >= 0 && last >= 0) least = Math.max(0, least);
-    }
-    const bends = curve.bends(from, until);
-    if (
-      bends === 0 ||
-      !(until > from) ||
-      !isFinitePair(first, last) ||
-      !isFinitePair(last, first) ||
-      !(until - from < LARGE)
-    ) {
-      return setFlat(affine, to, least, greatest, lacks);
-    }
-    const chord = (last - first) / (until - from);
-    const chordSize = Math.abs(first) + Math.abs(last) + Math.abs(chord) * (Math.abs(from) + Math.abs(until));
-    // Of the two functions that bound the variable, the one that the tangent will use.
-    const middle = (below.atMiddle[of]! + above.atMiddle[of]!) / 2;
-    const touch = middle > from && middle < until ? middle : (from + until) / 2;
-    const height = curve.value(touch);
-    const slope = curve.slope(touch);
-    const tangentSize = Math.abs(height) + Math.abs(slope * touch);
-    combine(
-      affine,
-      bends !== 1,
-      to,
-      first - chord * from + (bends === 1 ? 1 : -1) * chordSize * 2 ** -46,
-      chord,
-      of,
-      0,
-      of,
-    );
-    combine(
-      affine,
-      bends === 1,
-      to,
-      height - slope * touch - (bends === 1 ? 1 : -1) * tangentSize * 2 ** -46,
-      slope,
-      of,
-      0,
-      of,
-    );
-    settle(affine, to, least, greatest, lacks);
   };
 }
 
