@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { LongFilesFirst } from './longFilesFirst.ts';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 
@@ -13,6 +14,7 @@ export default defineConfig({
     hookTimeout: 120_000,
     // Most files wait for pages and processes: one at a time leaves a core idle.
     maxWorkers: Math.max(2, availableParallelism()),
+    sequence: { sequencer: LongFilesFirst },
     projects: [
       {
         extends: true,
