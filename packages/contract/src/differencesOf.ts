@@ -1,3 +1,4 @@
+import { nameInSentence } from './nameInSentence.ts';
 import { type Lookup, limitInWords } from './questionOf.ts';
 import type { SearchView } from './search.ts';
 import type { Difference } from './searchDifferences.ts';
@@ -40,7 +41,7 @@ function asked(search: Asking, words: DifferenceWords): Map<string, string> {
   const { limits = [], keptOnly = [], rank = [], front = [], lets = {}, ...others } = parts;
   const { conditions, inLocale = (sentence: string) => sentence } = words;
   const nameOf = lookupIn(search, words);
-  const called = (quantity: string) => inSentence(nameOf(quantity).name);
+  const called = (quantity: string) => nameInSentence(quantity, nameOf(quantity).name);
   const limited = (what: string, some: readonly Limit[]) =>
     some.map((one) => [`${what} ${called(one.quantity)}`, inLocale(limitInWords(one, nameOf))] as const);
   return new Map([
@@ -107,11 +108,6 @@ function wishInWords({ prefer, from, to, within, weight, shape }: RankEntry): st
   ]
     .filter((part) => part !== '')
     .join(', ');
-}
-
-/** The name of a quantity inside a sentence; that of an expression of one's own stays as it is written. */
-function inSentence(name: string): string {
-  return /[a-z][A-Z]/.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 function pricesInWords({ prices }: Asking): string {

@@ -1,3 +1,4 @@
+import { nameInSentence } from './nameInSentence.ts';
 import { effectivePool } from './specification/effectivePool.ts';
 import type { FrontEntry, GridFractions, Limit, RankEntry, SearchSpecification } from './specification.ts';
 
@@ -111,10 +112,8 @@ function targetInWords(target: number, quantity: string, lookup: Lookup): string
   return unit === '' ? shown(target) : `${shown(target)} ${printedUnit(unit)}`;
 }
 
-/** Names are written in sentence case in their definitions. */
 function inSentence(quantity: string, lookup: Lookup): string {
-  const { name } = lookup(quantity);
-  return name.charAt(0).toLowerCase() + name.slice(1);
+  return nameInSentence(quantity, lookup(quantity).name);
 }
 
 /** A number with the minus sign of print. */

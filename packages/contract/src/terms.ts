@@ -12,6 +12,7 @@ export { limitTolerance } from './limitTolerance.ts';
 export * from './meltBounds.ts';
 export * from './meltWords.ts';
 export { mostWorkers } from './mostWorkers.ts';
+export { nameInSentence } from './nameInSentence.ts';
 export { editDistance, nearest } from './nearest.ts';
 export * from './outcome.ts';
 export * from './problem.ts';

@@ -67,3 +67,16 @@ test.each([
 ])('the unit %s is printed as %s', (unit, printed) => {
   expect(printedUnit(unit)).toBe(printed);
 });
+
+test('an expression of a search’s own is called as it was typed', () => {
+  const asked = questionOf(
+    {
+      ...check(request({ fractions: 'equimolar' })).specification,
+      limits: [{ quantity: 'Merit', min: 1 }],
+      rank: [{ quantity: 'yieldPerMass', prefer: 'high' }],
+      keptOnly: [{ quantity: 'YieldPerMass', max: 2 }],
+    },
+    (id) => ({ name: id, unit: '' }),
+  );
+  expect(asked).toMatch(/, Merit ≥ 1, highest yieldPerMass, of those kept only YieldPerMass ≤ 2$/);
+});

@@ -1,5 +1,5 @@
 import type { Plan } from '@tiegel/contract';
-import { inDigits, limitInWords, printedUnit } from '@tiegel/contract/terms';
+import { inDigits, limitInWords, nameInSentence, printedUnit } from '@tiegel/contract/terms';
 import { namedIn, ownOf } from './namedIn.ts';
 import type { Underway } from './underway.ts';
 
@@ -62,6 +62,6 @@ function cutFront({ outcome: { front }, plan }: Underway, currency: string | nul
   const value = `${front.cut[3]}${unit === '' ? '' : ` ${printedUnit(unit)}`}`;
   const side = first.prefer === 'high' ? 'down to' : 'up to';
   return [
-    `The Pareto front is not complete: it has more than 100,000 members. All ${inDigits(front.members.length / (3 + plan.specification.front!.length))} that are kept belong to it, and none is missing ${side} ${name.toLowerCase()} ${value}; beyond that nothing is known.`,
+    `The Pareto front is not complete: it has more than 100,000 members. All ${inDigits(front.members.length / (3 + plan.specification.front!.length))} that are kept belong to it, and none is missing ${side} ${nameInSentence(first.quantity, name)} ${value}; beyond that nothing is known.`,
   ];
 }

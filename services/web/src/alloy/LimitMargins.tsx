@@ -1,8 +1,7 @@
 import type { WeighingError } from '@tiegel/contract';
-import { limitInWords } from '@tiegel/contract/terms';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
-import { asSentence } from '../words/asSentence.ts';
+import { limitAsSentence } from '../words/limitAsSentence.ts';
 import type { AlloyState } from './alloyState.ts';
 import { MetMark } from './MetMark.tsx';
 import { marginOf } from './marginOf.ts';
@@ -35,7 +34,7 @@ export function LimitMargins({ alloy, weighing }: LimitMarginsProps) {
         </thead>
         <tbody>
           {limits.map((limit, at) => {
-            const words = asSentence(limitInWords(limit, lookup));
+            const words = limitAsSentence(limit, lookup);
             const value = values[limit.quantity];
             const decimals = quantities.find(({ id }) => id === limit.quantity)?.decimals ?? 3;
             const { met, margin } = marginOf(limit, value);

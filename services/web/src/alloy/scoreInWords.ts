@@ -1,4 +1,5 @@
 import type { Candidate, QuantityView, RankEntry } from '@tiegel/contract';
+import { nameInSentence } from '@tiegel/contract/terms';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { unitText } from '../server/lookup.ts';
 
@@ -15,7 +16,7 @@ export function scoreInWords(
   const quantity = quantities.find(({ id }) => id === first.quantity);
   const value =
     `${formatNumber(score, quantity?.decimals ?? 3)} ${unitText(quantity?.unit ?? '', currency)}`.trim();
-  const name = (quantity?.name ?? first.quantity).toLowerCase();
+  const name = nameInSentence(first.quantity, quantity?.name ?? first.quantity);
   if (typeof first.prefer === 'string') return `${name} ${value}, ${first.prefer}est first`;
   return `${name} off its target ${formatNumber(first.prefer.target, quantity?.decimals ?? 3)} by ${value}`;
 }

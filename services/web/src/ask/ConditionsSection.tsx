@@ -1,4 +1,5 @@
 import type { QuantityView } from '@tiegel/contract';
+import { nameInSentence } from '@tiegel/contract/terms';
 import { conditionNames, conditions } from '@tiegel/screening';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { entryText, parseNumber } from '../numbers/parseNumber.ts';
@@ -61,5 +62,5 @@ function Celsius({ text, usual }: { text: string; usual: number | null }) {
 
 function usersInWords(users: readonly QuantityView[]): string {
   if (users.length === 0) return 'Nothing that is chosen depends on it.';
-  return `For ${users.map(({ name }) => name.toLowerCase()).join(', ')}.`;
+  return `For ${users.map(({ id, name }) => nameInSentence(id, name)).join(', ')}.`;
 }

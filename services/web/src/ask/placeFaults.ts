@@ -1,4 +1,5 @@
 import type { Fault } from '@tiegel/contract';
+import { nameInSentence } from '@tiegel/contract/terms';
 import { conditionNames } from '@tiegel/screening';
 import { asSentence } from '../words/asSentence.ts';
 import { type Draft, marked } from './draft.ts';
@@ -45,10 +46,13 @@ function wordsOf(fault: Fault, { lets }: Draft, quantities: readonly { id: strin
     return `“${own.name}” has no value yet: mend its formula, under the expressions of one’s own.`;
   }
   const named = quantities.reduce(
-    (text, { id, name }) => text.replace(new RegExp(`\\b${id}\\b`, 'g'), inSentence(name)),
+    (text, { id, name }) => text.replace(new RegExp(`\\b${id}\\b`, 'g'), nameInSentence(id, name)),
     `${withFieldNamed(fault)} ${remedyHere(fault)}`,
   );
-  return asSentence(named);
+  return asSentence(
+    named,
+    lets.map(({ name }) => name),
+  );
 }
 
 /** Fields that people know by what they are for, by their keys in a specification. */
@@ -67,11 +71,6 @@ function withFieldNamed({ pointer, detail }: Fault): string {
   const key = pointer.slice(1).replaceAll('/', '.');
   const name = fieldNames[key];
   return name !== undefined && detail.startsWith(`${key} `) ? name + detail.slice(key.length) : detail;
-}
-
-/** A name inside a sentence; those of people keep their capital. */
-function inSentence(name: string): string {
-  return /^\p{L}+’s /u.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 /** Every field of the form, by the JSON pointer of what it writes. */

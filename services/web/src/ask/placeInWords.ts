@@ -1,3 +1,4 @@
+import { nameInSentence } from '@tiegel/contract/terms';
 import { elementOf } from '@tiegel/elements';
 import { type ConditionName, conditionNames, conditions } from '@tiegel/screening';
 import type { Draft } from './draft.ts';
@@ -5,6 +6,8 @@ import type { Draft } from './draft.ts';
 /** Which part of the form a field belongs to, in words: 'Chromium', 'Limit on density'; '' for the form as a whole. */
 export function placeInWords(pointer: string, draft: Draft, nameOf: (quantity: string) => string): string {
   const [, section, key, symbol] = pointer.split('/');
+  const called = ({ quantity }: { quantity: string } = { quantity: '' }) =>
+    nameInSentence(quantity, nameOf(quantity));
   switch (section) {
     case 'elements':
       return 'Elements';
@@ -13,13 +16,9 @@ export function placeInWords(pointer: string, draft: Draft, nameOf: (quantity: s
     case 'fractions':
       return key === 'each' ? (elementOf(symbol ?? '')?.name ?? 'Shares') : 'Shares';
     case 'limits':
-      return key === undefined
-        ? 'Limits'
-        : `Limit on ${inSentence(nameOf(draft.limits[Number(key)]?.quantity ?? ''))}`;
+      return key === undefined ? 'Limits' : `Limit on ${called(draft.limits[Number(key)])}`;
     case 'rank':
-      return key === undefined
-        ? 'Ranking'
-        : `Ranking by ${inSentence(nameOf(draft.rank[Number(key)]?.quantity ?? ''))}`;
+      return key === undefined ? 'Ranking' : `Ranking by ${called(draft.rank[Number(key)])}`;
     case 'lets':
       return key === undefined
         ? 'Own expressions'
@@ -27,7 +26,7 @@ export function placeInWords(pointer: string, draft: Draft, nameOf: (quantity: s
     case 'keptOnly':
       return key === undefined
         ? 'Applied to the kept ones only'
-        : `Of the kept ones, ${inSentence(nameOf(draft.keptOnly[Number(key)]?.quantity ?? ''))}`;
+        : `Of the kept ones, ${called(draft.keptOnly[Number(key)])}`;
     case 'conditions':
       return conditionNames.includes(key as ConditionName)
         ? conditions[key as ConditionName].label
@@ -44,9 +43,4 @@ export function placeInWords(pointer: string, draft: Draft, nameOf: (quantity: s
     default:
       return '';
   }
-}
-
-/** The name of a quantity inside a sentence; that of an expression of one's own stays as it is written. */
-function inSentence(name: string): string {
-  return /[a-z][A-Z]/.test(name) ? name : name.toLowerCase();
 }

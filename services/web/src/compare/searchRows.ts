@@ -1,9 +1,8 @@
 import type { Limit, SearchView } from '@tiegel/contract';
-import { limitInWords } from '@tiegel/contract/terms';
 import { marginOf } from '../alloy/marginOf.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { lookupIn, unitText } from '../server/lookup.ts';
-import { asSentence } from '../words/asSentence.ts';
+import { limitAsSentence } from '../words/limitAsSentence.ts';
 import type { CompareRow, Told } from './compareRow.ts';
 import { differenceOf } from './differenceOf.ts';
 
@@ -14,7 +13,7 @@ export function limitRows(told: Told): CompareRow[] {
   const known = [...quantities, ...search.moreQuantities];
   const lookup = lookupIn(known, search.prices?.currency ?? currency);
   return search.specification.limits.map((limit, place) => ({
-    ...{ id: `limit-${place}`, name: asSentence(limitInWords(limit, lookup)), symbol: '', unit: '' },
+    ...{ id: `limit-${place}`, name: limitAsSentence(limit, lookup), symbol: '', unit: '' },
     ...limited(limit, told, known.find(({ id }) => id === limit.quantity)?.decimals ?? 3),
     numeric: true,
   }));

@@ -1,4 +1,5 @@
 import type { SearchDistributions, SearchView } from '@tiegel/contract';
+import { nameInSentence } from '@tiegel/contract/terms';
 import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
 import { axisTitle } from '../plot/axisTitle.ts';
 import { Figure } from '../plot/Figure.tsx';
@@ -39,7 +40,7 @@ export function DistributionFigure(props: DistributionFigureProps) {
       table={<BinTable quantity={quantity} unit={unit} edges={spread.edges} rows={rows} />}
     >
       <Histogram
-        label={`Distribution of ${quantity.name.toLowerCase()}`}
+        label={`Distribution of ${nameInSentence(quantity.id, quantity.name)}`}
         edges={spread.edges}
         rows={rows}
         marks={marks}

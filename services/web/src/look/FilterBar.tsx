@@ -1,9 +1,8 @@
-import { limitInWords } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { useNarrow } from '../frame/useNarrow.ts';
 import { lookupIn } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
-import { asSentence } from '../words/asSentence.ts';
+import { limitAsSentence } from '../words/limitAsSentence.ts';
 import { AddFilter } from './AddFilter.tsx';
 import { type Filters, isFiltered, noFilters, writeFilters } from './filters.ts';
 
@@ -105,7 +104,7 @@ function sentencesOf(
 ): Sentence[] {
   const lookup = lookupIn(quantities, currency);
   const ranges = filters.ranges.map((range) => ({
-    words: asSentence(limitInWords(range, lookup)),
+    words: limitAsSentence(range, lookup),
     only: { ...noFilters, ranges: [range] },
     rest: { ...filters, ranges: filters.ranges.filter((one) => one !== range) },
   }));

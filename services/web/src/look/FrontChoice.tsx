@@ -1,4 +1,5 @@
 import type { SearchSpecification } from '@tiegel/contract';
+import { nameInSentence } from '@tiegel/contract/terms';
 import { lookupIn } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import type { Filters } from './filters.ts';
@@ -15,7 +16,9 @@ export function FrontChoice({ specification, quantities, filters, onChange }: Fr
   const { front } = specification;
   if (!front) return null;
   const lookup = lookupIn(quantities, undefined);
-  const aims = front.map(({ quantity, prefer }) => `${prefer} ${lookup(quantity).name.toLowerCase()}`);
+  const aims = front.map(
+    ({ quantity, prefer }) => `${prefer} ${nameInSentence(quantity, lookup(quantity).name)}`,
+  );
   const { front: _, ...others } = filters;
   return (
     <label className="choice">

@@ -1,5 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import type { CandidateValues, TradeOff } from '@tiegel/contract';
+import { nameInSentence } from '@tiegel/contract/terms';
 import { formatComposition } from '@tiegel/elements';
 import { useMemo } from 'react';
 import { useLocation } from 'wouter';
@@ -51,8 +52,8 @@ export function ScatterFigure(props: ScatterFigureProps) {
     [markedPoints],
   );
   const currency = search.prices?.currency;
-  const textOf = ({ name, decimals, unit }: ShownQuantity, value: number | null | undefined) =>
-    `${name.toLowerCase()} ${formatNumber(value, decimals)}${unit === '' ? '' : ` ${unitText(unit, currency)}`}`;
+  const textOf = ({ id, name, decimals, unit }: ShownQuantity, value: number | null | undefined) =>
+    `${nameInSentence(id, name)} ${formatNumber(value, decimals)}${unit === '' ? '' : ` ${unitText(unit, currency)}`}`;
   const isMarked = ({ layer: place, index }: ScatterPoint) =>
     place === null && markedPoints.some(({ rank }) => rank === values.ranks[index]);
   const wordsOf = ({ layer: place, index }: ScatterPoint) => {
@@ -84,7 +85,7 @@ export function ScatterFigure(props: ScatterFigureProps) {
 
   return (
     <Figure
-      title={`${y.name} against ${x.name.toLowerCase()}`}
+      title={`${y.name} against ${nameInSentence(x.id, x.name)}`}
       caption={captionOf(props)}
       origin={[originOf(search)]}
       fileName={fileNameOf(search, `${y.id}-${x.id}`)}

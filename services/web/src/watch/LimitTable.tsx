@@ -1,8 +1,7 @@
 import type { QuantityView, SearchView } from '@tiegel/contract';
-import { limitInWords } from '@tiegel/contract/terms';
 import { formatCount, formatPercent } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
-import { asSentence } from '../words/asSentence.ts';
+import { limitAsSentence } from '../words/limitAsSentence.ts';
 
 /** How much of the whole each limit leaves by itself, and all of them together. */
 export function LimitTable({
@@ -12,9 +11,9 @@ export function LimitTable({
   search: SearchView;
   quantities: readonly QuantityView[];
 }) {
-  const { counts, specification, prices } = search;
+  const { counts, specification, prices, moreQuantities } = search;
   const { points, passed, passedEach, outside } = counts;
-  const lookup = lookupIn(quantities, prices?.currency);
+  const lookup = lookupIn([...quantities, ...moreQuantities], prices?.currency);
   const leastPassed = Math.min(...(passedEach ?? []));
   return (
     <table className="plain-table limit-table">
@@ -38,7 +37,7 @@ export function LimitTable({
       </thead>
       <tbody>
         {specification.limits.map((limit, index) => {
-          const words = asSentence(limitInWords(limit, lookup));
+          const words = limitAsSentence(limit, lookup);
           const left = passedEach?.[index] ?? null;
           const without = outside?.[limit.quantity] ?? 0;
           return (

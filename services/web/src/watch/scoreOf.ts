@@ -1,4 +1,5 @@
 import type { SearchView } from '@tiegel/contract';
+import { nameInSentence } from '@tiegel/contract/terms';
 import { axisTitle } from '../plot/axisTitle.ts';
 import { lookupIn, unitText } from '../server/lookup.ts';
 import type { ShownQuantity } from '../server/types.ts';
@@ -20,7 +21,7 @@ export function scoreOf(
     return { name, title: name, unit, decimals };
   }
   const unit = unitText(quantity.unit, currency);
-  const name = quantity.name.toLowerCase();
+  const name = nameInSentence(quantity.id, quantity.name);
   if (typeof entry.prefer === 'object') {
     const target = `${entry.prefer.target}${unit === '' ? '' : ` ${unit}`}`.replace('-', '−');
     return {

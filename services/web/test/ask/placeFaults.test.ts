@@ -103,3 +103,9 @@ test('what is ranked by an expression that has no value yet says so, and names o
     `There is no quantity "other". Use one of these: ${stiffness!.name}, density.`,
   ]);
 });
+
+test('a fault that begins with an expression of one’s own keeps its case', () => {
+  const lets = [letRow('merit', 'density / 4')];
+  const faults = faultsOf({ lets, limits: [limitRow('merit', { min: '9', max: '8' })] });
+  expect([...faults.values()].flat().join(' ')).toMatch(/^merit: the lower bound 9/);
+});

@@ -1,10 +1,9 @@
 import type { WeighingError } from '@tiegel/contract';
-import { limitInWords } from '@tiegel/contract/terms';
 import { FaultList } from '../../frame/FaultList.tsx';
 import { formatInterval } from '../../numbers/formatInterval.ts';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { lookupIn } from '../../server/lookup.ts';
-import { asSentence } from '../../words/asSentence.ts';
+import { limitAsSentence } from '../../words/limitAsSentence.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { GramField } from './GramField.tsx';
 
@@ -79,7 +78,7 @@ function flipsInWords(
 ): string {
   const lookup = lookupIn(quantities, prices?.currency);
   const turned = [
-    ...limits.filter(({ canFlip }) => canFlip).map(({ limit }) => asSentence(limitInWords(limit, lookup))),
+    ...limits.filter(({ canFlip }) => canFlip).map(({ limit }) => limitAsSentence(limit, lookup)),
     ...(evidence?.criteria ?? []).filter(({ id }) => criteria[id]?.canFlip).map(({ name }) => name),
   ];
   const what = limits.length > 0 ? 'limit and no rule' : 'rule';

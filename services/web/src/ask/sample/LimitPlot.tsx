@@ -1,4 +1,5 @@
 import type { QuantityView } from '@tiegel/contract';
+import { nameInSentence } from '@tiegel/contract/terms';
 import { Suspense, useContext } from 'react';
 import { latePart } from '../../frame/latePart.tsx';
 import { entryText } from '../../numbers/parseNumber.ts';
@@ -56,7 +57,7 @@ export function LimitPlot({ row, index, quantity, unit, onChange }: LimitPlotPro
         />
         <Suspense fallback={null}>
           <Thumbs
-            label={`Limits on ${quantity.name.toLowerCase()}`}
+            label={`Limits on ${nameInSentence(quantity.id, quantity.name)}`}
             range={range}
             thumbs={[
               thumb('at least', min, range.from, (text) => onChange({ min: text })),

@@ -1,4 +1,5 @@
 import type { QuantityView } from '@tiegel/contract';
+import { nameInSentence } from '@tiegel/contract/terms';
 import { Suspense, useContext, useEffect, useRef } from 'react';
 import { latePart } from '../../frame/latePart.tsx';
 import { entryText } from '../../numbers/parseNumber.ts';
@@ -56,7 +57,11 @@ export function WishPlot({ row, quantity, unit, unanchored, onAnchored, onChange
         <SampleBars values={values} range={range} chosen={(point) => passes?.failed[point] === 0} />
         <WorthCurve wish={drawn} range={range} />
         <Suspense fallback={null}>
-          <Thumbs label={`What ${quantity.name.toLowerCase()} is worth`} range={range} thumbs={thumbs()} />
+          <Thumbs
+            label={`What ${nameInSentence(quantity.id, quantity.name)} is worth`}
+            range={range}
+            thumbs={thumbs()}
+          />
         </Suspense>
         <RangeTicks range={range} unit={unit} />
       </div>
