@@ -1,8 +1,10 @@
-import type { WeighingError } from '@tiegel/contract';
+import type { Limit, WeighingError } from '@tiegel/contract';
+import type { ReactNode } from 'react';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
 import { limitAsSentence } from '../words/limitAsSentence.ts';
 import type { AlloyState } from './alloyState.ts';
+import { knownOfKept } from './knownOfKept.ts';
 import { MetMark } from './MetMark.tsx';
 import { marginOf } from './marginOf.ts';
 
@@ -14,9 +16,10 @@ interface LimitMarginsProps {
 
 /** Each limit of the search, the alloy's value, and how much room is left to the nearer bound. */
 export function LimitMargins({ alloy, weighing }: LimitMarginsProps) {
-  const { limits, values, quantities, search, prices } = alloy;
-  const lookup = lookupIn(quantities, (search?.prices ?? prices)?.currency);
-  if (limits.length === 0) return null;
+  const { search } = alloy;
+  if (search === null) return null;
+  const { limits, keptOnly = [] } = search.specification;
+  if (limits.length + keptOnly.length === 0) return null;
   return (
     <section aria-labelledby="margins-head">
       <h2 id="margins-head">Limits of the search</h2>
@@ -33,32 +36,60 @@ export function LimitMargins({ alloy, weighing }: LimitMarginsProps) {
           </tr>
         </thead>
         <tbody>
-          {limits.map((limit, at) => {
-            const words = limitAsSentence(limit, lookup);
-            const value = values[limit.quantity];
-            const decimals = quantities.find(({ id }) => id === limit.quantity)?.decimals ?? 3;
-            const { met, margin } = marginOf(limit, value);
-            return (
-              <tr key={words}>
-                <th scope="row" className="plain">
-                  {words}
-                </th>
-                <td className="number">
-                  <MetMark met={met} /> {formatNumber(value, decimals)}
-                </td>
-                <td className="number">
-                  {margin === 0
-                    ? 'on the limit'
-                    : `${formatNumber(margin, decimals)} ${lookup(limit.quantity).unit}`}
-                  {weighing?.limits[at]?.canFlip ? (
-                    <span className="caution-word small flip">weighing can turn it</span>
-                  ) : null}
-                </td>
-              </tr>
-            );
-          })}
+          {limits.map((limit) => (
+            <LimitRow key={JSON.stringify(limit)} alloy={alloy} limit={limit}>
+              {weighing?.limits[alloy.limits.indexOf(limit)]?.canFlip ? (
+                <span className="caution-word small flip">weighing can turn it</span>
+              ) : null}
+            </LimitRow>
+          ))}
+          {keptOnly.map((limit) => (
+            <LimitRow key={JSON.stringify(limit)} alloy={alloy} limit={limit} ofKept />
+          ))}
         </tbody>
       </table>
     </section>
+  );
+}
+
+interface LimitRowProps {
+  alloy: AlloyState;
+  limit: Limit;
+  /** asked of kept candidates only */
+  ofKept?: boolean;
+  children?: ReactNode;
+}
+
+function LimitRow({ alloy, limit, ofKept = false, children }: LimitRowProps) {
+  const { values, quantities, search, prices } = alloy;
+  const known = [...quantities, ...(search?.moreQuantities ?? [])];
+  const lookup = lookupIn(known, (search?.prices ?? prices)?.currency);
+  const value = values[limit.quantity];
+  const decimals = known.find(({ id }) => id === limit.quantity)?.decimals ?? 3;
+  const { met, margin } = marginOf(limit, value);
+  return (
+    <tr>
+      <th scope="row" className="plain">
+        {limitAsSentence(limit, lookup)}
+        {ofKept ? <span className="small quiet limit-of-kept"> applied to the kept ones only</span> : null}
+      </th>
+      {value === undefined ? (
+        <td colSpan={2} className="quiet small">
+          {knownOfKept}
+        </td>
+      ) : (
+        <>
+          <td className="number">
+            <MetMark met={met} /> {formatNumber(value, decimals)}
+          </td>
+          <td className="number">
+            {margin === 0
+              ? 'on the limit'
+              : `${formatNumber(margin, decimals)} ${lookup(limit.quantity).unit}`}
+            {children}
+          </td>
+        </>
+      )}
+    </tr>
   );
 }

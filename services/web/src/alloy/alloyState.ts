@@ -27,7 +27,7 @@ export interface AlloyState {
   /** that were asked for; every other has its default */
   conditions: Record<string, number>;
   facts: Facts;
-  /** the quantities of this very composition */
+  /** the quantities of this very composition, with the expressions of the search; none of what is not known */
   values: Values;
   quantities: readonly QuantityView[];
   elements: readonly ElementView[];
@@ -43,6 +43,7 @@ export interface AlloyState {
   /** null while it is not known */
   evidence: Evidence | null;
   typical: TypicalRanges | null;
+  /** of the search, those that the server tests on any alloy: not on expressions and columns of one's own */
   limits: readonly Limit[];
   /** which alloys the search looks at; null where the page belongs to none */
   space: SearchSpace | null;

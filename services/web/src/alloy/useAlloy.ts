@@ -8,6 +8,7 @@ import { evidenceQuery, explanationQuery, typicalQuery } from '../server/alloyQu
 import { ownPairs } from '../server/ownPairs.ts';
 import type { AlloyState } from './alloyState.ts';
 import { areSameConditions } from './conditionState.ts';
+import { expressionsHere } from './expressionsOf.ts';
 import { factsOf } from './factsOf.ts';
 import { shareDecimalsOf } from './shareDecimalsOf.ts';
 import type { useAlloyData } from './useAlloyData.ts';
@@ -45,9 +46,18 @@ export function useAlloy(
     () => quantities.map(({ id }) => id).filter((id) => known.some((quantity) => quantity.id === id)),
     [quantities],
   );
+  const { lets, limits = none } = search?.specification ?? {};
+  const expressions = useMemo(() => expressionsHere(lets), [lets]);
   const values = useMemo(
-    () => valuesOf(composition, facts, closed, conditions),
-    [composition, facts, closed, conditions],
+    () => ({
+      ...valuesOf(composition, facts, closed, conditions),
+      ...(expressions.length === 0 ? {} : valuesOf(composition, facts, expressions, conditions)),
+    }),
+    [composition, facts, closed, expressions, conditions],
+  );
+  const tested = useMemo(
+    () => limits.filter(({ quantity }) => quantities.some(({ id }) => id === quantity)),
+    [limits, quantities],
   );
   // What a search found are its own numbers, with the prices of its day, unless other conditions are asked for.
   const asFound = candidate !== null && areSameConditions(conditions, search?.specification.conditions ?? {});
@@ -79,7 +89,7 @@ export function useAlloy(
     retry: () => void explanation.refetch(),
     evidence: evidence.data ?? null,
     typical: typical.data ?? null,
-    limits: search?.specification.limits ?? none,
+    limits: tested,
     space,
     search,
     candidate,

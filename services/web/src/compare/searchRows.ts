@@ -1,4 +1,5 @@
-import type { Limit, SearchView } from '@tiegel/contract';
+import type { Limit } from '@tiegel/contract';
+import { expressionsOf } from '../alloy/expressionsOf.ts';
 import { marginOf } from '../alloy/marginOf.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { lookupIn, unitText } from '../server/lookup.ts';
@@ -12,11 +13,16 @@ export function limitRows(told: Told): CompareRow[] {
   if (search === null) return [];
   const known = [...quantities, ...search.moreQuantities];
   const lookup = lookupIn(known, search.prices?.currency ?? currency);
-  return search.specification.limits.map((limit, place) => ({
-    ...{ id: `limit-${place}`, name: limitAsSentence(limit, lookup), symbol: '', unit: '' },
-    ...limited(limit, told, known.find(({ id }) => id === limit.quantity)?.decimals ?? 3),
+  const row = (id: string, limit: Limit, where: string) => ({
+    ...{ id, name: limitAsSentence(limit, lookup) + where, symbol: '', unit: '' },
+    ...limited(limit, told, known.find((one) => one.id === limit.quantity)?.decimals ?? 3),
     numeric: true,
-  }));
+  });
+  const { limits, keptOnly = [] } = search.specification;
+  return [
+    ...limits.map((limit, place) => row(`limit-${place}`, limit, '')),
+    ...keptOnly.map((limit, place) => row(`kept-${place}`, limit, ', applied to the kept ones only')),
+  ];
 }
 
 function limited(limit: Limit, { alloys, typical }: Told, decimals: number) {
@@ -48,10 +54,4 @@ export function expressionRows({ search, alloys, currency }: Told): CompareRow[]
       difference: differenceOf(values, null),
     };
   });
-}
-
-/** Those among the quantities that only this search has: columns of somebody's own are no expressions. */
-function expressionsOf({ specification, moreQuantities }: SearchView): SearchView['moreQuantities'] {
-  const { lets = {} } = specification;
-  return moreQuantities.filter(({ id, kind }) => kind === 'own' && lets[id] !== undefined);
 }

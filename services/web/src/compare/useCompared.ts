@@ -1,12 +1,12 @@
 import { useQueries } from '@tanstack/react-query';
 import type { Amounts, Explanation, SearchView, Values } from '@tiegel/contract';
-import { quantities as known, type Quantity, valuesOf } from '@tiegel/screening';
+import { quantities as known, valuesOf } from '@tiegel/screening';
 import { useMemo } from 'react';
 import { areSameConditions } from '../alloy/conditionState.ts';
+import { expressionsHere } from '../alloy/expressionsOf.ts';
 import { factsOf } from '../alloy/factsOf.ts';
 import { readAlloyText } from '../alloy/readAlloyText.ts';
 import type { useAlloyData } from '../alloy/useAlloyData.ts';
-import { readExpressions } from '../ask/own/readExpressions.ts';
 import { explanationQuery } from '../server/alloyQueries.ts';
 import { candidateQuery } from '../server/queries.ts';
 
@@ -23,13 +23,6 @@ export interface Compared {
 
 const closed = known.map(({ id }) => id);
 
-/** The figures of merit of a search that can be read here: not those that name columns of somebody's own. */
-function expressions(lets: Readonly<Record<string, string>> = {}): Quantity[] {
-  return readExpressions(Object.entries(lets).map(([name, text]) => ({ name, text }))).flatMap(
-    ({ quantity }) => quantity ?? [],
-  );
-}
-
 /**
  * The alloys with their quantities, and what the server says of each. Quantities are computed here, with the
  * expressions of the search; what it kept has the numbers that it stored.
@@ -42,7 +35,7 @@ export function useCompared(
 ): Compared[] {
   const { elements, pairs } = data;
   const { conditions: searched = {}, lets } = search?.specification ?? {};
-  const asked = useMemo(() => [...closed, ...expressions(lets)], [lets]);
+  const asked = useMemo(() => [...closed, ...expressionsHere(lets)], [lets]);
   const computed = useMemo(
     () =>
       texts.map((text, at) => {

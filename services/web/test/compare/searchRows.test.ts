@@ -10,8 +10,10 @@ const search = {
       { quantity: 'merit', min: 1 },
     ],
     lets: { merit: 'density / 4' },
+    keptOnly: [{ quantity: 'hullDistance', max: 5 }],
   },
   moreQuantities: [
+    { id: 'hullDistance', kind: 'late', name: 'Hull distance', unit: 'kJ/mol', notation: '', decimals: 1 },
     { id: 'merit', kind: 'own', name: 'merit', unit: 'g/cm3', notation: 'merit = density / 4', decimals: 3 },
     { id: 'myColumn', kind: 'own', name: 'myColumn', unit: '', notation: 'myColumn', decimals: 3 },
   ],
@@ -56,4 +58,14 @@ test('expressions are told with their formulas, columns of one’s own are none'
 test('without a search there is nothing of it', () => {
   expect(limitRows({ ...told({}), search: null })).toEqual([]);
   expect(expressionRows({ ...told({}), search: null })).toEqual([]);
+});
+
+test('a limit on the kept ones follows the others and says so; who was not kept is neither met nor not', () => {
+  const row = limitRows(told({ hullDistance: 4.2 }, { hullDistance: 5.1 }, {})).at(-1)!;
+  expect(row.name.replaceAll('\u00a0', ' ')).toBe('Hull distance ≤ 5 kJ/mol, applied to the kept ones only');
+  expect(row.cells.map(({ text, met }) => [text, met])).toEqual([
+    ['4.2', true],
+    ['5.1', false],
+    ['–', undefined],
+  ]);
 });

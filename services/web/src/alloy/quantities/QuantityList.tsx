@@ -1,6 +1,7 @@
 import type { QuantityView, WeighingError } from '@tiegel/contract';
 import { askedFirst } from '../../look/columns.ts';
 import type { AlloyState } from '../alloyState.ts';
+import { ExpressionGroup } from './ExpressionGroup.tsx';
 import { QuantityLine } from './QuantityLine.tsx';
 import './quantities.css';
 
@@ -26,6 +27,7 @@ export function QuantityList({ alloy, weighing }: QuantityListProps) {
         Each line opens to the formula, what went into it, where it comes from, and what moves it. The bar
         shows the middle half of the published alloys, the mark this alloy.
       </p>
+      <ExpressionGroup alloy={alloy} />
       {groups.map(({ head, members }) => (
         <div key={head}>
           {head === '' ? null : <h3 className="quiet small">{head}</h3>}

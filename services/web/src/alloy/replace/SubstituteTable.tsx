@@ -5,6 +5,7 @@ import { WideContent } from '../../frame/WideContent.tsx';
 import { unitText } from '../../server/lookup.ts';
 import { Notation } from '../../words/Notation.tsx';
 import type { AlloyState } from '../alloyState.ts';
+import { untestedInWords } from '../untestedInWords.ts';
 import { columnsFor } from './columnsFor.ts';
 import { type Order, ordered } from './ordered.ts';
 import { SubstituteRow } from './SubstituteRow.tsx';
@@ -43,7 +44,7 @@ export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
         {items.length} replacements, for the whole share and for half of it; those that keep every limit{' '}
         {space === null ? '' : 'and lie in the space of the search '}first, then the most alike. Unlikeness is
         the mean change in units of the middle half of the published alloys, 0 to 1. Small print: the change
-        against the alloy above.
+        against the alloy above.{untestedInWords(alloy)}
       </p>
       <WideContent label="The replacements as a table">
         <table className="plain-table substitutes cards">

@@ -5,6 +5,7 @@ import { formatNumber } from '../../numbers/formatNumber.ts';
 import { lookupIn } from '../../server/lookup.ts';
 import { limitAsSentence } from '../../words/limitAsSentence.ts';
 import type { AlloyState } from '../alloyState.ts';
+import { untestedInWords } from '../untestedInWords.ts';
 import { GramField } from './GramField.tsx';
 
 interface WeighingSectionProps {
@@ -34,7 +35,10 @@ export function WeighingSection(props: WeighingSectionProps) {
       <FaultList error={error} what="The rest of the page holds without it." />
       {weighing && !error ? (
         <div className={stale ? 'dimmed' : undefined} aria-busy={stale}>
-          <p className="read-small">{flipsInWords(weighing, alloy)}</p>
+          <p className="read-small">
+            {flipsInWords(weighing, alloy)}
+            {untestedInWords(alloy)}
+          </p>
           <table className="plain-table weighing-table">
             <thead>
               <tr>
