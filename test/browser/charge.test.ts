@@ -173,6 +173,54 @@ test('a save whose answer was lost keeps one sheet, not two', async () => {
   expect(sheets.filter(({ name }) => name === 'Sent twice')).toHaveLength(1);
 });
 
+test('a form that was changed after a lost answer tells the number of that press before it takes another', async () => {
+  const { page } = await site.visit('/charge?alloy=AlNi');
+  const named = async () =>
+    (await site.api<{ name: string }[]>('/charge-sheets'))
+      .map(({ name }) => name)
+      .filter((name) => name.startsWith('Lost'));
+  const press = () => page.getByRole('button', { name: 'Save with a number' }).click();
+  const keys: (string | undefined)[] = [];
+  /** what becomes of the next press: kept without an answer, or never arrived */
+  let next: 'kept' | 'gone' | null = null;
+  await page.route('**/api/v1/charge-sheets', async (route) => {
+    if (route.request().method() !== 'POST') return route.continue();
+    keys.push(route.request().headers()['idempotency-key']);
+    if (next === null) return route.continue();
+    if (next === 'kept') await route.fetch();
+    next = null;
+    return route.abort();
+  });
+  const lose = async (how: 'kept' | 'gone') => {
+    next = how;
+    await press();
+    await page.getByText('Whether the sheet was saved is not known').waitFor();
+  };
+  const write = (name: string) => page.getByLabel('What it is for').fill(name);
+  await write('Lost 1');
+  await lose('kept');
+  await write('Lost 1, corrected');
+  await press();
+  await page.getByText('Nothing was saved twice.').waitFor();
+  expect(await textOf(page.getByRole('alert'))).toMatch(/C-\d{4} · Lost 1 was saved/);
+  expect(await named()).toEqual(['Lost 1']);
+  // Another sheet is another intent, with a key of its own.
+  await page.getByRole('button', { name: 'Save this with a number of its own' }).click();
+  await page.waitForURL(/\/charge-sheets\/C-/);
+  expect(await named()).toEqual(['Lost 1, corrected', 'Lost 1']);
+  expect([keys[1] === keys[0], keys[2] === keys[0]]).toEqual([true, false]);
+
+  // Where the first press never arrived there is nothing to ask.
+  await page.goto(`${site.url}/charge?alloy=AlNi`);
+  await write('Lost 2');
+  await lose('gone');
+  await write('Lost 2, corrected');
+  await press();
+  await page.waitForURL(/\/charge-sheets\/C-/);
+  expect((await named())[0]).toBe('Lost 2, corrected');
+  expect(await named()).toHaveLength(3);
+});
+
 test('without the server the masses still follow, and the cost says what it lacks', async () => {
   const { page } = await site.visit(`/charge?alloy=${cantor}`);
   await page.locator('.sheet').waitFor();

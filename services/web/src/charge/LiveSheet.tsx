@@ -5,6 +5,7 @@ import { Printed } from '../frame/Printed.tsx';
 import { Waiting } from '../frame/Waiting.tsx';
 import type { PricesView } from '../server/types.ts';
 import type { Charged } from './chargeOf.ts';
+import { SavedBefore } from './SavedBefore.tsx';
 import { SheetView } from './SheetView.tsx';
 import { TextField } from './TextField.tsx';
 import type { ChargeForm } from './useChargeDraft.ts';
@@ -24,7 +25,8 @@ interface LiveSheetProps {
 /** The sheet of the form as it stands, or what stands in its way; to be printed, or kept under a number. */
 export function LiveSheet({ charged, form, prices, pricesError, pairs, pairsError }: LiveSheetProps) {
   const { sheet, faults, body } = charged;
-  const saving = useSaveSheet(body);
+  const { saving, before, saveAnother } = useSaveSheet(body);
+  const disabled = saving.isPending || before !== null;
   if (prices === undefined && !pricesError) return <Waiting what="Fetching the prices" />;
   // Cautions without the pair values of one's own would be those of another charge.
   if (pairs === undefined && !pairsError) return <Waiting what="Fetching the pair values" />;
@@ -62,8 +64,8 @@ export function LiveSheet({ charged, form, prices, pricesError, pairs, pairsErro
           <button
             type="button"
             className="button-main"
-            aria-disabled={saving.isPending}
-            onClick={() => saving.isPending || saving.mutate()}
+            aria-disabled={disabled}
+            onClick={() => disabled || saving.mutate()}
           >
             {saving.isPending ? 'Saving …' : 'Save with a number'}
           </button>
@@ -71,6 +73,7 @@ export function LiveSheet({ charged, form, prices, pricesError, pairs, pairsErro
             Print
           </button>
         </p>
+        <SavedBefore before={before} saveAnother={saveAnother} />
         <FaultList
           error={saving.error}
           what="The sheet was not saved; what you entered is kept in this browser."
