@@ -2,9 +2,17 @@
  * The contract's words and numbers, without its schemas: whoever checks no request need not load the
  * library that checks. `index.ts` holds both.
  */
+export { likelyInWords } from './alloy/likelyInWords.ts';
 export * from './alloy/phaseClasses.ts';
+export { isSame, reportsInWords } from './alloy/reportsInWords.ts';
+export * from './comparison/comparison.ts';
+export { comparisonGroups } from './comparison/comparisonGroups.ts';
+export * from './comparison/differenceAmong.ts';
+export { extremeOf } from './comparison/extremeOf.ts';
+export { onlyDifferent } from './comparison/onlyDifferent.ts';
 export { decimalsBeside } from './decimalsBeside.ts';
 export { differencesOf } from './differencesOf.ts';
+export { verdictInWords } from './evidence/verdictInWords.ts';
 export * from './exportFormats.ts';
 export { inDigits } from './inDigits.ts';
 export * from './known/mixings.ts';

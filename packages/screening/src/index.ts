@@ -34,6 +34,7 @@ export * from './quantityById.ts';
 export { quantityGroups } from './quantityGroups.ts';
 export * from './sensitivity/derivative.ts';
 export * from './sensitivity/sensitivities.ts';
+export { silenceInWords } from './silenceInWords.ts';
 export type { Strength } from './strength/strength.ts';
 export { strengthErrors } from './strength/strengthErrors.ts';
 export { type StrengthRecord, strengthOf } from './strength/strengthOf.ts';

@@ -10,6 +10,7 @@ import {
   predicateText,
   quantities,
   quantitiesOf,
+  silenceInWords,
   verdictOf,
   verdictsOf,
 } from '../../src/index.ts';
@@ -161,6 +162,8 @@ describe('verdicts', () => {
     const [sigma, refractory] = [criterion('tsai2013'), criterion('sheikh2016')];
     expect(of('CoFeNi').tsai2013).toBeNull();
     expect(isSpokenOf(sigma, parseAlloy('CoFeNi'), {})).toBe(false);
+    expect(silenceInWords('tsai2013', parseAlloy('CoFeNi'), {})).toBe('– of other alloys');
+    expect(silenceInWords('tsai2013', parseAlloy('CoFeNiV'), {})).toBe('– a value lacks');
     expect(isSpokenOf(sigma, parseAlloy('CoFeNiV'), {})).toBe(true);
     expect(of('HfNbTaTiZr').sheikh2016).toBe(true); // VEC 4.4
     expect(of('NbMoTaW').sheikh2016).toBe(false); // VEC 5.5

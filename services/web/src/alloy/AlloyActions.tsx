@@ -1,7 +1,8 @@
+import { mostCompared } from '@tiegel/contract/terms';
 import { formatComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { compareAddress } from '../compare/compareAddress.ts';
-import { mostCompared, useCompareList } from '../compare/compareList.ts';
+import { useCompareList } from '../compare/compareList.ts';
 import { AddToShortlist } from '../shortlist/AddToShortlist.tsx';
 import type { AlloyState } from './alloyState.ts';
 

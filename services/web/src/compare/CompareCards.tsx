@@ -1,5 +1,5 @@
+import type { ComparisonRow } from '@tiegel/contract/terms';
 import { AlloyHead, CellText, type CompareProps, differenceInWords, RowName } from './CompareParts.tsx';
-import type { CompareRow } from './compareRow.ts';
 
 /**
  * The comparison on a small screen: first the alloys with their letters, then what is compared, one below
@@ -44,7 +44,7 @@ export function CompareCards({ alloys, groups, ...rest }: CompareProps) {
 }
 
 /** What a line says of each alloy: short values in rows of three, words below each other. */
-function CardCells({ row, letters }: { row: CompareRow; letters: readonly string[] }) {
+function CardCells({ row, letters }: { row: ComparisonRow; letters: readonly string[] }) {
   const words = row.cells.some(({ text }) => text.length > 10);
   return (
     <ul className={words ? 'compare-words' : 'compare-values'}>

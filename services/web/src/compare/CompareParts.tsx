@@ -1,3 +1,4 @@
+import { type ComparisonGroup, type ComparisonRow, differenceTerms, extremeOf } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { alloyAddress } from '../alloy/alloyAddress.ts';
 import { MetMark } from '../alloy/MetMark.tsx';
@@ -6,30 +7,22 @@ import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { Notation } from '../words/Notation.tsx';
 import { Prose } from '../words/Prose.tsx';
-import type { CompareRow, RowGroup } from './compareRow.ts';
-import { type Difference, extremeOf } from './differenceOf.ts';
 import type { Compared } from './useCompared.ts';
 
 /** What a comparison shows, on a wide screen and on a phone. */
 export interface CompareProps {
   alloys: readonly Compared[];
-  groups: readonly RowGroup[];
+  groups: readonly ComparisonGroup[];
   conditions: Record<string, number>;
   search: string | null;
   onRemove: (text: string) => void;
 }
 
-const differs: Readonly<Record<Difference, string>> = {
-  none: '= alike',
-  little: '≈ little',
-  some: '≠ some',
-  much: '≠≠ much',
-  unlike: '≠ differs',
-};
-
 /** How much a line differs, as sign and word. */
-export function differenceInWords({ difference }: CompareRow): string {
-  return difference === null ? '' : differs[difference];
+export function differenceInWords({ difference }: ComparisonRow): string {
+  if (difference === null) return '';
+  const { sign, word } = differenceTerms[difference];
+  return `${sign} ${word}`;
 }
 
 /** One of the alloys: its letter, its composition with the way to it, and the way to take it out. */
@@ -55,7 +48,7 @@ export function AlloyHead({
 }
 
 /** What a line compares, with symbol and unit. */
-export function RowName({ row: { name, symbol, unit } }: { row: CompareRow }) {
+export function RowName({ row: { name, symbol, unit } }: { row: ComparisonRow }) {
   return (
     <>
       {name}
@@ -71,7 +64,7 @@ export function RowName({ row: { name, symbol, unit } }: { row: CompareRow }) {
 }
 
 /** What a line says of one alloy; the highest and the lowest of numbers that differ are marked, and whether a limit is met. */
-export function CellText({ row, at }: { row: CompareRow; at: number }) {
+export function CellText({ row, at }: { row: ComparisonRow; at: number }) {
   const { cells, difference, numeric } = row;
   const { text, value, met } = cells[at]!;
   const marked = numeric && (difference === 'some' || difference === 'much' || difference === null);

@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { onlyDifferent as differing, mostCompared } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { AlloyEntry } from '../alloy/AlloyEntry.tsx';
 import { ConditionFields } from '../alloy/ConditionFields.tsx';
@@ -11,9 +12,9 @@ import { evidenceQuery, typicalQuery } from '../server/alloyQueries.ts';
 import { searchQuery } from '../server/queries.ts';
 import { CompareCards } from './CompareCards.tsx';
 import { CompareTable } from './CompareTable.tsx';
-import { mostCompared, rememberCompared } from './compareList.ts';
+import { rememberCompared } from './compareList.ts';
 import type { CompareView as View } from './compareView.ts';
-import { rowsOf } from './rowsOf.ts';
+import { pageGroups } from './pageGroups.ts';
 import { StripsFigure } from './StripsFigure.tsx';
 import { useCompared } from './useCompared.ts';
 import './compare.css';
@@ -34,7 +35,7 @@ export function CompareView({ view, change, data }: CompareViewProps) {
   const typical = useQuery(typicalQuery);
   const evidence = useQuery(evidenceQuery);
   const failed = alloys.find(({ error }) => error);
-  const groups = rowsOf({
+  const groups = pageGroups({
     alloys,
     quantities,
     typical: typical.data ?? null,
@@ -42,14 +43,7 @@ export function CompareView({ view, change, data }: CompareViewProps) {
     currency: prices?.currency,
     search: search.data ?? null,
   });
-  const shown = onlyDifferent
-    ? groups
-        .map(({ head, rows }) => ({
-          head,
-          rows: rows.filter(({ difference }) => difference !== 'none' && difference !== 'little'),
-        }))
-        .filter(({ rows }) => rows.length > 0)
-    : groups;
+  const shown = onlyDifferent ? differing(groups) : groups;
   const take = (list: readonly string[]) => {
     rememberCompared(list);
     change({ alloys: list });

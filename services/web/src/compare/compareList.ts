@@ -1,10 +1,8 @@
+import { mostCompared } from '@tiegel/contract/terms';
 import { useSyncExternalStore } from 'react';
 import { onSharedText, sharedValue, shareText } from '../frame/sharedText.ts';
 
 const place = 'tiegel.compare';
-
-/** More cannot be read side by side. */
-export const mostCompared = 6;
 
 const listAt = sharedValue<readonly string[]>((text) => text.split(' ').filter(Boolean), []);
 

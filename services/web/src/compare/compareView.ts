@@ -1,6 +1,6 @@
+import { mostCompared } from '@tiegel/contract/terms';
 import { readConditions, writeConditions } from '../alloy/conditionState.ts';
 import { readAlloyText } from '../alloy/readAlloyText.ts';
-import { mostCompared } from './compareList.ts';
 
 /** What a comparison shows; all of it stands in the address. */
 export interface CompareView {

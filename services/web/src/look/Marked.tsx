@@ -1,9 +1,9 @@
 import type { SearchView } from '@tiegel/contract';
+import { mostCompared } from '@tiegel/contract/terms';
 import { parseAlloy, spacedComposition } from '@tiegel/elements';
 import { Suspense } from 'react';
 import { Link } from 'wouter';
 import { CompareLink } from '../compare/CompareLink.tsx';
-import { mostCompared } from '../compare/compareList.ts';
 import { Shares } from '../composition/Shares.tsx';
 import { shareDecimals } from '../composition/shareDecimals.ts';
 import { latePart } from '../frame/latePart.tsx';

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import type { ShortlistEntry } from '@tiegel/contract';
+import { mostCompared } from '@tiegel/contract/terms';
 import { CompareLink } from '../compare/CompareLink.tsx';
-import { mostCompared } from '../compare/compareList.ts';
 import { searchQuery } from '../server/queries.ts';
 
 /** The way to what stands on a list side by side: all but what was set aside, in the light and under the conditions of their search where it is one. */

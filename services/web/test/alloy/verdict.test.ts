@@ -18,15 +18,9 @@ const neighbour = (reports: [string, number][], distance = 0): Neighbour => ({
   reports: reports.map(([phases, references]) => ({ phases, references })),
 });
 
-test('the likely classes make one plain sentence', async () => {
-  const { likelyInWords, sideOf } = await import('../../src/alloy/verdict/likelyInWords.ts');
-  const said = (...likely: PhaseEstimate['likely'] & object) => likelyInWords(estimate({ likely }));
-  expect(said('fcc')).toBe('Probably one uniform metal phase (fcc).');
-  expect(said('bcc', 'fcc')).toBe('Probably one uniform metal phase (bcc or fcc).');
-  expect(said('other')).toBe('Probably more phases or compounds.');
-  expect(said('fcc', 'both')).toBe('Perhaps one uniform metal phase (fcc), perhaps two phases, fcc and bcc.');
+test('an estimate takes a side, or either, or none', async () => {
+  const { sideOf } = await import('../../src/alloy/verdict/knownInWords.ts');
   const none = estimate({ likely: null, basis: 'none', singleSolution: null });
-  expect(likelyInWords(none)).toBe('Nothing can be said of its phases.');
   expect([estimate({ likely: ['bcc'] }), estimate({ likely: ['both'] }), none].map(sideOf)).toEqual([
     'one',
     'several',
@@ -50,7 +44,7 @@ test('publications are counted, and what somebody brought in is not called publi
 });
 
 test('what most publications report is known; what they dispute is not', async () => {
-  const { knownInWords } = await import('../../src/alloy/verdict/likelyInWords.ts');
+  const { knownInWords } = await import('../../src/alloy/verdict/knownInWords.ts');
   const known = (...reports: [string, number][]) => knownInWords(neighbour(reports));
   expect(known(['FCC', 17], ['FCC+BCC', 2], ['Other', 1])).toBe(
     'Known: one uniform metal phase (fcc), in 17 of 20 publications.',
@@ -89,7 +83,7 @@ test('what is published is told of the alloy itself, else of the nearest with kn
 
 test('a melt of one’s own is called so, with how it was observed, beside what is published', async () => {
   const { publishedInWords } = await import('../../src/alloy/verdict/publishedInWords.ts');
-  const { knownInWords } = await import('../../src/alloy/verdict/likelyInWords.ts');
+  const { knownInWords } = await import('../../src/alloy/verdict/knownInWords.ts');
   const melt = {
     ...neighbour([['FCC', 0]]),
     ...{ formula: 'First trial', own: true, melt: 'mk3f', methods: ['X-ray diffraction'] },

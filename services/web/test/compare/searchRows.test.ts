@@ -1,7 +1,6 @@
 import type { SearchView } from '@tiegel/contract';
 import { expect, test } from 'vitest';
-import type { Told } from '../../src/compare/compareRow.ts';
-import { expressionRows, limitRows } from '../../src/compare/searchRows.ts';
+import { type Asked, expressionRows, limitRows } from '../../src/compare/searchRows.ts';
 
 const search = {
   specification: {
@@ -27,7 +26,7 @@ const told = (...values: Record<string, number | null>[]) =>
     // The middle half of the published alloys: 7.99 and 8.01 differ little.
     typical: { density: { low: 7, middle: 7.5, high: 8 } },
     search,
-  }) as unknown as Told;
+  }) as unknown as Asked;
 
 test('a limit is met or not, on it met; on two sides of it alloys differ, however little', () => {
   const [density] = limitRows(told({ density: 8 }, { density: 8.01 }));

@@ -1,4 +1,6 @@
 import type { CriterionRecord, WeighingError } from '@tiegel/contract';
+import { verdictInWords } from '@tiegel/contract/terms';
+import { silenceInWords } from '@tiegel/screening';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
 import { Notation } from '../../words/Notation.tsx';
 import { tied } from '../../words/tied.ts';
@@ -6,7 +8,6 @@ import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { sourceInWords } from '../quantities/sourceInWords.ts';
 import { RecordBar } from './RecordBar.tsx';
-import { silenceInWords, verdictInWords } from './verdictInWords.ts';
 import './criteria.css';
 import { WideContent } from '../../frame/WideContent.tsx';
 
@@ -20,6 +21,7 @@ interface CriteriaTableProps {
 export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
   const { explanation, evidence } = alloy;
   if (!explanation || !evidence) return null;
+  const values = { ...alloy.values, ...explanation.quantities };
   return (
     <section aria-labelledby="criteria">
       <h2 id="criteria">Published rules, and their record</h2>
@@ -49,7 +51,7 @@ export function CriteriaTable({ alloy, weighing }: CriteriaTableProps) {
                   key={record.id}
                   record={record}
                   verdict={explanation.criteria[record.id] ?? null}
-                  silence={silenceInWords(record.id, alloy)}
+                  silence={silenceInWords(record.id, alloy.composition, values)}
                   canFlip={weighing?.criteria[record.id]?.canFlip === true}
                 />
               ))}

@@ -1,10 +1,10 @@
 import type { Neighbour } from '@tiegel/contract';
+import { isSame, reportsInWords } from '@tiegel/contract/terms';
 import { formatComposition } from '@tiegel/elements';
 import { Link } from 'wouter';
 import { WideContent } from '../../frame/WideContent.tsx';
 import { formatPercent } from '../../numbers/formatNumber.ts';
 import { Prose } from '../../words/Prose.tsx';
-import { isSame, reportsInWords } from '../verdict/publishedInWords.ts';
 
 /** DOIs that stand in the table; the rest is counted. */
 const mostDois = 3;

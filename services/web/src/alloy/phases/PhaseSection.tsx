@@ -4,7 +4,7 @@ import { formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { apartInWords, farthestPercent } from '../verdict/apartInWords.ts';
-import { classWords } from '../verdict/likelyInWords.ts';
+import { classWords } from '../verdict/knownInWords.ts';
 import { NearestTable } from './NearestTable.tsx';
 import { OwnPhase } from './OwnPhase.tsx';
 import './phases.css';

@@ -1,12 +1,13 @@
 import type { Explanation } from '@tiegel/contract';
+import { isSame, likelyInWords } from '@tiegel/contract/terms';
 import { Failed } from '../../frame/Failed.tsx';
 import { Waiting } from '../../frame/Waiting.tsx';
 import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
 import { type Argument, argumentsOf } from './argumentsOf.ts';
 import { KeyNumbers } from './KeyNumbers.tsx';
-import { knownInWords, latticeWords, likelyInWords } from './likelyInWords.ts';
-import { isSame, publishedInWords } from './publishedInWords.ts';
+import { knownInWords, latticeWords } from './knownInWords.ts';
+import { publishedInWords } from './publishedInWords.ts';
 import { surenessInWords } from './surenessInWords.ts';
 import './verdict.css';
 import { Prose } from '../../words/Prose.tsx';

@@ -1,11 +1,10 @@
 import type { Explanation, Neighbour } from '@tiegel/contract';
-import { decimalsBeside } from '@tiegel/contract/terms';
+import { decimalsBeside, isSame, reportsInWords } from '@tiegel/contract/terms';
 import { missingFor, missingInWords } from '@tiegel/screening';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
 import type { AlloyState } from '../alloyState.ts';
 import { kelvinInWords } from '../kelvinInWords.ts';
-import { sideOf } from './likelyInWords.ts';
-import { isSame, reportsInWords } from './publishedInWords.ts';
+import { sideOf } from './knownInWords.ts';
 
 /** One thing to weigh: for one uniform phase, against it, open, or to mind in making and use. `at` is the part of the page that says more. */
 export interface Argument {

@@ -1,13 +1,6 @@
 import type { Neighbour } from '@tiegel/contract';
+import { isSame, reportsInWords } from '@tiegel/contract/terms';
 import { formatPercent } from '../../numbers/formatNumber.ts';
-
-/** Shares of atoms that differ below this are the same alloy, differently rounded. */
-const same = 0.005;
-
-/** Whether a published alloy is this very one. */
-export function isSame({ distance }: Neighbour): boolean {
-  return distance < same;
-}
 
 /** No more can be said: well-known alloys are not in the table, CoCrFeNi and CoCrNi among them. */
 const notInTable = 'Not in the table of published alloys here, which is a part of what is published.';
@@ -33,21 +26,4 @@ export function publishedInWords(nearest: readonly Neighbour[]): string {
     `${notInTable} Nearest with known phases is ` +
     `${near.formula}, ${formatPercent(near.distance, 1)} of the atoms apart: ${reportsInWords(near)}.`
   );
-}
-
-/** 'FCC in 17 of 20 publications, FCC+BCC in 2'; 'no phases reported'; of one's own the phases, of a melt how they were observed. */
-export function reportsInWords({ reports, own, melt, methods }: Neighbour): string {
-  const all = reports.reduce((sum, { references }) => sum + references, 0);
-  const [first, ...others] = reports;
-  if (!first) return melt === null ? 'no phases reported' : 'phases not looked at yet';
-  if (own) return methods.length === 0 ? first.phases : `${first.phases}, by ${methods.join(' and ')}`;
-  if (others.length === 0) return `${first.phases} in ${allInWords(all)}`;
-  const rest = others.map(({ phases, references }) => `${phases} in ${references}`);
-  return `${first.phases} in ${first.references} of ${all} publications, ${rest.join(', ')}`;
-}
-
-/** So many publications, and no other reports anything else. */
-function allInWords(count: number): string {
-  if (count === 1) return 'one publication';
-  return count === 2 ? 'both publications' : `all ${count} publications`;
 }

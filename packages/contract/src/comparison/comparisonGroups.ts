@@ -1,22 +1,31 @@
-import { silenceInWords, verdictInWords } from '../alloy/criteria/verdictInWords.ts';
-import { isGroundless } from '../alloy/isGroundless.ts';
-import { likelyInWords } from '../alloy/verdict/likelyInWords.ts';
-import { isSame, reportsInWords } from '../alloy/verdict/publishedInWords.ts';
-import { formatNumber, noValue } from '../numbers/formatNumber.ts';
-import { unitText } from '../server/lookup.ts';
-import type { CompareRow, RowGroup, Told } from './compareRow.ts';
-import { differenceOf } from './differenceOf.ts';
-import { expressionRows, limitRows } from './searchRows.ts';
+import { likelyInWords } from '../alloy/likelyInWords.ts';
+import { isSame, reportsInWords } from '../alloy/reportsInWords.ts';
+import { verdictInWords } from '../evidence/verdictInWords.ts';
+import type {
+  ComparedAlloy,
+  ComparedQuantity,
+  Comparison,
+  ComparisonGroup,
+  ComparisonRow,
+} from './comparison.ts';
+import { differenceAmong } from './differenceAmong.ts';
 
-/** What stands where the server has not answered yet. */
+type Numbered = Pick<Comparison<ComparedAlloy, ComparedQuantity>, 'alloys' | 'written'>;
+type Rules<Alloy extends ComparedAlloy> = Pick<
+  Comparison<Alloy, ComparedQuantity>,
+  'alloys' | 'criteria' | 'written' | 'silence'
+>;
+
+/** What stands where an answer is still awaited. */
 const waiting = '…';
 
-/** Everything that is compared, in the order of reading. */
-export function rowsOf(told: Told): RowGroup[] {
+/** Everything that is compared, in the order of reading; a group that says nothing is left out. */
+export function comparisonGroups<Alloy extends ComparedAlloy, Quantity extends ComparedQuantity>(
+  told: Comparison<Alloy, Quantity>,
+): ComparisonGroup[] {
   return [
     { head: 'Composition, at.%', rows: shares(told) },
-    { head: 'Limits of the search', rows: limitRows(told) },
-    { head: 'Expressions of the search', rows: expressionRows(told) },
+    ...(told.asked ?? []),
     { head: 'Phases', rows: phases(told) },
     { head: 'What competes', rows: competitors(told) },
     { head: 'Quantities', rows: quantityRows(told) },
@@ -25,7 +34,7 @@ export function rowsOf(told: Told): RowGroup[] {
   ].filter(({ rows }) => rows.length > 0);
 }
 
-function shares({ alloys }: Told): CompareRow[] {
+function shares({ alloys, written }: Numbered): ComparisonRow[] {
   const symbols = [...new Set(alloys.flatMap(({ composition }) => Object.keys(composition)))].sort();
   return symbols.map((symbol) => {
     const values = alloys.map(({ composition }) => composition[symbol] ?? 0);
@@ -34,7 +43,7 @@ function shares({ alloys }: Told): CompareRow[] {
       ...{ id: `share-${symbol}`, name: symbol, symbol: '', unit: '', numeric: false },
       cells: values.map((value) => ({
         value,
-        text: value === 0 ? noValue : formatNumber(value, Number.isInteger(Number(value.toFixed(6))) ? 0 : 2),
+        text: written(value === 0 ? null : value, Number.isInteger(Number(value.toFixed(6))) ? 0 : 2),
       })),
       difference: alike ? 'none' : 'unlike',
     };
@@ -42,7 +51,7 @@ function shares({ alloys }: Told): CompareRow[] {
 }
 
 /** A line of words: alike or not. */
-function words(id: string, name: string, texts: readonly string[]): CompareRow {
+function words(id: string, name: string, texts: readonly string[]): ComparisonRow {
   return {
     ...{ id, name, symbol: '', unit: '', numeric: false },
     cells: texts.map((text) => ({ text, value: null })),
@@ -50,28 +59,35 @@ function words(id: string, name: string, texts: readonly string[]): CompareRow {
   };
 }
 
+interface NumberLine extends Pick<Numbered, 'written'> {
+  decimals: number;
+  scale: number;
+  /** in the place of what stands for no number */
+  none?: string;
+}
+
 /** A line of numbers on a scale of its own: `scale` is what counts as much. A value that is not known yet is undefined. */
 function numbers(
-  row: Pick<CompareRow, 'id' | 'name' | 'unit'>,
+  row: Pick<ComparisonRow, 'id' | 'name' | 'unit'>,
   values: readonly (number | null | undefined)[],
-  { decimals, scale, none = noValue }: { decimals: number; scale: number; none?: string },
-): CompareRow {
+  { written, decimals, scale, none }: NumberLine,
+): ComparisonRow {
   const text = (value: number | null | undefined) =>
-    value === undefined ? waiting : value === null ? none : formatNumber(value, decimals);
+    value === undefined ? waiting : value === null && none !== undefined ? none : written(value, decimals);
   return {
     ...row,
     ...{ symbol: '', numeric: true },
     cells: values.map((value) => ({ value: value ?? null, text: text(value) })),
     difference: values.includes(undefined)
       ? null
-      : differenceOf(
+      : differenceAmong(
           values.map((value) => value ?? null),
           { low: 0, middle: scale / 2, high: scale },
         ),
   };
 }
 
-function phases({ alloys }: Told): CompareRow[] {
+function phases({ alloys, written }: Numbered): ComparisonRow[] {
   const told = alloys.map(({ explanation }) => explanation ?? undefined);
   const percent = told.map((one) => {
     const probability = one?.phase.singleSolution;
@@ -84,8 +100,7 @@ function phases({ alloys }: Told): CompareRow[] {
       told.map((one) => (one ? likelyInWords(one.phase) : waiting)),
     ),
     numbers({ id: 'one-phase', name: 'One uniform phase', unit: '%' }, percent, {
-      decimals: 0,
-      scale: 25,
+      ...{ written, decimals: 0, scale: 25 },
       none: 'no basis',
     }),
     words(
@@ -109,57 +124,62 @@ function phases({ alloys }: Told): CompareRow[] {
 
 const never = 'never, or no data';
 
-function competitors({ alloys }: Told): CompareRow[] {
+function competitors({ alloys, written }: Numbered): ComparisonRow[] {
   const told = alloys.map(({ explanation }) => explanation ?? undefined);
   return [
     numbers(
       { id: 'hull', name: 'Solution above its competitor, ± 10', unit: 'kJ/mol' },
       told.map((one) => one && (one.compounds?.hullDistance ?? null)),
-      { decimals: 1, scale: 10 },
+      { written, decimals: 1, scale: 10 },
     ),
     numbers(
       { id: 'demixing', name: 'Demixes below', unit: 'K' },
       told.map((one) => one && (one.demixing?.temperature ?? null)),
-      { decimals: 0, scale: 500, none: never },
+      { written, decimals: 0, scale: 500, none: never },
     ),
     numbers(
       { id: 'ordering', name: 'Orders below', unit: 'K' },
       told.map((one) => one && (one.ordering?.temperature ?? null)),
-      { decimals: 0, scale: 500, none: never },
+      { written, decimals: 0, scale: 500, none: never },
     ),
   ];
 }
 
-function quantityRows({ alloys, quantities, typical, currency }: Told): CompareRow[] {
+function quantityRows<Alloy extends ComparedAlloy, Quantity extends ComparedQuantity>({
+  alloys,
+  quantities,
+  typical,
+  cellOf,
+}: Comparison<Alloy, Quantity>): ComparisonRow[] {
   return quantities.map((quantity) => {
-    const { id, name, symbol, unit, decimals } = quantity;
-    const groundless = alloys.map(({ explanation }) => isGroundless(quantity, explanation));
-    const values = alloys.map((alloy, place) => (groundless[place] ? null : (alloy.values[id] ?? null)));
+    const { id, name, symbol, unit } = quantity;
+    const cells = alloys.map((alloy) => cellOf(quantity, alloy));
     return {
-      ...{ id, name, symbol, unit: unitText(unit, currency), numeric: true },
-      cells: values.map((value, place) => ({
-        value,
-        text: groundless[place] ? 'no basis' : formatNumber(value, decimals),
-      })),
-      difference: differenceOf(values, typical?.[id] ?? null),
+      ...{ id, name, symbol, unit, numeric: true, cells },
+      difference: differenceAmong(
+        cells.map(({ value }) => value),
+        typical?.[id] ?? null,
+      ),
     };
   });
 }
 
 /** What the rules say that claim one solution, or all the others, each of which names what it claims. */
-function rules({ alloys, evidence }: Told, forOneSolution: boolean): CompareRow[] {
-  const records =
-    evidence?.criteria.filter(({ predicts }) => (predicts === 'one solution') === forOneSolution) ?? [];
+function rules<Alloy extends ComparedAlloy>(
+  { alloys, criteria, written, silence }: Rules<Alloy>,
+  forOneSolution: boolean,
+): ComparisonRow[] {
+  const records = criteria.filter(({ predicts }) => (predicts === 'one solution') === forOneSolution);
   return records.map((record) => {
     const { id, name, positiveClass, balancedAccuracy } = record;
-    const right = balancedAccuracy === null ? 'not tested' : `right: ${formatNumber(balancedAccuracy, 2)}`;
+    const right = balancedAccuracy === null ? 'not tested' : `right: ${written(balancedAccuracy, 2)}`;
     return words(
       `rule-${id}`,
       `${forOneSolution ? name : `${name}: ${positiveClass}`} (${right})`,
       alloys.map((alloy) => {
         if (!alloy.explanation) return waiting;
         const verdict = alloy.explanation.criteria[id] ?? null;
-        return verdict === null ? silenceInWords(id, alloy) : verdictInWords(record, verdict);
+        return verdict === null ? silence(id, alloy) : verdictInWords(record, verdict);
       }),
     );
   });

@@ -14,17 +14,6 @@ export const latticeWords: Readonly<Record<'fcc' | 'bcc', string>> = {
   bcc: 'bcc: the atoms are packed as in chromium and tungsten; such alloys are usually strong, and less tough when cold.',
 };
 
-/** What the estimate expects of the metal, as one plain sentence. */
-export function likelyInWords({ likely, basis }: PhaseEstimate): string {
-  if (likely === null || basis === 'none') return 'Nothing can be said of its phases.';
-  const single = likely.filter((one) => one === 'fcc' || one === 'bcc');
-  const several = likely.filter((one) => one === 'both' || one === 'other');
-  const one = `one uniform metal phase (${single.join(' or ')})`;
-  if (several.length === 0) return `Probably ${one}.`;
-  const more = several.includes('other') ? 'more phases or compounds' : 'two phases, fcc and bcc';
-  return single.length === 0 ? `Probably ${more}.` : `Perhaps ${one}, perhaps ${more}.`;
-}
-
 /** What most publications report of the alloy, or one's own record of it, as one plain sentence; null where they do not agree on one disordered solution or several phases. */
 export function knownInWords({ reports, own, melt }: Neighbour): string | null {
   const all = reports.reduce((sum, { references }) => sum + references, 0);
