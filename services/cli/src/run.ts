@@ -9,6 +9,7 @@ const commands: Record<string, () => Promise<(program: Command) => void>> = {
   data: async () => (await import('./commands/data.ts')).dataCommand,
   screen: async () => (await import('./commands/screen.ts')).screenCommand,
   explain: async () => (await import('./commands/explain.ts')).explainCommand,
+  compare: async () => (await import('./commands/compare.ts')).compareCommand,
   substitute: async () => (await import('./commands/substitute.ts')).substituteCommand,
   evidence: async () => (await import('./commands/evidence.ts')).evidenceCommand,
   charge: async () => (await import('./commands/charge.ts')).chargeCommand,

@@ -9,6 +9,7 @@ test('help is no fault', async () => {
     'data',
     'screen',
     'explain',
+    'compare',
     'substitute',
     'evidence',
     'charge',

@@ -1,15 +1,21 @@
 import type { Neighbour } from './neighbour.ts';
 
+/** Whose an alloy is, and what is reported of it. */
+export interface Reported extends Pick<Neighbour, 'own' | 'melt'> {
+  reports: readonly Neighbour['reports'][number][];
+  methods: readonly string[];
+}
+
 /** Shares of atoms that differ below this are the same alloy, differently rounded. */
 const same = 0.005;
 
 /** Whether a published alloy is this very one. */
-export function isSame({ distance }: Neighbour): boolean {
+export function isSame({ distance }: Pick<Neighbour, 'distance'>): boolean {
   return distance < same;
 }
 
 /** 'FCC in 17 of 20 publications, FCC+BCC in 2'; 'no phases reported'; of one's own the phases, of a melt how they were observed. */
-export function reportsInWords({ reports, own, melt, methods }: Neighbour): string {
+export function reportsInWords({ reports, own, melt, methods }: Reported): string {
   const all = reports.reduce((sum, { references }) => sum + references, 0);
   const [first, ...others] = reports;
   if (!first) return melt === null ? 'no phases reported' : 'phases not looked at yet';

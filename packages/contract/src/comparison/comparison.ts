@@ -1,5 +1,8 @@
 import type { Amounts } from '../alloy/amounts.ts';
-import type { Explanation } from '../alloy/explanation.ts';
+import type { Likely } from '../alloy/likelyInWords.ts';
+import type { Neighbour } from '../alloy/neighbour.ts';
+import type { PhaseEstimate } from '../alloy/phase.ts';
+import type { Reported } from '../alloy/reportsInWords.ts';
 import type { TypicalRanges } from '../alloy/typicalRanges.ts';
 import type { CriterionRecord } from '../evidence/criterionRecord.ts';
 import type { DifferenceGrade } from './differenceAmong.ts';
@@ -36,10 +39,17 @@ export interface ComparisonGroup {
 /** An alloy as it is compared: what it is, and what is said of it; null while that is not known. */
 export interface ComparedAlloy {
   composition: Amounts;
-  explanation: Pick<
-    Explanation,
-    'criteria' | 'phase' | 'demixing' | 'ordering' | 'compounds' | 'nearest'
-  > | null;
+  explanation: Said | null;
+}
+
+/** Of an explanation, or whatever says the same. */
+interface Said {
+  criteria: Readonly<Record<string, boolean | null>>;
+  phase: Likely & Pick<PhaseEstimate, 'singleSolution'>;
+  demixing: { temperature: number | null } | null;
+  ordering: { temperature: number | null } | null;
+  compounds: { hullDistance: number } | null;
+  nearest: readonly (Reported & Pick<Neighbour, 'distance'>)[];
 }
 
 /** What is compared is told as it is printed: the unit with its currency, numbers as their reader writes them. */

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import {
+  type ComparedAlloy,
   type ComparedQuantity,
   type Comparison,
   comparisonGroups,
-  type Explanation,
   onlyDifferent,
 } from '../../src/index.ts';
 
@@ -13,9 +13,9 @@ const explanation = (singleSolution: number | null, met: boolean | null) =>
     criteria: { rule: met, second: met },
     phase: { singleSolution, basis: singleSolution === null ? 'none' : 'ok', likely: ['fcc'] },
     ...{ compounds: null, demixing: { temperature: 500 }, ordering: null, nearest: [] },
-  }) as unknown as Explanation;
+  }) as const;
 const record = { id: 'rule', name: 'A rule', positiveClass: 'one solution', predictsSecondPhase: false };
-const alloy = (Ni: number, density: number, told: Explanation | null) => ({
+const alloy = (Ni: number, density: number, told: ComparedAlloy['explanation']) => ({
   ...{ composition: { Co: 100 - Ni, Ni }, density, explanation: told },
 });
 type Alloy = ReturnType<typeof alloy>;

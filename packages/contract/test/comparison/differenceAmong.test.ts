@@ -20,8 +20,13 @@ test('without a scale nobody can judge', () => {
   expect(differenceAmong([1, 1], null)).toBe('none');
 });
 
-test('the highest and the lowest are named, none where all are alike', () => {
-  const values = [1, 3, null, 1];
-  expect(values.map((value) => extremeOf(value, values))).toEqual(['lowest', 'highest', null, 'lowest']);
-  expect(extremeOf(2, [2, 2])).toBeNull();
+test('the highest and the lowest are named, none where all are alike, or nearly, or no numbers', () => {
+  const cells = [1, 3, null, 1].map((value) => ({ value, text: '' }));
+  const marks = (difference: 'little' | 'some', numeric = true) =>
+    cells.map((_, at) => extremeOf({ cells, difference, numeric }, at));
+  expect(marks('some')).toEqual(['lowest', 'highest', null, 'lowest']);
+  expect(marks('little')).toEqual([null, null, null, null]);
+  expect(marks('some', false)).toEqual([null, null, null, null]);
+  const alike = { cells: [cells[0]!, cells[0]!], difference: null, numeric: true };
+  expect(extremeOf(alike, 0)).toBeNull();
 });

@@ -14,7 +14,7 @@ const OUTSIDE = '†';
 const AT_LEAST = '≥ ';
 
 /** A far alloy has a value all the same, which says nothing. */
-const isGroundless = ({ id, basis }: Quantity, { quantities, phase }: Trusted): boolean =>
+export const isGroundless = ({ id, basis }: Quantity, { quantities, phase }: Trusted): boolean =>
   basis !== undefined && phase.basis === 'none' && (quantities[id] ?? null) !== null;
 
 /**

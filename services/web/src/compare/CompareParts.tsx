@@ -65,11 +65,9 @@ export function RowName({ row: { name, symbol, unit } }: { row: ComparisonRow })
 
 /** What a line says of one alloy; the highest and the lowest of numbers that differ are marked, and whether a limit is met. */
 export function CellText({ row, at }: { row: ComparisonRow; at: number }) {
-  const { cells, difference, numeric } = row;
-  const { text, value, met } = cells[at]!;
-  const marked = numeric && (difference === 'some' || difference === 'much' || difference === null);
-  const values = cells.map((cell) => cell.value);
-  const extreme = marked ? extremeOf(value, values) : null;
+  const { cells, numeric } = row;
+  const { text, met } = cells[at]!;
+  const extreme = extremeOf(row, at);
   return (
     <>
       {numeric ? (
