@@ -1,4 +1,4 @@
-import type { Shortlist } from '@tiegel/contract';
+import type { Shortlist, ShortlistAct } from '@tiegel/contract';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { axeOf } from './axeOf.ts';
@@ -81,6 +81,27 @@ test('two people, one without a connection for a while: nothing is lost, and wha
   await eventually(() => ben.page.getByText('Two said different').count()).toBe(0);
   const { entries } = await site.api<Shortlist>(`/shortlists/${id}`);
   expect(entries[0]!.status).toMatchObject({ value: 'to melt', rivals: [] });
+});
+
+test('an alloy that one took off while another wrote on it is kept, and nothing is open', async () => {
+  const { id: list, sequence } = await site.api<Shortlist>('/shortlists', { name: 'Kept', by: 'Ana' });
+  const change = (by: string, seen: number, act: ShortlistAct) =>
+    fetch(`${site.url}/api/v1/shortlists/${list}`, {
+      method: 'PATCH',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ changes: [{ key: crypto.randomUUID(), by, seen, act }] }),
+    });
+  await change('Ana', sequence, { kind: 'add', entry: 'CoNi' });
+  await change('Ben', sequence + 1, { kind: 'note', entry: 'CoNi', text: 'Promising.' });
+  await change('Ana', sequence + 1, { kind: 'remove', entry: 'CoNi' });
+  const { page } = await site.visit(`/shortlists/${list}`);
+  await page.getByLabel('Your name').fill('Cy');
+  await page.getByText('Ana took this alloy off the list').waitFor();
+  await page.getByRole('button', { name: 'Keep it on the list' }).click();
+  await eventually(() => page.getByText('Ana took this alloy off the list').count()).toBe(0);
+  await eventually(
+    async () => (await site.api<Shortlist>(`/shortlists/${list}`)).entries[0]!.removed,
+  ).toMatchObject({ value: false, by: 'Cy', rivals: [] });
 });
 
 test('what was not sent survives a reload, and what was typed', async () => {

@@ -346,6 +346,13 @@ export const problems = {
     text: ({ entry }: { entry: string }) => `The shortlist has no entry ${entry}.`,
     remedy: 'Add it first, with "shortlist add" or a change of the kind "add".',
   },
+  'shortlist/no-conflict': {
+    status: 409,
+    exit: 1,
+    text: ({ entry }: { entry: string }) =>
+      `There is no open conflict on ${entry}: nobody contradicts anybody.`,
+    remedy: '"shortlist conflicts" lists those that are open; "shortlist status" says how far an alloy is.',
+  },
   'melt/not-found': {
     status: 404,
     exit: 1,

@@ -30,6 +30,8 @@ export { type Hours, hoursInWords, isWithin, isZone, nextStart } from './schedul
 export { type Priority, priorities } from './schedule/priorities.ts';
 export { priorityInWords, scheduleInWords } from './schedule/scheduleInWords.ts';
 export { usualSchedule } from './schedule/usualSchedule.ts';
+export * from './shortlist/conflictsOf.ts';
+export * from './shortlist/settlingAct.ts';
 export * from './shortlist/shortlistOf.ts';
 export * from './shortlist/shortlistStatuses.ts';
 export { effectivePool } from './specification/effectivePool.ts';

@@ -96,6 +96,14 @@ test('who writes on an entry that another removes meanwhile keeps it in sight, w
     const [entry] = shortlistOf(start, taken(['Ana', 0, add], ...rows)).entries;
     expect(entry!.removed).toMatchObject({ value: false, rivals: [{ value: true, by: 'Ana' }] });
     expect(entry!.notes).toHaveLength(1);
+    const [kept] = shortlistOf(
+      start,
+      taken(['Ana', 0, add], ...rows, ['Ben', 3, { kind: 'restore', entry: alloy }]),
+    ).entries;
+    expect(kept!.removed).toMatchObject({ value: false, by: 'Ben', rivals: [] });
+    // Adding it once more decides nothing: whoever adds need not have seen that anybody took it off.
+    const [added] = shortlistOf(start, taken(['Ana', 0, add], ...rows, ['Ben', 3, add])).entries;
+    expect(added!.removed.rivals).toHaveLength(1);
     const [gone] = shortlistOf(start, taken(['Ana', 0, add], ...rows, ['Ben', 3, remove])).entries;
     expect(gone!.removed).toMatchObject({ value: true, by: 'Ben', rivals: [] });
   }

@@ -1,8 +1,9 @@
 import { join } from 'node:path';
-import type { Shortlist } from '@tiegel/contract';
+import type { Shortlist, ShortlistAct } from '@tiegel/contract';
 import { expect, onTestFinished, test } from 'vitest';
 import { temporaryFolder } from '../../../test/fixtures/temporaryFolder.ts';
 import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
+import { openLaboratory } from '../src/searching/openLaboratory.ts';
 
 async function freshDatabase(): Promise<string> {
   const folder = await temporaryFolder('shortlist');
@@ -43,4 +44,78 @@ test('what is wrong is told with exit 1: no such list, no such alloy, no such st
     error: expect.stringContaining('[shortlist/no-entry]'),
   });
   expect((await tiegel(['shortlist', 'status', id, 'CoNi', 'maybe', ...where])).code).toBe(1);
+});
+
+/** A list on which two people, who saw the same, set different things: what the page sends once it is back at the server. */
+async function contestedList(): Promise<{ id: string; where: string[] }> {
+  const database = await freshDatabase();
+  const where = ['--database', database];
+  const { id, sequence }: Shortlist = await jsonOf(['shortlist', 'begin', 'Impeller', ...where]);
+  const { shortlists, close } = openLaboratory(database);
+  const one = (by: string, seen: number, act: ShortlistAct) =>
+    shortlists.change(id, [{ key: crypto.randomUUID(), by, seen, act }]);
+  const [judged, noted] = ['Co50Ni50', 'Fe50Ni50'];
+  one('Ana', sequence, { kind: 'add', entry: judged! });
+  const { sequence: seen } = one('Ana', sequence, { kind: 'add', entry: noted! });
+  one('Ana', seen, { kind: 'status', entry: judged!, status: 'to melt' });
+  one('Ben', seen, { kind: 'status', entry: judged!, status: 'set aside' });
+  one('Ben', seen, { kind: 'note', entry: noted!, text: 'Promising.' });
+  one('Ana', seen, { kind: 'remove', entry: noted! });
+  close();
+  return { id, where };
+}
+
+test('what two people contradict each other in is listed with both versions, who and when', async () => {
+  const { id, where } = await contestedList();
+  const open = await jsonOf(['shortlist', 'conflicts', id, ...where]);
+  expect(open).toMatchObject([
+    {
+      ...{ shortlist: id, entry: 'Co50Ni50', about: 'status' },
+      versions: [
+        { value: 'set aside', by: 'Ben', holds: true, at: expect.stringMatching(/Z$/) },
+        { value: 'to melt', by: 'Ana', holds: false },
+      ],
+    },
+    { entry: 'Fe50Ni50', about: 'removal', versions: [{ value: 'stays' }, { value: 'removed', by: 'Ana' }] },
+  ]);
+  expect(await jsonOf(['shortlist', 'conflicts', ...where])).toEqual(open);
+  const { out } = await tiegel(['shortlist', 'conflicts', id, ...where]);
+  expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  expect(out).toMatch(
+    /Co50 Ni50: status\n.*\n.*\n +set aside +Ben +\d{4}-.* holds until it is settled\n +to melt +Ana/,
+  );
+  expect((await tiegel(['shortlist', 'show', id, ...where])).out).toContain(`shortlist conflicts ${id}`);
+});
+
+test('one version is kept by whoever decides; then nothing is open', async () => {
+  const { id, where } = await contestedList();
+  const by = ['--by', 'Cy', ...where];
+  const settled: Shortlist = await jsonOf(['shortlist', 'settle', id, 'NiCo', 'to melt', ...by]);
+  expect(settled.entries[0]!.status).toMatchObject({ value: 'to melt', by: 'Cy', rivals: [] });
+  const kept: Shortlist = await jsonOf(['shortlist', 'settle', id, 'FeNi', 'stays', ...by]);
+  expect(kept.entries[1]!.removed).toMatchObject({ value: false, by: 'Cy', rivals: [] });
+  expect(await jsonOf(['shortlist', 'conflicts', id, ...where])).toEqual([]);
+  const { out } = await tiegel(['shortlist', 'conflicts', ...where]);
+  expect(out).toBe('There is no open conflict.\n');
+});
+
+test('what cannot be settled is refused: no list, no entry, no conflict, a version that nobody set', async () => {
+  const { id, where } = await contestedList();
+  await jsonOf(['shortlist', 'add', id, 'CrNi', ...where]);
+  const wrong = [
+    [['none', 'CoNi', 'to melt'], 'shortlist/unknown', 'none'],
+    [[id, 'AlNi', 'to melt'], 'shortlist/no-entry', 'Al50Ni50'],
+    [[id, 'CrNi', 'to melt'], 'shortlist/no-conflict', 'Cr50Ni50'],
+    [[id, 'CoNi', 'agreed'], 'request/wrong-value', 'Keep one of: "set aside" (Ben), "to melt" (Ana).'],
+    [[id, 'CoNi', 'perhaps'], 'command/usage', 'to melt'],
+    [[id, 'XxNi', 'to melt'], 'element/unknown', 'Xx'],
+  ] as const;
+  for (const [words, code, text] of wrong) {
+    const ran = await tiegel(['shortlist', 'settle', ...words, ...where]);
+    expect(ran).toMatchObject({ code: 1, out: '' });
+    expect(ran.error).toContain(`[${code}]`);
+    expect(ran.error).toContain(text);
+  }
+  const absent = await tiegel(['shortlist', 'conflicts', '--database', '/nowhere/lab.sqlite']);
+  expect(absent.code).toBe(1);
 });

@@ -12,7 +12,7 @@ export interface ShortlistStart {
  * only ever added, what is removed stays and is marked, and where somebody sets what another set
  * without their knowing, both values are kept (`rivals`) until someone who saw both sets it again.
  * Whoever writes on an entry without knowing that it was removed brings it back, with the removal
- * as a rival. The first change names the shortlist.
+ * as a rival, until someone who saw it removes the entry or restores it. The first change names the shortlist.
  */
 export function shortlistOf({ id, createdAt }: ShortlistStart, changes: readonly TakenChange[]): Shortlist {
   const entries = new Map<string, ShortlistEntry>();
@@ -41,7 +41,8 @@ function apply(change: TakenChange, act: EntryAct, entries: Map<string, Shortlis
   switch (act.kind) {
     case 'add':
     case 'restore':
-      if (entry.removed.value) entry.removed = set(entry.removed, false, change);
+      if (entry.removed.value || (act.kind === 'restore' && entry.removed.rivals.length > 0))
+        entry.removed = set(entry.removed, false, change);
       entry.search ??= act.kind === 'add' ? (act.search ?? null) : null;
       return;
     case 'remove':

@@ -1,11 +1,18 @@
 import { Readable } from 'node:stream';
 import type { Shortlist, ShortlistAct, ShortlistFormat, ShortlistStatus } from '@tiegel/contract';
-import { shortlistFormats, shortlistStatuses } from '@tiegel/contract/terms';
-import { demoPrices } from '@tiegel/elements';
+import {
+  conflictsOf,
+  settlingAct,
+  shortlistFormats,
+  shortlistStatuses,
+  versionNames,
+} from '@tiegel/contract/terms';
+import { demoPrices, formatComposition, parseAlloy } from '@tiegel/elements';
 import { Argument, type Command, InvalidArgumentError, Option } from 'commander';
 import { commandsOf, databaseOption, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { userName } from '../input/userName.ts';
 import { asFile } from '../output/asFile.ts';
+import { conflictsText } from '../output/conflictsText.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { shortlistText } from '../output/shortlistText.ts';
 import { changeLaboratory, inLaboratory } from '../searching/inLaboratory.ts';
@@ -31,7 +38,7 @@ export function shortlistCommand(program: Command): void {
   const parent = program
     .command('shortlist')
     .description(
-      'alloys to agree on: list, show, begin, add, remove, note, status, pick from a search, export',
+      'alloys to agree on: list, show, begin, add, remove, note, status, conflicts, settle, pick from a search, export',
     );
   const inDatabase = commandsOf(parent);
   const named = (name: string, description: string) =>
@@ -75,6 +82,26 @@ export function shortlistCommand(program: Command): void {
     .addArgument(new Argument('<status>').choices(shortlistStatuses))
     .action((id: string, entry: string, status: ShortlistStatus, options: Options) =>
       run(options, change(id, [{ kind: 'status', entry, status }])),
+    );
+  inDatabase('conflicts', 'what people set unknown to each other, and nobody has settled')
+    .argument('[id]', 'of one shortlist; else of all')
+    .action((id: string | undefined, options: LaboratoryOptions) =>
+      inLaboratory(options, ({ shortlists }) => {
+        const lists = id === undefined ? shortlists.list() : [shortlists.view(id)];
+        const told = () =>
+          lists.flatMap((list) => conflictsOf(list).map((one) => ({ shortlist: list.id, ...one })));
+        return options.json ? jsonText(told()) : conflictsText(lists);
+      }),
+    );
+  named('settle', 'keep one version of what people set unknown to each other')
+    .argument('<id>')
+    .argument('<alloy>')
+    .addArgument(new Argument('<version>', 'as "shortlist conflicts" names it').choices(versionNames))
+    .action((id: string, alloy: string, version: (typeof versionNames)[number], options: Options) =>
+      run(options, (lists, by) => {
+        const act = settlingAct(lists.view(id), formatComposition(parseAlloy(alloy)), version);
+        return change(id, [act])(lists, by);
+      }),
     );
   named('pick', 'add a spread of the candidates of a search')
     .argument('<id>')

@@ -1,4 +1,5 @@
 import type { Shortlist, ShortlistEntry } from '@tiegel/contract';
+import { conflictsOf } from '@tiegel/contract/terms';
 import { parseAlloy, spacedComposition } from '@tiegel/elements';
 import { wrapped } from './inWords.ts';
 import { lineWidth, table } from './table.ts';
@@ -30,6 +31,7 @@ function many(lists: readonly Shortlist[]): string[] {
 function* one({ id, name, entries, sequence }: Shortlist): Generator<string> {
   yield `${name.value} (${id}, change ${sequence})\n`;
   for (const entry of standing(entries)) yield* lines(entry);
+  if (conflictsOf({ entries }).length > 0) yield `\nOpen conflicts: shortlist conflicts ${id}\n`;
 }
 
 function* lines({ entry, status, addedBy, addedAt, notes, removed }: ShortlistEntry): Generator<string> {

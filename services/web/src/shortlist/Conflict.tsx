@@ -34,8 +34,11 @@ export function Conflict({ entry: { entry, status, removed }, disabled, act }: C
         .filter(({ value }) => value)
         .map(({ by, sequence }) => (
           <p key={sequence}>
-            <b>{by} took this alloy off the list</b> while somebody else wrote on it. It stays until somebody
-            takes it off again.
+            <b>{by} took this alloy off the list</b> while somebody else wrote on it. It stays unless somebody
+            takes it off again.{' '}
+            <button type="button" disabled={disabled} onClick={() => act({ kind: 'restore', entry })}>
+              Keep it on the list
+            </button>
           </p>
         ))}
     </div>
