@@ -44,7 +44,7 @@ test('a list is named, filled, noted on and judged; who did it and when stands b
   ]);
 });
 
-test('where two set the same thing unknown to each other, both values stand until one who saw both decides', () => {
+test('where two set the same thing without knowing of each other, both values stand until one who saw both decides', () => {
   const changes: [string, number, ShortlistAct][] = [
     ['Ana', 0, add],
     ['Ana', 1, status('to melt')],

@@ -36,8 +36,13 @@ test('no weighing within a step leaves the intervals', () => {
         (percent * mass) / 100 + resolution * off[at]!,
       ]);
       const values = valuesOf(weightToAtomicPercent(Object.fromEntries(weighed)), facts);
-      for (const [id, { value, least, greatest }] of Object.entries(quantities)) {
+      for (const [id, { value, least, greatest, mayLack }] of Object.entries(quantities)) {
         if (value === null) continue;
+        // On the edge of a domain (5 at.% aluminium) a weighing within the step has no value.
+        if (values[id] === null) {
+          expect(mayLack, id).toBe(true);
+          continue;
+        }
         // The square of the relative error of a mass (0.01 g in some 2 g) is what an extreme inside may be short by.
         const short = 1e-4 * Math.max(1, Math.abs(value));
         expect(values[id]!, id).toBeGreaterThanOrEqual(least! - short);

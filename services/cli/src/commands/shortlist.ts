@@ -83,7 +83,7 @@ export function shortlistCommand(program: Command): void {
     .action((id: string, entry: string, status: ShortlistStatus, options: Options) =>
       run(options, change(id, [{ kind: 'status', entry, status }])),
     );
-  inDatabase('conflicts', 'what people set unknown to each other, and nobody has settled')
+  inDatabase('conflicts', 'what people set without knowing of each other, not settled yet')
     .argument('[id]', 'of one shortlist; else of all')
     .action((id: string | undefined, options: LaboratoryOptions) =>
       inLaboratory(options, ({ shortlists }) => {
@@ -93,7 +93,7 @@ export function shortlistCommand(program: Command): void {
         return options.json ? jsonText(told()) : conflictsText(lists);
       }),
     );
-  named('settle', 'keep one version of what people set unknown to each other')
+  named('settle', 'keep one version of what people set without knowing of each other')
     .argument('<id>')
     .argument('<alloy>')
     .addArgument(new Argument('<version>', 'as "shortlist conflicts" names it').choices(versionNames))

@@ -6,7 +6,7 @@ interface ConflictProps {
   act: (act: ShortlistAct) => void;
 }
 
-/** What two people set unknown to each other, with a button for each way out. */
+/** What two people set without knowing of each other, with a button for each way out. */
 export function Conflict({ entry: { entry, status, removed }, disabled, act }: ConflictProps) {
   if (status.rivals.length === 0 && removed.rivals.length === 0) return null;
   return (
