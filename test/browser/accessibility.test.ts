@@ -1,6 +1,6 @@
 import type { CandidatePage } from '@tiegel/contract';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { axeOf, seriousFindings } from './axeOf.ts';
+import { axeOf, seriousFindings, turnNarrowAndDark, wideAndLight } from './axeOf.ts';
 import { openSite, type Site } from './site.ts';
 
 let site: Site;
@@ -100,10 +100,7 @@ const whole: Record<string, string> = {
 test.each(Object.keys(whole))(
   '%s has no serious finding in light on a wide screen, in dark on a phone',
   async (name) => {
-    const { page } = await site.visit(paths[name]!, {
-      colorScheme: 'light',
-      viewport: { width: 1440, height: 900 },
-    });
+    const { page } = await site.visit(paths[name]!, wideAndLight);
     const isWhole = () => page.locator(whole[name]!).first().waitFor();
     await isWhole();
     if (name === 'the form') {
@@ -111,9 +108,7 @@ test.each(Object.keys(whole))(
       await page.locator('.size-numbers').waitFor();
     }
     expect(await seriousFindings(page)).toEqual([]);
-    // One visit for both: most of a visit is the fetching of what is looked at.
-    await page.emulateMedia({ colorScheme: 'dark' });
-    await page.setViewportSize({ width: 390, height: 844 });
+    await turnNarrowAndDark(page);
     await isWhole();
     expect(await seriousFindings(page)).toEqual([]);
   },

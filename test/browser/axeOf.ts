@@ -17,6 +17,15 @@ export async function axeOf(page: Page, options: RunOptions = {}): Promise<AxeRe
   return page.evaluate<AxeResults>(`axe.run(document, ${asked})`);
 }
 
+/** How a page is opened that is looked at in light on a wide screen first. */
+export const wideAndLight = { colorScheme: 'light', viewport: { width: 1440, height: 900 } } as const;
+
+/** The same visit in dark on a phone: most of a visit is the fetching of what is looked at. */
+export async function turnNarrowAndDark(page: Page): Promise<void> {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.setViewportSize({ width: 390, height: 844 });
+}
+
 /** Rules with a serious or critical finding, each with its places, once everything that folds is open. */
 export async function seriousFindings(page: Page): Promise<string[]> {
   await page.evaluate("document.querySelectorAll('main details').forEach((one) => { one.open = true; })");

@@ -19,12 +19,13 @@ import { contextsOf } from './contextsOf.ts';
 /** Debian's, without the parts that draw a window where it is there: pages open in half the time. Another by CHROMIUM. */
 const installed = ['/usr/bin/chromium-headless-shell', '/usr/bin/chromium'];
 const executablePath = process.env.CHROMIUM ?? installed.find((path) => existsSync(path)) ?? installed[1]!;
-// One process for all pages of a context.
+// One process for all pages of a context; most are gone before code that is compiled twice has paid for itself.
 const args = [
   '--no-sandbox',
   '--disable-background-networking',
   '--disable-component-update',
   '--process-per-site',
+  '--js-flags=--no-opt --no-maglev',
 ];
 
 /** A page under watch. */

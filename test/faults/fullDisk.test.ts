@@ -31,7 +31,7 @@ test('on a full disk the api says so, and once there is room everything is there
   const settings = { dataFolder: join(disk.path, 'data'), port: await freePort(), workers: 2 };
   api = await startApi(settings);
   const { url } = api;
-  const { specification, expected } = await undisturbed(url, 5);
+  const { specification, expected } = await undisturbed(url, 3);
   const [before] = await searches(url);
   // Ended and started again, the database has no room left over in its log.
   await api.stop();
