@@ -77,6 +77,7 @@ function byKernel(prepared: Prepared, chunk: Chunk, options: ScoreOptions, known
 
 /** The outcome of a chunk; null when stopped, or where leaving regions out will hardly be done within this time. */
 function prunedWithin(prepared: Prepared, chunk: Chunk, options: ScoreOptions, ms: number): Outcome | null {
+  if (ms === Number.POSITIVE_INFINITY) return scorePruned(prepared, chunk, options);
   const start = performance.now();
   let share = 0;
   const progress = (decided: number) => {
