@@ -1,6 +1,6 @@
 import type { Shortlist, ShortlistEntry } from './shortlist.ts';
 
-/** What somebody set unknown to another: a status, or whether the alloy 'stays' or is 'removed'. */
+/** What somebody set without knowing of another’s: a status, or whether the alloy 'stays' or is 'removed'. */
 export interface ShortlistVersion {
   value: string;
   by: string;

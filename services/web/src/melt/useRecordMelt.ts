@@ -3,17 +3,17 @@ import { numberOfCharge } from '@tiegel/charge';
 import type { MeltEntry, MeltView } from '@tiegel/contract';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { post, request } from '../server/request.ts';
-import { forgetSent, sentKey, unansweredKey } from '../server/sentKey.ts';
+import { postOnce } from '../server/postOnce.ts';
+import { request } from '../server/request.ts';
+import { forgetSent } from '../server/sentKey.ts';
 import { keepMeltDraft } from './meltDraft.ts';
 import { refreshMelts } from './refreshMelts.ts';
 
 const [storage, form] = ['localStorage', 'melt'] as const;
 
 /**
- * Records a melt once. Where the answer to an earlier press was lost and the form was changed since, the
- * server is asked by the key of that press: what it then recorded is `before`, and a person says whether that
- * melt is changed or another one recorded.
+ * Records a melt once (postOnce). What an earlier press without an answer had recorded is `before`, and a person
+ * says whether that melt is changed or another one recorded.
  * @param place where the form is kept, emptied once the melt is recorded
  */
 export function useRecordMelt(place: string, entry: MeltEntry) {
@@ -28,14 +28,9 @@ export function useRecordMelt(place: string, entry: MeltEntry) {
     navigate(`/melts/${id}`);
   };
   const recording = useMutation({
-    mutationFn: async () => {
-      const text = JSON.stringify(entry);
-      const lost = unansweredKey(storage, form, text);
-      const key = lost ?? sentKey(storage, form, text);
-      const melt = await post<MeltView>('/melts', entry, { headers: { 'idempotency-key': key } });
-      return { melt, isBefore: lost !== null && !isRecordOf(melt, entry) };
-    },
-    onSuccess: ({ melt, isBefore }) => (isBefore ? setBefore(melt) : finish(melt)),
+    mutationFn: () =>
+      postOnce<MeltEntry, MeltView>({ storage, form, path: '/melts', body: entry, isOf: isRecordOf }),
+    onSuccess: ({ kept, isBefore }) => (isBefore ? setBefore(kept) : finish(kept)),
   });
   const changing = useMutation({
     mutationFn: ({ id, version }: MeltView) =>
