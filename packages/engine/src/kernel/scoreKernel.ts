@@ -1,21 +1,20 @@
 import type { Chunk, Outcome } from '@tiegel/contract';
-import { evaluator } from '@tiegel/screening';
 import { boundsKey } from '../boundsKey.ts';
-import { counted } from '../counted.ts';
 import { type KeptPoints, keptPoints } from '../keptPoints.ts';
 import { mergeOutcomes } from '../mergeOutcomes.ts';
-import { outsideOf } from '../outsideOf.ts';
 import { pointNumbering } from '../pointNumbering.ts';
 import type { Prepared } from '../prepare.ts';
-import { type Box, firstPointOf, pointsIn, tightBox } from '../pruning/box.ts';
+import { type Box, firstPointOf, tightBox } from '../pruning/box.ts';
 import { rangeBoxes } from '../pruning/rangeBoxes.ts';
 import { scoreBlocks } from '../scoreBlocks.ts';
 import type { ScoreOptions } from '../scoring.ts';
+import { ChunkCounts } from './chunkCounts.ts';
 import type { Lanes } from './code/frame.ts';
 import { type Kernel, kernel } from './kernel.ts';
 import { kernelTask, type SearchTask } from './kernelTask.ts';
-import { pointsPerCall } from './layout.ts';
-import { partOfProgram } from './partOfProgram.ts';
+import { type EvaluatePoint, pointEvaluator } from './pointEvaluator.ts';
+import { sweepInCalls } from './sweepInCalls.ts';
+import { systemOrder } from './systemOrder.ts';
 import { Unprovable } from './unprovable.ts';
 
 /**
@@ -48,29 +47,14 @@ function searchOf(prepared: Prepared): KernelSearch | null {
 const fewUncertain = 4096;
 const mostUncertain = 0.03;
 
-/** Where more than one point in so many is kept, the order of the systems saves more than it costs. */
-const muchIsKept = 1000;
-/** And where a system has more points than this, for then the order costs next to nothing. */
-const manyPoints = 30_000;
-
-type Evaluate = (system: readonly number[], amounts: Int32Array, whole?: number) => Float64Array;
-
-const equalAmounts: Int32Array[] = [];
-
-/** One part of each element. */
-function alike(elements: number): Int32Array {
-  equalAmounts[elements] ??= new Int32Array(elements).fill(1);
-  return equalAmounts[elements];
-}
-
 /** One search with its kernels, which serve all its chunks. */
 class KernelSearch {
   declined = false;
   private readonly prepared: Prepared;
   private readonly task: SearchTask;
   private readonly kernels = new Map<string, Kernel>();
-  private readonly evaluateAll: Evaluate;
-  private readonly evaluateScore: Evaluate;
+  private readonly evaluateAll: EvaluatePoint;
+  private readonly evaluateScore: EvaluatePoint;
   private readonly keyOf: (system: readonly number[]) => string;
   private readonly wholeBoxes = new Map<string, Box | null>();
 
@@ -80,43 +64,25 @@ class KernelSearch {
   private numbers: readonly [number, number] = [0, 0];
   private firstIndex = 0;
   private kernel: Kernel | null = null;
-  private uncertain = 0;
-  private passed = 0;
-  private passedEach: number[] = [];
-  private withoutValue: number[] = [];
+  private counts: ChunkCounts;
 
   constructor(prepared: Prepared, task: SearchTask) {
-    const { program, limited, scoreOutput, grid, ranking } = prepared;
+    const { limited, scoreOutput, grid, ranking } = prepared;
     this.prepared = prepared;
     this.task = task;
     this.keyOf = boundsKey(grid);
     this.kept = keptPoints(ranking, null);
-    const evaluatorOf = (outputs: readonly number[]) => {
-      const { evaluate } = evaluator(
-        partOfProgram(
-          program,
-          outputs.map((output) => program.outputs[output]!),
-        ),
-      );
-      const values = new Float64Array(outputs.length);
-      return (system: readonly number[], amounts: Int32Array, whole = task.total) => {
-        evaluate(system, amounts, whole, values);
-        return values;
-      };
-    };
-    this.evaluateAll = evaluatorOf([...limited.map((_, output) => output), scoreOutput]);
-    this.evaluateScore = evaluatorOf([scoreOutput]);
+    this.counts = new ChunkCounts(prepared, task);
+    this.evaluateAll = pointEvaluator(prepared, [...limited.map((_, output) => output), scoreOutput]);
+    this.evaluateScore = pointEvaluator(prepared, [scoreOutput]);
   }
 
   score(chunk: Chunk, options: ScoreOptions): Outcome | null {
     const { prepared } = this;
-    const { limits, limited, ranking, plan } = prepared;
+    const { ranking } = prepared;
     this.kept = keptPoints(ranking, options.cutOff);
     for (const one of this.kernels.values()) one.takeCounts();
-    this.uncertain = 0;
-    this.passed = 0;
-    this.passedEach = limits.map(() => 0);
-    this.withoutValue = limited.map(() => 0);
+    this.counts = new ChunkCounts(prepared, this.task);
     const left: Chunk[] = [];
     let points: number | null;
     try {
@@ -127,33 +93,16 @@ class KernelSearch {
       return scoreBlocks(prepared, chunk, options);
     }
     if (points === null) return null;
-    this.addCounts(points);
-    const outside = outsideOf(limited, this.withoutValue);
-    const counts = counted(plan.specification.tally, {
-      ...{ passed: this.passed, passedEach: this.passedEach, outside },
-    });
-    if (this.uncertain > fewUncertain && this.uncertain > mostUncertain * points) this.declined = true;
-    let outcome: Outcome = { points, ...counts, ...this.kept.finish() };
+    this.counts.addCertain(this.kernels.values(), points);
+    const { uncertain } = this.counts;
+    if (uncertain > fewUncertain && uncertain > mostUncertain * points) this.declined = true;
+    let outcome: Outcome = { points, ...this.counts.told(), ...this.kept.finish() };
     for (const one of left) {
       const other = scoreBlocks(prepared, one, options);
       if (other === null) return null;
       outcome = mergeOutcomes(outcome, other, ranking);
     }
     return outcome;
-  }
-
-  /** Adds what the kernels counted of points that they were sure of. */
-  private addCounts(points: number): void {
-    const { limits, countedOutputs } = this.task;
-    const counts = new Array<number>(limits.length + countedOutputs.length + 1).fill(0);
-    for (const one of this.kernels.values()) {
-      for (const [at, count] of one.takeCounts().entries()) counts[at]! += count;
-    }
-    for (const at of limits.keys()) this.passedEach[at]! += counts[at]!;
-    for (const [at, output] of countedOutputs.entries()) {
-      this.withoutValue[output]! += points - this.uncertain - counts[limits.length + at]!;
-    }
-    this.passed += counts.at(-1)!;
   }
 
   /** Sweeps all systems that a kernel can; the others are left. Returns the points swept, null when stopped. */
@@ -171,7 +120,7 @@ class KernelSearch {
       return more !== null;
     };
     if (firstSystem === endSystem) this.makeReady(alone);
-    const order = this.orderOf(chunk);
+    const order = systemOrder(this.prepared, chunk, this.evaluateScore);
     let system: number[] = [];
     // A loop, for a generator stays in the interpreter until it is called anew.
     for (let turn = 0; turn < endSystem - firstSystem; turn += 1) {
@@ -209,27 +158,6 @@ class KernelSearch {
       if (!add(this.sweepAlone(last, number, box!, left, isStopped))) return null;
     }
     return points;
-  }
-
-  /** The systems of a chunk, as distances from its first (a number may be above 2^31), the promising ones first, where much is kept; null: by their numbers. */
-  private orderOf({ firstSystem, endSystem, points }: Chunk): Int32Array | null {
-    const many = endSystem - firstSystem;
-    const isWorthWhile =
-      many > 1 && (this.prepared.ranking.keep * muchIsKept > points || points / many > manyPoints);
-    return isWorthWhile ? this.promisingFirst(firstSystem, endSystem) : null;
-  }
-
-  /** By the score in the middle of each system. The sooner the best are found, the fewer others are kept for a while. */
-  private promisingFirst(firstSystem: number, endSystem: number): Int32Array {
-    const { systems } = this.prepared;
-    const sign = this.task.prefer === 'high' ? -1 : 1;
-    const keys = new Float64Array(endSystem - firstSystem);
-    const system = systems.systemAt(firstSystem);
-    for (let at = 0; at < keys.length; at += 1, systems.advance(system)) {
-      const score = this.evaluateScore(system, alike(system.length), system.length)[0]!;
-      keys[at] = Number.isNaN(score) ? Number.POSITIVE_INFINITY : sign * score;
-    }
-    return Int32Array.from(keys.keys()).sort((one, other) => keys[one]! - keys[other]! || one - other);
   }
 
   private wholeBox(key: string, system: readonly number[]): Box | null {
@@ -333,28 +261,13 @@ class KernelSearch {
   /** Sweeps a box of the systems entered, from the number of its first point on; how many points it has, null when stopped. */
   private sweepBox(box: Box, firstIndex: number, stopped: () => boolean): number | null {
     this.firstIndex = firstIndex;
-    return this.sweepFrom(box, 0, stopped);
-  }
-
-  private sweepFrom(box: Box, place: number, stopped: () => boolean): number | null {
-    if (place >= box.low.length - 2 || fitsInCall(box)) {
+    return sweepInCalls(box, (slice) => {
       this.renewCutOff();
       this.kernel!.startAt(0);
-      const points = this.kernel!.sweep(box.low, box.high);
+      const points = this.kernel!.sweep(slice.low, slice.high);
       this.firstIndex += points;
       return stopped() ? null : points;
-    }
-    let points = 0;
-    for (let parts = box.low[place]!; parts <= box.high[place]!; parts += 1) {
-      const [low, high] = [box.low.slice(), box.high.slice()];
-      low[place] = parts;
-      high[place] = parts;
-      const slice = tightBox(low, high, box.total);
-      const here = slice === null ? 0 : this.sweepFrom(slice, place + 1, stopped);
-      if (here === null) return null;
-      points += here;
-    }
-    return points;
+    });
   }
 
   private renewCutOff(): void {
@@ -370,8 +283,7 @@ class KernelSearch {
     let score: number;
     if (uncertain) {
       const values = this.evaluateAll(system, amounts);
-      this.uncertain += 1;
-      if (!this.countCanonically(values)) return;
+      if (!this.counts.addUncertain(values)) return;
       score = values.at(-1)!;
     } else {
       score = this.evaluateScore(system, amounts)[0]!;
@@ -380,28 +292,6 @@ class KernelSearch {
     this.kept.enter(number);
     this.kept.offer(Number.isFinite(score) ? score : Number.NaN, point);
   }
-
-  /** Counts a point by its canonical values; whether it meets all limits. */
-  private countCanonically(values: Float64Array): boolean {
-    const { limits, limited } = this.prepared;
-    for (const output of limited.keys())
-      if (!Number.isFinite(values[output])) this.withoutValue[output]! += 1;
-    let passes = true;
-    for (const [limit, { output, least, greatest }] of limits.entries()) {
-      const value = values[output]!;
-      if (value >= least && value <= greatest) this.passedEach[limit]! += 1;
-      else passes = false;
-    }
-    if (passes) this.passed += 1;
-    return passes;
-  }
-}
-
-/** Whether a box has no more points than a call may; counted only where its free amounts leave that open. */
-function fitsInCall(box: Box): boolean {
-  let most = 1;
-  for (let at = 0; at < box.low.length - 1; at += 1) most *= box.high[at]! - box.low[at]! + 1;
-  return most <= pointsPerCall || pointsIn(box) <= pointsPerCall;
 }
 
 /** Adds a system, or the part of it, to what is left for another scorer. */
