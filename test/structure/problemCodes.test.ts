@@ -4,7 +4,7 @@ import { fault, type ProblemCode, problems } from '@tiegel/contract';
 import { expect, test } from 'vitest';
 
 const root = join(import.meta.dirname, '../..');
-const table = 'packages/contract/src/problems.ts';
+const table = 'packages/contract/src/problem/problems.ts';
 const codes = Object.keys(problems);
 
 /** Every code that files name as a text of its own, with the files that do. */

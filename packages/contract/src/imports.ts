@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { problems } from './problems.ts';
+import { problems } from './problem/problems.ts';
 
 /** What of one's own can be brought in; packages/search says what each means. */
 export const importKinds = ['prices', 'column', 'pairs', 'materials', 'alloys'] as const;

@@ -1,4 +1,4 @@
-import { problem } from '../problem.ts';
+import { problem } from '../problem/problem.ts';
 import { conflictsOf } from './conflictsOf.ts';
 import type { Shortlist } from './shortlist.ts';
 import type { ShortlistAct } from './shortlistChange.ts';

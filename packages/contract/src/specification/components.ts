@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { report } from '../faultsOf.ts';
+import { report } from '../problem/faultsOf.ts';
 
 const MOST_COMPONENTS = 10;
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { report, shortened } from '../faultsOf.ts';
-import { nearest } from '../nearest.ts';
+import { report, shortened } from '../problem/faultsOf.ts';
+import { nearest } from '../problem/nearest.ts';
 import type { ElementsRequest } from './effectivePool.ts';
 
 const LONGEST_SYMBOL = 64;

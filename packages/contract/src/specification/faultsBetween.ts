@@ -1,4 +1,4 @@
-import { type Fault, fault } from '../problem.ts';
+import { type Fault, fault } from '../problem/problem.ts';
 import { type ComponentsRequest, componentRange } from './components.ts';
 import { type ElementsRequest, effectivePool } from './effectivePool.ts';
 import type { FractionsRequest } from './fractions.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { report } from '../faultsOf.ts';
+import { report } from '../problem/faultsOf.ts';
 import { partsOfBounds } from './partsOfBounds.ts';
 import { steps } from './steps.ts';
 

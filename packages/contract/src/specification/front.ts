@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { report } from '../faultsOf.ts';
-import type { FrontEntry } from '../specification.ts';
+import { report } from '../problem/faultsOf.ts';
+import type { FrontEntry } from './specification.ts';
 
 /**
  * The section `front`: the points of which no other one that passes is as good in all of these

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { report } from '../faultsOf.ts';
-import { jsonPointer } from '../jsonPointer.ts';
-import { type Fault, fault } from '../problem.ts';
+import { report } from '../problem/faultsOf.ts';
+import { jsonPointer } from '../problem/jsonPointer.ts';
+import { type Fault, fault } from '../problem/problem.ts';
 
 const MOST_LETS = 16;
 const LONGEST_TEXT = 2000;

@@ -1,4 +1,4 @@
-import { problem } from '../problem.ts';
+import { problem } from '../problem/problem.ts';
 
 /** Turns a specification of one version into the next; `migrations[0]` leads from version 1 to 2. */
 export type Migration = (specification: Record<string, unknown>) => Record<string, unknown>;

@@ -1,6 +1,6 @@
-import type { SearchSpecification } from '../specification.ts';
 import { effectivePool } from './effectivePool.ts';
 import { partsOfBounds } from './partsOfBounds.ts';
+import type { SearchSpecification } from './specification.ts';
 
 /** What was ignored or rounded in a specification that is otherwise right, in whole sentences. */
 export function noticesOf(specification: SearchSpecification): string[] {

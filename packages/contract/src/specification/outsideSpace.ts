@@ -1,5 +1,5 @@
-import type { SearchSpecification } from '../specification.ts';
 import { effectivePool } from './effectivePool.ts';
+import type { SearchSpecification } from './specification.ts';
 
 /** Which alloys a search looks at, before any limit: their elements, how many, and how much of each. */
 export type SearchSpace = Pick<SearchSpecification, 'elements' | 'components' | 'fractions'>;

@@ -1,5 +1,5 @@
-import { jsonPointer } from '../jsonPointer.ts';
-import { type Fault, fault, ProblemError } from '../problem.ts';
+import { jsonPointer } from '../problem/jsonPointer.ts';
+import { type Fault, fault, ProblemError } from '../problem/problem.ts';
 
 /** So many are named; who wrote more mends these first. */
 const mostNamed = 100;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { report } from '../faultsOf.ts';
-import type { RankEntry } from '../specification.ts';
+import { report } from '../problem/faultsOf.ts';
+import type { RankEntry } from './specification.ts';
 
 const MOST_ENTRIES = 16;
 

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { report, shortened } from '../faultsOf.ts';
 import { inDigits } from '../inDigits.ts';
-import { nearest } from '../nearest.ts';
-import type { Fault } from '../problem.ts';
+import { report, shortened } from '../problem/faultsOf.ts';
+import { nearest } from '../problem/nearest.ts';
+import type { Fault } from '../problem/problem.ts';
 import { componentsSchema } from './components.ts';
 import { conditionsSchema, type KnownCondition } from './conditions.ts';
 import { elementsSchema } from './elements.ts';

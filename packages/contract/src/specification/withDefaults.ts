@@ -1,8 +1,8 @@
-import type { SearchSpecification } from '../specification.ts';
 import { componentRange } from './components.ts';
 import type { FractionsRequest } from './fractions.ts';
 import type { SearchSpace } from './outsideSpace.ts';
 import type { SearchRequest, SpaceRequest } from './requestSchema.ts';
+import type { SearchSpecification } from './specification.ts';
 
 /** A readable request with every default filled in. */
 export function withDefaults(request: SearchRequest): SearchSpecification {

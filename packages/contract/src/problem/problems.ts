@@ -1,4 +1,4 @@
-import { inDigits } from './inDigits.ts';
+import { inDigits } from '../inDigits.ts';
 
 /** How one kind of error answers: HTTP status, exit code of the terminal (1 the request was wrong, 2 a fault), text, remedy. */
 export interface ProblemKind {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type SearchView, warnsOfPrices } from '../src/index.ts';
+import { type SearchView, warnsOfPrices } from '../../src/index.ts';
 
 const quantities = [
   { id: 'density', unit: 'g/cm3' },

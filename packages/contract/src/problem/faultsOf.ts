@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { inDigits } from './inDigits.ts';
+import { inDigits } from '../inDigits.ts';
 import { jsonPointer, placeInWords } from './jsonPointer.ts';
 import { nearest } from './nearest.ts';
 import { type Fault, fault, type ProblemValues } from './problem.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { z } from 'zod';
-import { ProblemError } from '../src/index.ts';
-import { check, faultOf, faultsIn, ids, onlyFault, request, schema, symbols } from './fixtures/known.ts';
+import { ProblemError } from '../../src/index.ts';
+import { check, faultOf, faultsIn, ids, onlyFault, request, schema, symbols } from '../fixtures/known.ts';
 
 const impeller = {
   version: 1,

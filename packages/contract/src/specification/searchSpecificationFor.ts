@@ -1,15 +1,15 @@
 import type { z } from 'zod';
-import { faultsOf, limited, shortened } from './faultsOf.ts';
-import { jsonPointer } from './jsonPointer.ts';
-import { nearest } from './nearest.ts';
-import { type Fault, fault, ProblemError } from './problem.ts';
-import { faultsBetween } from './specification/faultsBetween.ts';
-import { letNames, namesLeftOut } from './specification/lets.ts';
-import { migrate } from './specification/migrate.ts';
-import { noticesOf } from './specification/noticesOf.ts';
-import { type Known, requestSchema, type SearchRequest } from './specification/requestSchema.ts';
-import { withDefaults } from './specification/withDefaults.ts';
+import { faultsOf, limited, shortened } from '../problem/faultsOf.ts';
+import { jsonPointer } from '../problem/jsonPointer.ts';
+import { nearest } from '../problem/nearest.ts';
+import { type Fault, fault, ProblemError } from '../problem/problem.ts';
+import { faultsBetween } from './faultsBetween.ts';
+import { letNames, namesLeftOut } from './lets.ts';
+import { migrate } from './migrate.ts';
+import { noticesOf } from './noticesOf.ts';
+import { type Known, requestSchema, type SearchRequest } from './requestSchema.ts';
 import type { SearchSpecification } from './specification.ts';
+import { withDefaults } from './withDefaults.ts';
 
 /** A specification that is right: complete, and in words what was ignored or rounded in it. */
 export interface Checked {

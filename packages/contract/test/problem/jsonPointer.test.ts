@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { jsonPointer, placeInWords } from '../src/jsonPointer.ts';
+import { jsonPointer, placeInWords } from '../../src/problem/jsonPointer.ts';
 
 // The examples of RFC 6901, section 5.
 test('the escapes are those of RFC 6901', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, onTestFinished, test, vi } from 'vitest';
-import { type Hours, isWithin, isZone, nextStart } from '../src/index.ts';
+import { type Hours, isWithin, isZone, nextStart } from '../../src/index.ts';
 
 const night: Hours = { zone: 'Europe/Berlin', from: '20:00', to: '06:00' };
 const at = (text: string) => new Date(text);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { decodeOutcome, encodeOutcome, type Outcome } from '../src/index.ts';
+import { decodeOutcome, encodeOutcome, type Outcome } from '../../src/index.ts';
 
 const numbers = fc
   .array(fc.tuple(fc.double(), fc.double(), fc.double()), { maxLength: 20 })

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { factsSchema } from './facts.ts';
-import type { SearchSpecification } from './specification.ts';
+import { factsSchema } from '../facts.ts';
+import type { SearchSpecification } from '../specification/specification.ts';
 
 /**
  * Everything a worker needs to score any chunk of a search: a plain value, made before anything

@@ -1,6 +1,12 @@
-import { nameInSentence } from './nameInSentence.ts';
-import { effectivePool } from './specification/effectivePool.ts';
-import type { FrontEntry, GridFractions, Limit, RankEntry, SearchSpecification } from './specification.ts';
+import { nameInSentence } from '../nameInSentence.ts';
+import { effectivePool } from '../specification/effectivePool.ts';
+import type {
+  FrontEntry,
+  GridFractions,
+  Limit,
+  RankEntry,
+  SearchSpecification,
+} from '../specification/specification.ts';
 
 /** How a quantity is called; `unit` is '' for a plain number. */
 export interface Named {

@@ -6,7 +6,7 @@ import {
   settlingAct,
   shortlistOf,
   type TakenChange,
-} from '../src/index.ts';
+} from '../../src/index.ts';
 
 const start = { id: 'k3v9x2', createdAt: '2027-01-14T08:00:00Z' };
 const alloy = 'Co50Ni50';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type ShortlistAct, shortlistOf, shortlistStatuses, type TakenChange } from '../src/index.ts';
+import { type ShortlistAct, shortlistOf, shortlistStatuses, type TakenChange } from '../../src/index.ts';
 
 const start = { id: 'k3v9x2', createdAt: '2027-01-14T08:00:00Z' };
 const alloy = 'Co50Ni50';

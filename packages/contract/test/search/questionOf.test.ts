@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { type Lookup, printedUnit, questionOf } from '../src/index.ts';
-import { check, request, symbols } from './fixtures/known.ts';
+import { type Lookup, printedUnit, questionOf } from '../../src/index.ts';
+import { check, request, symbols } from '../fixtures/known.ts';
 
 const names: Record<string, [name: string, unit: string]> = {
   density: ['Density', 'g/cm3'],

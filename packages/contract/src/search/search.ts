@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { scheduleSchema } from './schedule/schedule.ts';
-import type { SearchSpecification } from './specification.ts';
+import { scheduleSchema } from '../schedule/schedule.ts';
+import type { SearchSpecification } from '../specification/specification.ts';
 
 /** The states of a search; what moves it from one to another: packages/search, states.ts. */
 export const searchStates = ['waiting', 'running', 'paused', 'done', 'cancelled', 'failed'] as const;

@@ -1,4 +1,4 @@
-import type { Tally } from './specification/tally.ts';
+import type { Tally } from './tally.ts';
 
 /** A wish for one quantity: the best is high, low, or nearest to a target. */
 export type Preference = 'high' | 'low' | { target: number };

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { differencesOf, type SearchView } from '../src/index.ts';
+import { differencesOf, type SearchView } from '../../src/index.ts';
 
 const view = (specification: object, rest: object = {}) =>
   ({

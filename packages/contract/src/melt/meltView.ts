@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { amountsSchema } from './alloy/amounts.ts';
-import { phaseClasses } from './alloy/phaseClasses.ts';
+import { amountsSchema } from '../alloy/amounts.ts';
+import { phaseClasses } from '../alloy/phaseClasses.ts';
 import { attachmentSchema, meltEntrySchema } from './melt.ts';
 
 /** A melt as it is told: what was written down, and what follows from it. */

@@ -1,8 +1,8 @@
-import { nameInSentence } from './nameInSentence.ts';
+import { nameInSentence } from '../nameInSentence.ts';
+import type { Limit, RankEntry } from '../specification/specification.ts';
 import { type Lookup, limitInWords } from './questionOf.ts';
 import type { SearchView } from './search.ts';
 import type { Difference } from './searchDifferences.ts';
-import type { Limit, RankEntry } from './specification.ts';
 
 /** What the words are made of: every quantity that is known to all searches, the conditions by name, and how numbers of a sentence are written. */
 export interface DifferenceWords {

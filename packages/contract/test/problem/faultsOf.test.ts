@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { z } from 'zod';
-import { faultsOf } from '../src/faultsOf.ts';
-import { descriptionAt, keysAt } from '../src/schemaAt.ts';
+import { faultsOf } from '../../src/problem/faultsOf.ts';
+import { descriptionAt, keysAt } from '../../src/problem/schemaAt.ts';
 
 const schema = z.strictObject({
   size: z.int().min(1).max(9).describe('Write a size.').exactOptional(),

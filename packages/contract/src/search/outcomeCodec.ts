@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { problem } from '../problem/problem.ts';
 import { numbersPerRankedPoint, type Outcome } from './outcome.ts';
-import { problem } from './problem.ts';
 
 const bytesPerNumber = Float64Array.BYTES_PER_ELEMENT;
 const formatVersion = 1;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { editDistance, nearest } from '../src/nearest.ts';
+import { editDistance, nearest } from '../../src/problem/nearest.ts';
 
 const quantities = ['mixingEnthalpy', 'sizeMismatch', 'omega', 'density', 'cost', 'costPerLitre'];
 
