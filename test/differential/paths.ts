@@ -8,10 +8,10 @@ import {
   type Score,
   scoreChunk,
 } from '@tiegel/engine';
+import { scoreBlocks } from '../../packages/engine/src/blocks/scoreBlocks.ts';
 import { isPruned } from '../../packages/engine/src/isPruned.ts';
 import { scoreKernel } from '../../packages/engine/src/kernel/scoreKernel.ts';
 import { scorePruned } from '../../packages/engine/src/pruning/scorePruned.ts';
-import { scoreBlocks } from '../../packages/engine/src/scoreBlocks.ts';
 
 /** A way on which a plan, cut into chunks of about so many points, becomes an outcome. */
 export interface Path {

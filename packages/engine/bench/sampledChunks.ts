@@ -1,6 +1,6 @@
 import type { Chunk } from '@tiegel/contract';
+import { pointNumbering } from '../src/grid/pointNumbering.ts';
 import type { Prepared } from '../src/index.ts';
-import { pointNumbering } from '../src/pointNumbering.ts';
 import type { Sample } from './workloads.ts';
 
 /** A chunk of whole systems holds up to so many points: about what a worker scores in a second or a few. */

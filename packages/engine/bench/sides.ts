@@ -1,6 +1,6 @@
+import { scoreBlocks } from '../src/blocks/scoreBlocks.ts';
 import { type Score, scoreChunk, scoreReference } from '../src/index.ts';
 import { scoreKernel } from '../src/kernel/scoreKernel.ts';
-import { scoreBlocks } from '../src/scoreBlocks.ts';
 
 /** A scorer that is measured. */
 export interface Side {

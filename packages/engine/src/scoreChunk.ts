@@ -1,7 +1,7 @@
 import { isPruned } from './isPruned.ts';
 import { scoreKernel } from './kernel/scoreKernel.ts';
+import { scoreAll } from './pruning/scoreAll.ts';
 import { scorePruned } from './pruning/scorePruned.ts';
-import { scoreAll } from './scoreAll.ts';
 import type { Score } from './scoring.ts';
 
 /**

@@ -1,11 +1,11 @@
 import type { Chunk, Outcome } from '@tiegel/contract';
 import { evaluator } from '@tiegel/screening';
-import { counted } from './counted.ts';
-import { wholeOf } from './grid.ts';
-import { keptPoints } from './keptPoints.ts';
-import { outsideOf } from './outsideOf.ts';
-import { pointNumbering } from './pointNumbering.ts';
-import type { Prepared } from './prepare.ts';
+import { wholeOf } from './grid/grid.ts';
+import { pointNumbering } from './grid/pointNumbering.ts';
+import { counted } from './outcome/counted.ts';
+import { keptPoints } from './outcome/keptPoints.ts';
+import { outsideOf } from './outcome/outsideOf.ts';
+import type { Prepared } from './prepared/prepare.ts';
 import type { ScoreOptions } from './scoring.ts';
 
 /** How often scoring asks whether to stop: after so many points. */

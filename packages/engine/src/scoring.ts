@@ -1,5 +1,5 @@
 import type { Chunk, Outcome } from '@tiegel/contract';
-import type { Prepared } from './prepare.ts';
+import type { Prepared } from './prepared/prepare.ts';
 
 export interface ScoreOptions {
   /** The score that a kept point must reach, known from elsewhere; null where nothing is known. Spares work and never changes what merging yields. */

@@ -2,6 +2,8 @@ import type { Limit } from '@tiegel/contract';
 import { evaluator } from '@tiegel/screening';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { scoreBlocks } from '../src/blocks/scoreBlocks.ts';
+import { pointNumbering } from '../src/grid/pointNumbering.ts';
 import {
   candidateAt,
   cutOffOf,
@@ -12,8 +14,6 @@ import {
   scoreReference,
 } from '../src/index.ts';
 import { scoreKernel } from '../src/kernel/scoreKernel.ts';
-import { pointNumbering } from '../src/pointNumbering.ts';
-import { scoreBlocks } from '../src/scoreBlocks.ts';
 import { scoredInChunks, wholeChunk } from './fixtures/chunks.ts';
 import { planOf, smallPlans } from './fixtures/plans.ts';
 import { specificationWith } from './fixtures/specifications.ts';

@@ -1,9 +1,9 @@
 import type { SearchSpecification, Tally } from '@tiegel/contract';
 import { expect, test } from 'vitest';
+import { scoreBlocks } from '../src/blocks/scoreBlocks.ts';
 import { prepare, type Score, scoreChunk, scoreReference } from '../src/index.ts';
 import { scoreKernel } from '../src/kernel/scoreKernel.ts';
 import { scorePruned } from '../src/pruning/scorePruned.ts';
-import { scoreBlocks } from '../src/scoreBlocks.ts';
 import { wholeChunk } from './fixtures/chunks.ts';
 import { planOf } from './fixtures/plans.ts';
 import { specificationWith } from './fixtures/specifications.ts';

@@ -1,4 +1,4 @@
-import type { PreparedLimit } from '../prepare.ts';
+import type { PreparedLimit } from '../prepared/prepare.ts';
 
 /** Counts over many points, and which of the points pass. */
 export interface LimitTests {

@@ -1,6 +1,6 @@
-import { boundsKey } from '../boundsKey.ts';
-import { type Grid, wholeOf } from '../grid.ts';
-import { pointNumbering } from '../pointNumbering.ts';
+import { boundsKey } from '../grid/boundsKey.ts';
+import { type Grid, wholeOf } from '../grid/grid.ts';
+import { pointNumbering } from '../grid/pointNumbering.ts';
 import { blockEntropy } from './blockEntropy.ts';
 import { copyOfBlock, newBlock, type PointBlock } from './pointBlock.ts';
 import { holdsPoints, pointWalk, type SystemBounds } from './pointWalk.ts';

@@ -1,6 +1,6 @@
-import { type Counted, counted } from '../counted.ts';
-import { outsideOf } from '../outsideOf.ts';
-import type { Prepared } from '../prepare.ts';
+import { type Counted, counted } from '../outcome/counted.ts';
+import { outsideOf } from '../outcome/outsideOf.ts';
+import type { Prepared } from '../prepared/prepare.ts';
 import type { Kernel } from './kernel.ts';
 import type { SearchTask } from './kernelTask.ts';
 

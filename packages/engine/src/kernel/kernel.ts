@@ -1,5 +1,5 @@
 import { entropyTerm, evaluator } from '@tiegel/screening';
-import type { Prepared } from '../prepare.ts';
+import type { Prepared } from '../prepared/prepare.ts';
 import type { Lanes } from './code/frame.ts';
 import { kernelCode } from './code/kernelCode.ts';
 import { candidateShift } from './code/recordCode.ts';

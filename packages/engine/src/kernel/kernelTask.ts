@@ -1,4 +1,4 @@
-import type { Prepared } from '../prepare.ts';
+import type { Prepared } from '../prepared/prepare.ts';
 import type { KernelTask } from './code/task.ts';
 import { testsOf } from './comparison/testsOf.ts';
 import { lower } from './lower.ts';

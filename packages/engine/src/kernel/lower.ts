@@ -1,7 +1,7 @@
 import type { Program, Step } from '@tiegel/screening';
 import { variationsOf } from '../blocks/steps.ts';
-import type { Grid } from '../grid.ts';
-import { outputBounds } from '../outputBounds.ts';
+import type { Grid } from '../grid/grid.ts';
+import { outputBounds } from '../prepared/outputBounds.ts';
 import { EPSILON, type Form, greatestOf, linearForm, pairForm } from './form.ts';
 import { isFar } from './isFar.ts';
 import { type Ends, type Node, type Nodes, nodeMaker } from './node.ts';

@@ -1,5 +1,5 @@
 import { evaluator } from '@tiegel/screening';
-import type { Prepared } from '../prepare.ts';
+import type { Prepared } from '../prepared/prepare.ts';
 import { partOfProgram } from './partOfProgram.ts';
 
 /** The canonical values of some outputs at one point: amounts in parts of the whole, of the grid unless another is given. Overwritten by the next call. */

@@ -1,12 +1,12 @@
 import type { Chunk, Outcome } from '@tiegel/contract';
-import { boundsKey } from '../boundsKey.ts';
-import { type KeptPoints, keptPoints } from '../keptPoints.ts';
-import { mergeOutcomes } from '../mergeOutcomes.ts';
-import { pointNumbering } from '../pointNumbering.ts';
-import type { Prepared } from '../prepare.ts';
+import { scoreBlocks } from '../blocks/scoreBlocks.ts';
+import { boundsKey } from '../grid/boundsKey.ts';
+import { pointNumbering } from '../grid/pointNumbering.ts';
+import { type KeptPoints, keptPoints } from '../outcome/keptPoints.ts';
+import { mergeOutcomes } from '../outcome/mergeOutcomes.ts';
+import type { Prepared } from '../prepared/prepare.ts';
 import { type Box, firstPointOf, tightBox } from '../pruning/box.ts';
 import { rangeBoxes } from '../pruning/rangeBoxes.ts';
-import { scoreBlocks } from '../scoreBlocks.ts';
 import type { ScoreOptions } from '../scoring.ts';
 import { ChunkCounts } from './chunkCounts.ts';
 import type { Lanes } from './code/frame.ts';

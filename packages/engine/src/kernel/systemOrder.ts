@@ -1,6 +1,6 @@
 import type { Chunk } from '@tiegel/contract';
-import type { Prepared } from '../prepare.ts';
-import { keyOf } from '../ranking.ts';
+import type { Prepared } from '../prepared/prepare.ts';
+import { keyOf } from '../prepared/ranking.ts';
 import type { EvaluatePoint } from './pointEvaluator.ts';
 
 /** Where more than one point in so many is kept, the order of the systems saves more than it costs. */

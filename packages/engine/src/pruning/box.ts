@@ -1,4 +1,4 @@
-import { windowSums } from '../windowSums.ts';
+import { windowSums } from '../grid/windowSums.ts';
 
 /**
  * A part of one system's grid: every element between bounds in parts, all amounts together the

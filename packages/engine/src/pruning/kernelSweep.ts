@@ -1,11 +1,11 @@
 import { evaluator } from '@tiegel/screening';
-import type { KeptPoints } from '../keptPoints.ts';
 import type { Lanes } from '../kernel/code/frame.ts';
 import { type Kernel, kernel } from '../kernel/kernel.ts';
 import type { SearchTask } from '../kernel/kernelTask.ts';
 import { partOfProgram } from '../kernel/partOfProgram.ts';
 import { Unprovable } from '../kernel/unprovable.ts';
-import type { Prepared } from '../prepare.ts';
+import type { KeptPoints } from '../outcome/keptPoints.ts';
+import type { Prepared } from '../prepared/prepare.ts';
 import type { Box } from './box.ts';
 import type { LineConditions } from './lineConditions.ts';
 

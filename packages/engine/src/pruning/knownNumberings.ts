@@ -1,6 +1,6 @@
-import { boundsKey } from '../boundsKey.ts';
-import type { Grid } from '../grid.ts';
-import { type PointNumbering, pointNumbering } from '../pointNumbering.ts';
+import { boundsKey } from '../grid/boundsKey.ts';
+import type { Grid } from '../grid/grid.ts';
+import { type PointNumbering, pointNumbering } from '../grid/pointNumbering.ts';
 
 /** Numberings are kept up to so many, one for all systems with equal bounds. */
 const mostKept = 4096;

@@ -1,8 +1,8 @@
-import type { KeptPoints } from '../keptPoints.ts';
-import type { PointList } from '../pointList.ts';
-import { pointValues } from '../pointValues.ts';
-import type { Prepared } from '../prepare.ts';
-import { keyOf } from '../ranking.ts';
+import type { PointList } from '../grid/pointList.ts';
+import { pointValues } from '../grid/pointValues.ts';
+import type { KeptPoints } from '../outcome/keptPoints.ts';
+import type { Prepared } from '../prepared/prepare.ts';
+import { keyOf } from '../prepared/ranking.ts';
 
 /** Points gathered before they are looked at. */
 const capacity = 128;

@@ -1,5 +1,5 @@
-import { type Grid, wholeOf } from '../grid.ts';
-import { pointNumbering } from '../pointNumbering.ts';
+import { type Grid, wholeOf } from '../grid/grid.ts';
+import { pointNumbering } from '../grid/pointNumbering.ts';
 import { type Box, tightBox } from './box.ts';
 
 /**

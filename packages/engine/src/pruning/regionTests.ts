@@ -1,6 +1,6 @@
 import type { Program } from '@tiegel/screening';
 import type { SearchTask } from '../kernel/kernelTask.ts';
-import type { Prepared } from '../prepare.ts';
+import type { Prepared } from '../prepared/prepare.ts';
 import { always, never } from './affine.ts';
 import type { Box } from './box.ts';
 import { latticeOf } from './lattice.ts';

@@ -1,9 +1,9 @@
 import type { Chunk, Outcome } from '@tiegel/contract';
-import { wholeOf } from '../grid.ts';
-import { type KeptPoints, keptPoints } from '../keptPoints.ts';
+import { wholeOf } from '../grid/grid.ts';
+import type { PointNumbering } from '../grid/pointNumbering.ts';
 import { kernelTask } from '../kernel/kernelTask.ts';
-import type { PointNumbering } from '../pointNumbering.ts';
-import type { Prepared } from '../prepare.ts';
+import { type KeptPoints, keptPoints } from '../outcome/keptPoints.ts';
+import type { Prepared } from '../prepared/prepare.ts';
 import type { ScoreOptions } from '../scoring.ts';
 import { type Box, firstPointOf, halvesOf, pointsIn, roomIn, widestOf } from './box.ts';
 import { conditionsOnLines, type KernelSweep, kernelSweep, type SweptSystem } from './kernelSweep.ts';

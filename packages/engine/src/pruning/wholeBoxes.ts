@@ -1,5 +1,5 @@
-import { boundsKey } from '../boundsKey.ts';
-import { type Grid, wholeOf } from '../grid.ts';
+import { boundsKey } from '../grid/boundsKey.ts';
+import { type Grid, wholeOf } from '../grid/grid.ts';
 import { type Box, pointsIn, tightBox } from './box.ts';
 
 /** Boxes are kept up to so many, one for all systems with equal bounds. */

@@ -35,10 +35,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { blockProgram } from '../../src/blocks/blockProgram.ts';
 import { systemBlocks } from '../../src/blocks/systemBlocks.ts';
-import { wholeOf } from '../../src/grid.ts';
-import { gridOf } from '../../src/gridOf.ts';
-import { pointNumbering } from '../../src/pointNumbering.ts';
-import { systemNumbering } from '../../src/systemNumbering.ts';
+import { wholeOf } from '../../src/grid/grid.ts';
+import { gridOf } from '../../src/grid/gridOf.ts';
+import { pointNumbering } from '../../src/grid/pointNumbering.ts';
+import { systemNumbering } from '../../src/grid/systemNumbering.ts';
 import { smallGrids } from '../fixtures/specifications.ts';
 
 /** Every kind of node, over columns of either sign, decimal or not, with values missing. */

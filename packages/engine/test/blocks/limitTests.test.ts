@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { limitTests } from '../../src/blocks/limitTests.ts';
-import { limitRange } from '../../src/limitRange.ts';
+import { limitRange } from '../../src/prepared/limitRange.ts';
 
 const values = Float64Array.of(1, 2, 3, Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY);
 const limits = [

@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { PointBlock } from '../../src/blocks/pointBlock.ts';
 import { systemBlocks } from '../../src/blocks/systemBlocks.ts';
-import { wholeOf } from '../../src/grid.ts';
-import { gridOf } from '../../src/gridOf.ts';
-import { pointNumbering } from '../../src/pointNumbering.ts';
-import { systemNumbering } from '../../src/systemNumbering.ts';
+import { wholeOf } from '../../src/grid/grid.ts';
+import { gridOf } from '../../src/grid/gridOf.ts';
+import { pointNumbering } from '../../src/grid/pointNumbering.ts';
+import { systemNumbering } from '../../src/grid/systemNumbering.ts';
 import { smallGrids, specificationWith } from '../fixtures/specifications.ts';
 
 test('any range of points of any system comes in order, none missing, with its entropy', () => {

@@ -1,8 +1,8 @@
 import { evaluator, quantities } from '@tiegel/screening';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { pointNumbering } from '../../src/grid/pointNumbering.ts';
 import { type Prepared, planChunks, prepare, scoreChunk, scoreReference } from '../../src/index.ts';
-import { pointNumbering } from '../../src/pointNumbering.ts';
 import { scoredInChunks, wholeChunk } from '../fixtures/chunks.ts';
 import { smallPlans } from '../fixtures/plans.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { pointNumbering } from '../../src/grid/pointNumbering.ts';
 import { prepare } from '../../src/index.ts';
-import { pointNumbering } from '../../src/pointNumbering.ts';
 import {
   type Box,
   firstPointOf,

@@ -1,6 +1,7 @@
 import { encodeOutcome, type Outcome, type Plan, type Tally } from '@tiegel/contract';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { scoreBlocks } from '../../src/blocks/scoreBlocks.ts';
 import {
   countPoints,
   mergeOutcomes,
@@ -10,7 +11,6 @@ import {
   scoreReference,
 } from '../../src/index.ts';
 import { scorePruned } from '../../src/pruning/scorePruned.ts';
-import { scoreBlocks } from '../../src/scoreBlocks.ts';
 import { wholeChunk } from '../fixtures/chunks.ts';
 import { planOf, smallPlans } from '../fixtures/plans.ts';
 import { specificationWith } from '../fixtures/specifications.ts';
