@@ -29,7 +29,8 @@ export interface Measured {
   interval: readonly [low: number, high: number];
 }
 
-interface Case {
+/** An alloy that a criterion speaks of: what it said, and what was observed. */
+export interface Case {
   system: string;
   verdict: boolean;
   positive: boolean;
@@ -48,16 +49,19 @@ export type ObservedAlloy = Pick<
 export function measureCriteria(
   alloys: readonly ObservedAlloy[] = publishedAlloys(),
 ): Record<string, Measured> {
+  return Object.fromEntries(casesOfCriteria(alloys).map(({ id, cases }) => [id, measured(cases)]));
+}
+
+/** Of every criterion that observed labels can test the alloys that it speaks of. */
+export function casesOfCriteria(alloys: readonly ObservedAlloy[]): { id: string; cases: Case[] }[] {
   const valuesOf = valuesOfCriteria();
   const valued = alloys
     .filter(({ phases }) => phases !== null)
     .map((alloy) => ({ alloy, values: valuesOf(alloy) }));
-  return Object.fromEntries(
-    criteria.flatMap((criterion) => {
-      const { observed } = criterion.positiveClass;
-      return observed === null ? [] : [[criterion.id, measured(casesOf(criterion, observed, valued))]];
-    }),
-  );
+  return criteria.flatMap((criterion) => {
+    const { observed } = criterion.positiveClass;
+    return observed === null ? [] : [{ id: criterion.id, cases: casesOf(criterion, observed, valued) }];
+  });
 }
 
 /** What gives an alloy's values of every quantity that a criterion names. */
@@ -96,7 +100,8 @@ const isObserved: Readonly<
   'Laves phase': ({ phases }) => phases?.split('+').includes('Laves') ?? null,
 };
 
-function measured(cases: readonly Case[]): Measured {
+/** How often a criterion was right on its cases. */
+export function measured(cases: readonly Case[]): Measured {
   const balanced = (rows: readonly number[]) => balancedAccuracy(countsOf(rows.map((row) => cases[row]!)));
   const all = [...cases.keys()];
   return {

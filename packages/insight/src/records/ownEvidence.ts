@@ -1,7 +1,13 @@
 import { factsFor, symbols } from '@tiegel/elements';
 import { type Phase, phaseOf } from '../phase/phaseOf.ts';
 import { type Answer, areaUnderCurve, baseRate, brierScore, logLoss, mean } from '../phase/scores.ts';
-import { type Measured, measureCriteria, type ObservedAlloy } from './measureCriteria.ts';
+import {
+  type Case,
+  casesOfCriteria,
+  type Measured,
+  measured,
+  type ObservedAlloy,
+} from './measureCriteria.ts';
 import { resampledInterval } from './resampledInterval.ts';
 
 /** The record of a rule on one's own melts; null where they are too few to say. */
@@ -9,7 +15,7 @@ export interface OwnRecord extends Omit<Measured, 'balancedAccuracy' | 'interval
   id: string;
   /** null without a melt that is of the class, or without one that is not */
   balancedAccuracy: number | null;
-  /** 95 %, from resampling whole systems; null below `leastMelts` melts or `leastSystems` systems */
+  /** 95 %, from resampling whole systems; null where the rule speaks of fewer than `leastMelts` melts or `leastSystems` systems */
   interval: readonly [low: number, high: number] | null;
 }
 
@@ -55,31 +61,39 @@ export function ownEvidence(
   what: 'melts' | 'alloys' = 'melts',
 ): OwnEvidence {
   const observed = melts.filter(({ phases }) => phases !== null);
-  const systems = new Set(observed.map(({ system }) => system)).size;
-  const enough = observed.length >= leastMelts && systems >= leastSystems;
+  const systems = systemsIn(observed);
+  const enough = isEnough(observed);
   return {
     ...{ melts: observed.length, systems },
-    criteria: Object.entries(measureCriteria(observed)).map(([id, record]) => ownRecord(id, record, enough)),
-    phaseEstimate: ownEstimate(observed, enough),
+    criteria: casesOfCriteria(observed).map(({ id, cases }) => ownRecord(id, cases)),
+    phaseEstimate: ownEstimate(observed),
     trust:
       what === 'melts' ? trustIn(observed.length, systems, enough) : broughtInTrust(observed.length, systems),
   };
 }
 
-function ownRecord(
-  id: string,
-  { balancedAccuracy, interval, ...counts }: Measured,
-  enough: boolean,
-): OwnRecord {
+type OfSystem = Pick<ObservedAlloy, 'system'>;
+
+const systemsIn = (alloys: readonly OfSystem[]): number => new Set(alloys.map(({ system }) => system)).size;
+
+/**
+ * Whether alloys are enough for an interval: to be asked of those that a number is counted on, not of all.
+ * Two melts of which a rule is right both times would otherwise have the interval 1 to 1.
+ */
+const isEnough = (alloys: readonly OfSystem[]): boolean =>
+  alloys.length >= leastMelts && systemsIn(alloys) >= leastSystems;
+
+function ownRecord(id: string, cases: readonly Case[]): OwnRecord {
+  const { balancedAccuracy, interval, ...counts } = measured(cases);
   const known = Number.isFinite(balancedAccuracy);
   return {
     ...{ id, ...counts },
     balancedAccuracy: known ? balancedAccuracy : null,
-    interval: known && enough ? interval : null,
+    interval: known && isEnough(cases) ? interval : null,
   };
 }
 
-function ownEstimate(melts: readonly ObservedAlloy[], enough: boolean): OwnEstimate {
+function ownEstimate(melts: readonly ObservedAlloy[]): OwnEstimate {
   const facts = factsFor(symbols);
   const all = melts.map((alloy) => ({ alloy, said: phaseOf(alloy.composition, facts) }));
   const told = all.filter(({ said }) => said.singleSolution !== null);
@@ -98,7 +112,7 @@ function ownEstimate(melts: readonly ObservedAlloy[], enough: boolean): OwnEstim
     baseRate: none ? null : baseRate(answers),
     auc: both ? areaUnderCurve(answers) : null,
     interval:
-      both && enough
+      both && isEnough(told.map(({ alloy }) => alloy))
         ? resampledInterval(systems, (rows) => areaUnderCurve(rows.map((row) => answers[row]!)))
         : null,
     brier: none ? null : brierScore(answers),

@@ -50,6 +50,25 @@ describe('too few melts', () => {
   });
 });
 
+// A lattice rule speaks of the melts of one solution alone.
+test('a rule that speaks of two of many melts has no interval, however many there are', () => {
+  const others = publishedAlloys().filter(({ phaseClass }) => phaseClass === 'other');
+  const { criteria, trust } = ownEvidence([melt('CoCrFeNi', 'FCC'), melt('MoNbTaW', 'BCC'), ...others]);
+  expect(trust).not.toContain('nothing can be concluded');
+  const of = (id: string) => criteria.find((one) => one.id === id)!;
+  expect(of('guo2011Fcc')).toMatchObject({ n: 2, balancedAccuracy: 1, interval: null });
+  expect(of('zhang2008').n).toBeGreaterThan(100);
+  expect(of('zhang2008').interval).toHaveLength(2);
+});
+
+test('an estimate that has a number for two of many melts has no interval', () => {
+  const far = ['Ag', 'Au', 'Ca', 'Sn', 'Zn'].flatMap((last) =>
+    Array.from({ length: 6 }, (_, at) => melt(`Li${50 + at}Mg${last}`, 'other')),
+  );
+  const { phaseEstimate } = ownEvidence([melt('CoCrFeNi', 'FCC'), melt('Al2CoCrFeNi', 'B2'), ...far]);
+  expect(phaseEstimate).toMatchObject({ n: 2, auc: 1, interval: null });
+});
+
 test('a melt far from every published alloy is counted as without a basis', () => {
   expect(ownEvidence([melt('LiMgAg', 'other')]).phaseEstimate).toMatchObject({ n: 0, withoutBasis: 1 });
 });
