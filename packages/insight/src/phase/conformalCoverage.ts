@@ -1,5 +1,5 @@
-/** How often the reported class should be in the set. */
-const ASKED = 0.8;
+/** One in so many reported classes may be outside the set: 80 % are inside. Whole, for (1 − 0.8) × 10 is a little less than 2. */
+const OUTSIDE = 5;
 
 /**
  * The smallest probability that a class needs to be in the set of likely classes, so that the
@@ -9,7 +9,7 @@ const ASKED = 0.8;
  */
 export function conformalThreshold(said: readonly number[]): number {
   const sorted = said.toSorted((a, b) => a - b);
-  const rank = Math.floor((1 - ASKED) * (sorted.length + 1));
+  const rank = Math.floor((sorted.length + 1) / OUTSIDE);
   return rank === 0 ? 0 : sorted[rank - 1]!;
 }
 

@@ -15,6 +15,12 @@ test('at least 80 % of what was said of the reported class reaches the threshold
   );
 });
 
+// Split conformal: of n probabilities the threshold is the (n + 1)/5-th from below.
+test.each([4, 9, 14, 249])('of %i alloys exactly a fifth of the places lies below the threshold', (count) => {
+  const said = Array.from({ length: count }, (_, at) => (at + 1) / 1000);
+  expect(conformalThreshold(said)).toBe((count + 1) / 5 / 1000);
+});
+
 test('too few alloys to leave any out: every class is likely', () => {
   expect(conformalThreshold([0.4, 0.6, 0.9])).toBe(0);
 });
