@@ -2,7 +2,7 @@ import { publishedOverSchema } from '@tiegel/contract';
 import { effectivePool } from '@tiegel/contract/terms';
 import { dataVersionOf, factsFor, formatComposition, symbols } from '@tiegel/elements';
 import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
-import { quantities, screening } from '@tiegel/screening';
+import { type Composition, quantities, screening } from '@tiegel/screening';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -38,6 +38,11 @@ export function publishedRoute(app: Server, { searches, melts }: Parts): void {
         asked.filter((id) => known.has(id)),
         specification.conditions,
       );
+      // A name that every object inherits, such as "constructor", is no quantity.
+      const askedOf = (composition: Composition) => {
+        const values = valuesAt(composition);
+        return asked.map((id) => (known.has(id) ? (values[id] ?? null) : null));
+      };
       const pool = new Set(effectivePool(specification.elements));
       const brought = searches.imports.alloys().map(({ name, composition, phases, doi }) => ({
         ...{ formula: name || formatComposition(composition), composition, phases, own: true },
@@ -46,17 +51,15 @@ export function publishedRoute(app: Server, { searches, melts }: Parts): void {
       const published = publishedAlloys().map((alloy) => ({ ...alloy, own: false }));
       const items = [...published, ...brought].map(
         ({ formula, composition, phases, references, doi, own }) => {
-          const values = valuesAt(composition);
           return {
             ...{ formula, composition, phases, references, own, doi: [...doi] },
             inPool: Object.keys(composition).every((symbol) => pool.has(symbol)),
-            values: asked.map((id) => values[id] ?? null),
+            values: askedOf(composition),
           };
         },
       );
       const melted = melts.list().map(({ id, name, composition, label }) => {
-        const values = valuesAt(composition);
-        return { id, name, composition, phases: label, values: asked.map((one) => values[one] ?? null) };
+        return { id, name, composition, phases: label, values: askedOf(composition) };
       });
       return { quantities: asked, items, melts: melted, dataVersion: dataVersionOf(prices, [], pairs) };
     },

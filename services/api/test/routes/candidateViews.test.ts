@@ -1,4 +1,11 @@
-import type { Candidate, CandidateValues, ElementUse, SearchDistributions, TradeOff } from '@tiegel/contract';
+import type {
+  Candidate,
+  CandidateValues,
+  ElementUse,
+  PublishedOver,
+  SearchDistributions,
+  TradeOff,
+} from '@tiegel/contract';
 import { factsFor } from '@tiegel/elements';
 import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import { valuesOf } from '@tiegel/screening';
@@ -259,4 +266,10 @@ test('a melt that was recorded explores its system and lies among the published 
   expect(melts).toHaveLength(1);
   expect(melts[0]).toMatchObject({ name: 'A first trial', phases: 'FCC' });
   expect(melts[0]!.values[0]).toBeGreaterThan(4);
+});
+
+test('published alloys have no value of what is no quantity, whatever its name', async () => {
+  const { items } = await get<PublishedOver>('published?quantities=density,constructor,toString');
+  expect(items.length).toBeGreaterThan(100);
+  for (const { values } of items) expect(values).toEqual([expect.any(Number), null, null]);
 });
