@@ -26,6 +26,8 @@ export function candidateViewRoutes(app: Server, { searches }: Parts): void {
     '/searches/:id/values',
     {
       preValidation: takeMore(searches),
+      // As on the pages of candidates: to check 1.6 million numbers of their own type kept everybody waiting for 0.4 s.
+      serializerCompiler: () => JSON.stringify,
       schema: {
         summary: 'Values of the kept candidates as columns, for plots',
         description:
