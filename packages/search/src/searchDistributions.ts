@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import type { SearchDistributions } from '@tiegel/contract';
 import type { CandidateColumns, JoinedStore } from '@tiegel/store';
 import { gridDraw } from './gridDraw.ts';
@@ -34,31 +35,35 @@ export async function searchDistributions(
     }
   }
   const passed = draw.passes.filter(Boolean).length / draw.count;
+  const found: SearchDistributions['quantities'] = [];
+  for (const [place, quantity] of quantities.entries()) {
+    // To sort a million values takes a quarter of a second, and a page asks for eight quantities.
+    await setImmediate();
+    const limits = plan.specification.limits.filter((limit) => limit.quantity === quantity);
+    const named = limits.flatMap(({ min, max }) => [min, max].filter((edge) => edge !== undefined));
+    const grid = draw.values.get(quantity);
+    const edges = edgesFor([finiteOf(grid), values[place]!], named);
+    await setImmediate();
+    const spreads = { grid: spreadOver(edges), passing: spreadOver(edges), keptOnes: spreadOver(edges) };
+    grid?.forEach((value, at) => {
+      spreads.grid.add(value);
+      if (draw.passes[at]) spreads.passing.add(value);
+    });
+    for (const value of values[place]!) spreads.keptOnes.add(value);
+    found.push({
+      quantity,
+      edges,
+      grid: grid ? spreads.grid.spread : null,
+      passing: grid ? spreads.passing.spread : null,
+      kept: { ...spreads.keptOnes.spread, missing: meeting - values[place]!.length },
+    });
+  }
   return {
     sample: draw.count,
     exact: draw.whole,
     passed,
     error: draw.whole ? 0 : shareError(passed, draw.count),
-    quantities: quantities.map((quantity, place) => {
-      const limits = plan.specification.limits.filter((limit) => limit.quantity === quantity);
-      const named = limits.flatMap(({ min, max }) => [min, max].filter((edge) => edge !== undefined));
-      const grid = draw.values.get(quantity);
-      const edges = edgesFor([finiteOf(grid), values[place]!], named);
-      const spreads = { grid: spreadOver(edges), passing: spreadOver(edges), keptOnes: spreadOver(edges) };
-      grid?.forEach((value, at) => {
-        spreads.grid.add(value);
-        if (draw.passes[at]) spreads.passing.add(value);
-      });
-      for (const value of values[place]!) spreads.keptOnes.add(value);
-      const there = spreads.keptOnes.spread;
-      return {
-        quantity,
-        edges,
-        grid: grid ? spreads.grid.spread : null,
-        passing: grid ? spreads.passing.spread : null,
-        kept: { ...there, missing: meeting - values[place]!.length },
-      };
-    }),
+    quantities: found,
     meeting,
   };
 }
