@@ -1,6 +1,7 @@
 import { ProblemError } from '@tiegel/contract/terms';
 import type { SearchChange, Store } from '@tiegel/store';
 import type { DispatchListener } from './dispatch.ts';
+import { recentRate } from './recentRate.ts';
 import { type SearchEvent, stateAfter } from './states.ts';
 import { textOf } from './textOf.ts';
 import { activeSeconds, type Underway } from './underway.ts';
@@ -55,6 +56,7 @@ export function chronicle(store: Store, { changed, stopped }: ChronicleListener)
         move(search.id, 'rest', { activeSeconds: seconds });
         search.earlierSeconds = seconds;
         search.since = null;
+        search.rate = recentRate();
       });
     },
     /** Notes why nothing is handed out, where that changed. */

@@ -5,7 +5,7 @@ const reach = 15_000;
 export interface RecentRate {
   /** Notes points that came back at an instant (ms, monotonic). */
   add(points: number, now: number): void;
-  /** Null until two outcomes came back. */
+  /** Null until two outcomes came back. Of what comes back more rarely than that, the last two count. */
   perSecond(now: number): number | null;
 }
 
@@ -13,7 +13,8 @@ export function recentRate(): RecentRate {
   let noted: { points: number; at: number }[] = [];
   return {
     add(points, now) {
-      noted = [...noted.filter(({ at }) => now - at <= reach), { points, at: now }];
+      const newest = noted.at(-1);
+      noted = [...noted.filter((one) => one === newest || now - one.at <= reach), { points, at: now }];
     },
     perSecond(now) {
       const [first, ...later] = noted;

@@ -28,7 +28,8 @@ export interface Underway {
   /** seconds of work before `since`; when the first chunk was handed out (ms, monotonic), null before */
   earlierSeconds: number;
   since: number | null;
-  readonly rate: RecentRate;
+  /** of late; begins anew after a rest, in which nothing came back */
+  rate: RecentRate;
   /** what workers scored for this process, and the seconds that it took them */
   scored: { points: number; seconds: number };
   /** when it is worked on */
