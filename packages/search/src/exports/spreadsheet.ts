@@ -78,9 +78,9 @@ function text(words: string, style: 0 | 1): string {
   const escaped = words
     .slice(0, longestText)
     .replace(/[&<>]/g, (sign) => `&#${sign.charCodeAt(0)};`)
-    // Control characters have no place in XML.
+    // Control characters have no place in XML, nor have U+FFFE and U+FFFF.
     // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is meant
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, '');
+    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
   return `<c s="${style}" t="inlineStr"><is><t xml:space="preserve">${escaped}</t></is></c>`;
 }
 

@@ -103,3 +103,10 @@ test('rows are read no faster than the file is taken', async () => {
   expect(read).toBeLessThan(50_000);
   file.destroy();
 });
+
+test('a name with characters that XML knows none of leaves a file that every reader takes', async () => {
+  const { about, ...one } = exportOf(candidates(1));
+  const named = { ...about, name: 'a\u0001b\ufffec\uffffd' };
+  const texts = cellsOf(unzipped(await buffer(spreadsheet({ ...one, about: named }))), 'sheet2');
+  expect(texts.find(([key]) => key === 'name')).toEqual(['name', 'abcd']);
+});
