@@ -20,6 +20,9 @@ export interface StoredImport extends NewImport {
   withdrawnAt: string | null;
 }
 
+/** What is told of an import beside its data, which may be megabytes. */
+export type ListedImport = Omit<StoredImport, 'data'>;
+
 /** Data that a person brought in. What was stored stays; it may be withdrawn, and come back. */
 export interface ImportTable {
   /**
@@ -30,8 +33,8 @@ export interface ImportTable {
   /** Tells states of this table apart: another text exactly where another connection, of any process, has changed it. */
   state(): string;
   find(number: number): StoredImport | null;
-  /** The newest first. */
-  list(): StoredImport[];
+  /** The newest first, without their data. */
+  list(): ListedImport[];
   /** Those of a kind that were not withdrawn, the oldest first. */
   standing(kind: ImportKind): StoredImport[];
   /** @param at when it was withdrawn; null: it stands again */
@@ -40,7 +43,8 @@ export interface ImportTable {
   withdrawAll(kind: ImportKind, subject: string, at: string): number;
 }
 
-const fields = 'number, kind, subject, name, at, data, rows, counts, withdrawn_at as withdrawnAt';
+const listed = 'number, kind, subject, name, at, rows, counts, withdrawn_at as withdrawnAt';
+const fields = `${listed}, data`;
 
 export function importTable(durable: Connection): ImportTable {
   const insert = durable.prepare(
@@ -49,7 +53,7 @@ export function importTable(durable: Connection): ImportTable {
   );
   const byKey = durable.prepare(`select ${fields} from data_import where key = ?`);
   const byNumber = durable.prepare(`select ${fields} from data_import where number = ?`);
-  const all = durable.prepare(`select ${fields} from data_import order by number desc`);
+  const all = durable.prepare(`select ${listed} from data_import order by number desc`);
   const standing = durable.prepare(
     `select ${fields} from data_import where kind = ? and withdrawn_at is null order by number`,
   );
@@ -84,14 +88,18 @@ export function importTable(durable: Connection): ImportTable {
       const row = byNumber.get(number);
       return row === undefined ? null : read(row);
     },
-    list: () => all.all().map(read),
+    list: () => all.all().map(readListed),
     standing: (kind) => standing.all(kind).map(read),
     setWithdrawn: (number, at) => void withdraw.run(at, number),
     withdrawAll: (kind, subject, at) => withdrawSubject.run(at, kind, subject).changes,
   };
 }
 
+function readListed(found: unknown): ListedImport {
+  const row = found as Omit<ListedImport, 'counts'> & { counts: string };
+  return { ...row, counts: JSON.parse(row.counts) };
+}
+
 function read(found: unknown): StoredImport {
-  const row = found as Omit<StoredImport, 'data' | 'counts'> & { data: string; counts: string };
-  return { ...row, data: JSON.parse(row.data), counts: JSON.parse(row.counts) };
+  return { ...readListed(found), data: JSON.parse((found as { data: string }).data) };
 }

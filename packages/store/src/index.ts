@@ -2,7 +2,7 @@ export type { CandidateSet } from './candidateSet.ts';
 export type { CandidateTable } from './candidateTable.ts';
 export type { CandidateColumns } from './candidateValues.ts';
 export type { ChargeSheetTable, StoredChargeSheet } from './chargeSheets.ts';
-export type { ImportTable, StoredImport } from './imports.ts';
+export type { ImportTable, ListedImport, StoredImport } from './imports.ts';
 export type { NewCandidates } from './insertCandidates.ts';
 export { type JoinedStore, joinStore } from './joinStore.ts';
 export { type Ledger, MERGED } from './ledger.ts';

@@ -1,11 +1,11 @@
 import type { DataVersions } from '@tiegel/contract';
 import { dataVersionOf, type OwnColumn, type PairValue, type PriceList } from '@tiegel/elements';
-import type { SearchRecord, StoredImport } from '@tiegel/store';
+import type { ListedImport, SearchRecord } from '@tiegel/store';
 
 interface Known {
   /** newest first */
   searches: readonly SearchRecord[];
-  imports: readonly StoredImport[];
+  imports: readonly ListedImport[];
   /** what is in force */
   prices: PriceList | null;
   columns: readonly OwnColumn[];

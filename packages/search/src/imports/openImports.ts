@@ -12,7 +12,7 @@ import {
 } from '@tiegel/elements';
 import { phaseClassOf } from '@tiegel/elements/publishedAlloys';
 import type { ObservedAlloy } from '@tiegel/insight';
-import type { JoinedStore, StoredImport } from '@tiegel/store';
+import type { JoinedStore, ListedImport, StoredImport } from '@tiegel/store';
 import { dataVersions } from './dataVersions.ts';
 import type { Entry, ImportKindOf } from './importKind.ts';
 import type { Brought, Imports } from './imports.ts';
@@ -98,7 +98,7 @@ export function openImports(
     };
   }
 
-  function versionOf(stored: StoredImport, used: ReadonlyMap<number, number>): ImportVersion {
+  function versionOf(stored: ListedImport, used: ReadonlyMap<number, number>): ImportVersion {
     const { number, kind, name, at, rows, counts, withdrawnAt } = stored;
     return {
       ...{ number, kind, name, at, rows, counts, withdrawnAt },
