@@ -1,5 +1,6 @@
 import { type Evidence, evidenceSchema } from '@tiegel/contract';
-import { evidence, ownEvidence, recalibrationInWords } from '@tiegel/insight';
+import { evidence, recalibrationInWords } from '@tiegel/insight';
+import { keptEvidence } from '../alloys/keptEvidence.ts';
 import { keptRecalibration } from '../alloys/keptRecalibration.ts';
 import { asAnswer } from '../asAnswer.ts';
 import type { Parts, Server } from '../parts.ts';
@@ -22,15 +23,14 @@ export function evidenceRoute(app: Server, parts: Parts): void {
 
 /** Alloys of the literature that were brought in may be among the published ones: they are told apart, and train nothing. */
 function onBrought({ searches }: Parts) {
-  const observed = searches.imports.observed();
-  return observed.length === 0 ? null : ownEvidence(observed, 'alloys');
+  return keptEvidence(searches.imports.observed(), 'alloys');
 }
 
 function onOwnMelts({ melts }: Parts) {
   const observed = melts.observed();
   const recalibration = keptRecalibration(observed);
   return {
-    own: observed.length === 0 ? null : ownEvidence(observed),
+    own: keptEvidence(observed, 'melts'),
     recalibration: { ...recalibration, words: recalibrationInWords(recalibration) },
   };
 }
