@@ -1,12 +1,10 @@
 import { Readable } from 'node:stream';
 import { setImmediate } from 'node:timers/promises';
-
-/** So long nobody else is answered, and so much text is sent at once. */
-const turnMs = 10;
+import { turnMs } from './inTurns.ts';
 
 /**
  * A list as JSON, worked out one by one while it is read: others have their turn in between, no more
- * of it is held than its reader takes, and when the reader goes nothing more is worked out.
+ * of it is held than one turn makes, and when the reader goes nothing more is worked out.
  *
  * @param items each of them a text of JSON
  */

@@ -67,17 +67,42 @@ export const weighingTrust =
  * @throws ProblemError quantity/unknown
  */
 export function weighingError(composition: Composition, weighing: Weighing): WeighingError {
+  const steps = weighingSteps(composition, weighing);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/** The same in steps of a composition each, some milliseconds: twelve elements take seconds, and others can be answered in between. */
+export function* weighingSteps(
+  composition: Composition,
+  weighing: Weighing,
+): Generator<undefined, WeighingError> {
   const { mass, resolution, facts, quantities, conditions, limits = [], verdicts = {} } = weighing;
   const { masses, corners } = weighingCorners(composition, mass, resolution);
   const valuesAt = screening(facts, quantities, conditions);
   const here = valuesAt(composition);
-  const around = corners.map(valuesAt);
+  const around: QuantityValues[] = [];
+  for (const corner of corners) {
+    around.push(valuesAt(corner));
+    yield;
+  }
   const total = Object.values(composition).reduce((sum, amount) => sum + amount, 0);
   const limited = screening(
     facts,
     limits.map(({ quantity }) => quantity),
     conditions,
   );
+  const ofLimits: WeighingError['limits'] = [];
+  for (const limit of limits) {
+    const meets = (at: Composition) => meetsLimit(limited(at)[limit.quantity]!, limit);
+    ofLimits.push({ limit, ...(yield* weighedVerdict(composition, corners, meets)) });
+  }
+  const ofVerdicts: WeighingError['verdicts'] = {};
+  for (const [name, of] of Object.entries(verdicts)) {
+    ofVerdicts[name] = yield* weighedVerdict(composition, corners, of);
+  }
   return {
     masses,
     shares: Object.fromEntries(
@@ -88,13 +113,8 @@ export function weighingError(composition: Composition, weighing: Weighing): Wei
       }),
     ),
     quantities: Object.fromEntries(Object.keys(here).map((id) => [id, weighedValue(id, here, around)])),
-    limits: limits.map((limit) => ({
-      limit,
-      ...weighedVerdict(composition, corners, (at) => meetsLimit(limited(at)[limit.quantity]!, limit)),
-    })),
-    verdicts: Object.fromEntries(
-      Object.entries(verdicts).map(([name, of]) => [name, weighedVerdict(composition, corners, of)]),
-    ),
+    limits: ofLimits,
+    verdicts: ofVerdicts,
     trust: weighingTrust,
   };
 }
@@ -111,11 +131,15 @@ function weighedValue(id: string, here: QuantityValues, around: readonly Quantit
   };
 }
 
-function weighedVerdict(
+function* weighedVerdict(
   composition: Composition,
   corners: readonly Composition[],
   of: (composition: Composition) => boolean | null,
-): WeighedVerdict {
+): Generator<undefined, WeighedVerdict> {
   const passes = of(composition);
-  return { passes, canFlip: corners.some((corner) => of(corner) !== passes) };
+  for (const corner of corners) {
+    if (of(corner) !== passes) return { passes, canFlip: true };
+    yield;
+  }
+  return { passes, canFlip: false };
 }

@@ -2,7 +2,7 @@ import { atomicToWeightPercent, parseAlloy, weightToAtomicPercent } from '@tiege
 import { valuesOf } from '@tiegel/screening';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { weighingError, weighingTrust } from '../../src/index.ts';
+import { weighingError, weighingSteps, weighingTrust } from '../../src/index.ts';
 import { alloys, facts, withValues } from '../fixtures/alloys.ts';
 
 const cantor = parseAlloy('CoCrFeMnNi');
@@ -22,6 +22,26 @@ test('the interval of a mean, by hand', () => {
   expect(mayLack).toBe(false);
   expect(found.shares.Ni!.greatest).toBeCloseTo(100 * shareOf(mass + 0.1, 10 - mass - 0.1), 10);
   expect(found.shares.Ni!.value).toBe(50);
+});
+
+test('each corner is a step, for its values as for what it turns, and the end is the same', () => {
+  const question = {
+    ...{ mass: 50, resolution: 0.001, facts },
+    limits: [{ quantity: 'density', max: 20 }],
+    verdicts: { always: () => true },
+  };
+  const steps = weighingSteps(cantor, question);
+  let count = 0;
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) {
+      expect(value).toEqual(weighingError(cantor, question));
+      break;
+    }
+    count += 1;
+  }
+  // 2⁵ corners, for the quantities, the limit and the verdict.
+  expect(count).toBe(3 * 32);
 });
 
 test('no weighing within a step leaves the intervals', () => {

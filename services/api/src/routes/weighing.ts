@@ -1,10 +1,11 @@
 import { limitsOn, ProblemError, type WeighingError, weighingErrorSchema } from '@tiegel/contract';
-import { criterionVerdicts, weighingError, weighingFaults } from '@tiegel/insight';
+import { criterionVerdicts, weighingFaults, weighingSteps } from '@tiegel/insight';
 import { quantities } from '@tiegel/screening';
 import { z } from 'zod';
 import { alloyOfBody, alloySchema, conditionsField } from '../alloys/alloySchema.ts';
 import { keptFacts } from '../alloys/keptFacts.ts';
 import { asAnswer } from '../asAnswer.ts';
+import { inTurns } from '../inTurns.ts';
 import type { Parts, Server } from '../parts.ts';
 import { bodyAsSent } from '../problems/bodyAsSent.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -36,14 +37,15 @@ export function weighingRoute(app: Server, { searches }: Parts): void {
         response: { 200: weighingErrorSchema, ...problemAnswers(413, 415) },
       },
     },
-    (request) => {
+    async (request) => {
       const { composition, mass, resolution, limits, conditions = {} } = read(request.body);
       const facts = keptFacts(Object.keys(composition), searches);
-      const { verdicts, ...rest } = weighingError(composition, {
+      const steps = weighingSteps(composition, {
         ...{ mass, resolution, facts, conditions },
         ...(limits === undefined ? {} : { limits }),
         verdicts: criterionVerdicts(facts, conditions),
       });
+      const { verdicts, ...rest } = await inTurns(steps);
       return asAnswer<WeighingError>({ ...rest, criteria: verdicts });
     },
   );
