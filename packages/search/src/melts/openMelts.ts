@@ -7,14 +7,18 @@ import { valueFor } from '@tiegel/screening';
 import type { MeltTable, StoredAttachment, StoredMelt } from '@tiegel/store';
 import type { ChargeSheets } from './openChargeSheets.ts';
 
-/** A melt as it is told: what was written down, and what follows from it. */
-export interface MeltView extends MeltEntry, Omit<Melt, 'lost' | 'expectedIngot'>, Omit<StoredMelt, 'entry'> {
+/** What follows from what was written down of a melt. */
+interface Following extends Omit<Melt, 'lost' | 'expectedIngot'> {
   phaseClass: PhaseClass | null;
   /** one disordered fcc or bcc solution; null: not looked at */
   singlePhase: boolean | null;
-  attachments: StoredAttachment[];
   /** what is probably a slip, to be seen again */
   doubts: MeltDoubt[];
+}
+
+/** A melt as it is told: what was written down, and what follows from it. */
+export interface MeltView extends MeltEntry, Following, Omit<StoredMelt, 'entry'> {
+  attachments: StoredAttachment[];
 }
 
 /** The melts of a laboratory. A deleted one leaves the list, and can be brought back. */
@@ -41,21 +45,20 @@ export function openMelts(table: MeltTable, sheets: ChargeSheets): Melts {
     if (found === null) throw problem('melt/not-found', { id: id.slice(0, 20) });
     return found;
   };
-  const viewOf = ({ entry: kept, ...standing }: StoredMelt): MeltView => {
-    const entry = kept as MeltEntry;
-    const sheet = sheetOf(entry, sheets);
-    const whole = meltOf(entry, sheet);
-    const { lost: _, expectedIngot: __, ...melt } = whole;
-    const phaseClass = melt.label === null ? null : phaseClassOf(melt.label);
-    const singlePhase = phaseClass === null ? null : phaseClass === 'fcc' || phaseClass === 'bcc';
-    return {
-      ...{ ...standing, ...entry, ...melt, phaseClass, singlePhase },
-      attachments: table.attachments(standing.id),
-      doubts: meltDoubts(entry, sheet, {
-        melt: whole,
-        density: entry.density === null ? null : valueFor('density', whole.composition),
-      }),
-    };
+  // A version never changes, nor does a charge sheet. A list of a thousand melts took a quarter of a
+  // second without, and every alloy that is read asks for it.
+  const known = new Map<string, { version: number; following: Following }>();
+  const followingOf = ({ id, version, entry }: StoredMelt): Following => {
+    const found = known.get(id);
+    if (found?.version === version) return found.following;
+    const following = followingFrom(entry as MeltEntry, sheets);
+    known.set(id, { version, following });
+    return following;
+  };
+  const viewOf = (melt: StoredMelt): MeltView => {
+    const { entry, ...standing } = melt;
+    const attachments = table.attachments(standing.id);
+    return { ...standing, ...(entry as MeltEntry), ...followingOf(melt), attachments };
   };
   const view = (id: string) => viewOf(stored(id));
   const setDeleted = (id: string, at: string | null) => {
@@ -84,6 +87,16 @@ export function openMelts(table: MeltTable, sheets: ChargeSheets): Melts {
         label === null ? [] : [{ composition, system, phases: label, phaseClass, singlePhase }],
       ),
   };
+}
+
+function followingFrom(entry: MeltEntry, sheets: ChargeSheets): Following {
+  const sheet = sheetOf(entry, sheets);
+  const whole = meltOf(entry, sheet);
+  const { lost: _, expectedIngot: __, ...melt } = whole;
+  const phaseClass = melt.label === null ? null : phaseClassOf(melt.label);
+  const singlePhase = phaseClass === null ? null : phaseClass === 'fcc' || phaseClass === 'bcc';
+  const density = entry.density === null ? null : valueFor('density', whole.composition);
+  return { ...melt, phaseClass, singlePhase, doubts: meltDoubts(entry, sheet, { melt: whole, density }) };
 }
 
 const now = () => new Date().toISOString();
