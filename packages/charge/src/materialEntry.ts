@@ -9,6 +9,7 @@ import {
 } from '@tiegel/elements';
 import { purityFault, wrong } from './chargeRequest.ts';
 import type { Material } from './material.ts';
+import { materialName } from './materialName.ts';
 
 /** What the amounts of a master alloy count. */
 export const amountKinds = ['at.%', 'wt.%'] as const;
@@ -45,7 +46,7 @@ export function materialOf(
   faults: Fault[],
 ): Material | null {
   const before = faults.length;
-  const name = entry.name.trim();
+  const name = materialName(entry.name);
   const called = `"${name.slice(0, longestName)}"${where}`;
   const first = /^([A-Z][a-z]?)(?![a-z])/.exec(name)?.[1] ?? '';
   const contains = contentsOf(entry, first, pointer, where, faults);

@@ -1,4 +1,5 @@
 import type { MeltEntry } from '@tiegel/contract';
+import { materialName } from './materialName.ts';
 import type { Melt } from './meltOf.ts';
 import type { ChargeSheet } from './sheet.ts';
 
@@ -46,10 +47,10 @@ export function meltDoubts(
 }
 
 function doubtsOnSheet({ weighed }: MeltEntry, { lines, resolution }: ChargeSheet): MeltDoubt[] {
-  const names = weighed.map(({ material }) => material.trim());
+  const names = weighed.map(({ material }) => materialName(material));
   const ofRows = weighed.flatMap(({ mass }, at): MeltDoubt[] => {
     const name = names[at]!;
-    const line = lines.find(({ material }) => material === name);
+    const line = lines.find(({ material }) => materialName(material) === name);
     if (name === '') return [];
     if (line === undefined) {
       const text = `${name} is not on the charge sheet: see the material and the number of the sheet.`;
@@ -60,7 +61,9 @@ function doubtsOnSheet({ weighed }: MeltEntry, { lines, resolution }: ChargeShee
     const text = `${name}: ${mass} g were weighed, and the charge sheet says ${line.mass} g: see the mass.`;
     return [{ pointer: `/weighed/${at}/mass`, text }];
   });
-  const missing = lines.map(({ material }) => material).filter((material) => !names.includes(material));
+  const missing = lines
+    .map(({ material }) => material)
+    .filter((material) => !names.includes(materialName(material)));
   if (missing.length === 0) return ofRows;
   const text = `On the charge sheet, and not weighed: ${missing.join(', ')}. See whether a row is missing.`;
   return [...ofRows, { pointer: '/weighed', text }];

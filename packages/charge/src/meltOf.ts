@@ -4,6 +4,7 @@ import type { Composition } from '@tiegel/elements';
 import { compositionOfMasses, type Mass, metalIn } from './compositionOfMasses.ts';
 import type { Material } from './material.ts';
 import { materialOf } from './materialEntry.ts';
+import { materialName } from './materialName.ts';
 import type { ChargeSheet } from './sheet.ts';
 
 /** What a melt is, worked out from what was written down of it. */
@@ -46,13 +47,14 @@ export function meltOf(entry: MeltEntry, sheet: ChargeSheet | null): Melt {
   const faults: Fault[] = observationFaults(entry);
   const weighed = entry.weighed.map((one, at) => {
     const pointer = `/weighed/${at}`;
-    const known = sheet?.lines.find(({ material }) => material === one.material.trim());
+    const name = materialName(one.material);
+    const known = sheet?.lines.find(({ material: listed }) => materialName(listed) === name);
     const material: Material | null = known
       ? { ...known, name: known.material, meltingTemperature: null }
       : materialOf({ ...one, name: one.material }, pointer, '', faults);
     return { material, mass: one.mass };
   });
-  const names = entry.weighed.map(({ material }) => material.trim());
+  const names = entry.weighed.map(({ material }) => materialName(material));
   names.forEach((name, at) => {
     if (names.indexOf(name) < at)
       faults.push(fault('melt/weighed-twice', { name }, `/weighed/${at}/material`));

@@ -1,7 +1,14 @@
 import { type MeltEntry, ProblemError } from '@tiegel/contract';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { chargeNumber, chargeSheet, meltOf, numberOfCharge } from '../src/index.ts';
+import {
+  chargeNumber,
+  chargeSheet,
+  meltDoubts,
+  meltOf,
+  numberOfCharge,
+  readMaterials,
+} from '../src/index.ts';
 import { outsideMasses, requests } from './fixtures/requests.ts';
 
 const entry = (more: Partial<MeltEntry> = {}): MeltEntry => ({
@@ -39,6 +46,29 @@ test('a sheet that was weighed to the last step gives the composition that it pr
     }),
     { numRuns: 100 },
   );
+});
+
+// An ü as one sign, and as a u with two dots to be put over it.
+test('a name that is written in another normal form of Unicode is the one of the sheet', () => {
+  const [one, two] = ['Mn geglüht'.normalize('NFC'), 'Mn geglüht'.normalize('NFD')];
+  expect(one).not.toBe(two);
+  const { materials } = readMaterials(`material,purity\n${two},90\nNi,\n`);
+  const sheet = chargeSheet({
+    ...{ composition: { Mn: 50, Ni: 50 }, mass: 50, resolution: 0.001, loss: {}, currency: null, materials },
+  });
+  for (const name of [one, two]) {
+    const weighed = sheet.lines.map(({ material, mass }) => ({
+      ...{ mass, material: material.startsWith('Mn') ? name : material },
+    }));
+    const melt = meltOf(entry({ weighed }), sheet);
+    // Of a name that no sheet knows 100 % would be manganese.
+    expect(melt.composition.Mn).toBeCloseTo(50, 2);
+    expect(meltDoubts(entry({ weighed }), sheet, { melt, density: null })).toEqual([]);
+  }
+  expect(faultsOf(entry({ weighed: [one, two].map((material) => ({ material, mass: 1 })) }))).toEqual([
+    'melt/weighed-twice /weighed/1/material',
+  ]);
+  expect(() => readMaterials(`material\n${one}\n${two}\n`)).toThrow(/Two materials/);
 });
 
 // By hand with the atomic masses of chemical-elements 2.3.3: 10 g of nickel of 99 %, 20 g of Fe34Nb66 (wt.%), a tenth of the iron lost.
