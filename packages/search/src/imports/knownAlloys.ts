@@ -21,7 +21,7 @@ export interface KnownAlloy {
 
 /** Which of them: all that are left out let everything through. */
 export interface AlloyFilter {
-  /** in name, process, source, doi or composition, whatever the case of its letters */
+  /** in name, process, source, doi or composition, whatever the case of its letters and their normal form */
   text?: string | undefined;
   has?: readonly string[];
   without?: readonly string[];
@@ -59,10 +59,13 @@ function meets(alloy: KnownAlloy, { text = '', has = [], without = [], phase, ow
     return false;
   }
   if (!has.every(there) || without.some(there)) return false;
-  const wanted = text.trim().toLowerCase();
+  const wanted = plain(text.trim());
   if (wanted === '') return true;
   const { name, process, source, doi, composition } = alloy;
   // What a published alloy is called for is its own name: the one source of all of them says nothing of it.
   const said = [name, process, alloy.own ? source : null, ...doi, formatComposition(composition)];
-  return said.some((one) => one?.toLowerCase().includes(wanted));
+  return said.some((one) => plain(one ?? '').includes(wanted));
 }
+
+/** An ü that is one sign and one that is two look alike, and are. */
+const plain = (text: string): string => text.normalize('NFC').toLowerCase();
