@@ -4,7 +4,8 @@ import { newId } from './newId.ts';
 
 /** Shortlists as the changes that were made to them. Each is on the disk when it returns. */
 export interface ShortlistTable {
-  create(at: string): ShortlistStart;
+  /** Begins a list with its first changes, in one transaction. */
+  create(at: string, changes?: readonly ShortlistChange[]): ShortlistStart;
   find(id: string): ShortlistStart | null;
   /** The newest first. */
   list(): ShortlistStart[];
@@ -35,12 +36,14 @@ export function shortlistTable(durable: Connection): ShortlistTable {
   const take = durable.transaction((id: string, taken: readonly ShortlistChange[], at: string) => {
     for (const change of taken) append.run(id, change.key, at, JSON.stringify(change), id);
   });
+  const create = durable.transaction((at: string, changes: readonly ShortlistChange[]): ShortlistStart => {
+    const id = newId(durable);
+    insert.run(id, at);
+    take(id, changes, at);
+    return { id, createdAt: at };
+  });
   return {
-    create(at) {
-      const id = newId(durable);
-      insert.run(id, at);
-      return { id, createdAt: at };
-    },
+    create: (at, changes = []) => create.immediate(at, changes),
     find: (id) => (byId.get(id) as ShortlistStart | undefined) ?? null,
     list: () => all.all() as ShortlistStart[],
     changes: (id) =>

@@ -26,3 +26,13 @@ test('changes are numbered in the order of taking, each key once, and survive a 
     [3, 'c', '2027-01-14T08:02:00Z'],
   ]);
 });
+
+test('a list begins with its first changes, or not at all', () => {
+  const { shortlists } = openTestStore(freshFile());
+  const at = '2027-01-14T08:00:00Z';
+  const { id } = shortlists.create(at, [change('name', 'Castings')]);
+  expect(shortlists.changes(id)).toEqual([{ ...change('name', 'Castings'), sequence: 1, at }]);
+  const refused = { ...change('name', 'Castings'), key: null } as unknown as ShortlistChange;
+  expect(() => shortlists.create(at, [refused])).toThrow(/NOT NULL/);
+  expect(shortlists.list().map((one) => one.id)).toEqual([id]);
+});

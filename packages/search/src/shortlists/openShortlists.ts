@@ -48,8 +48,8 @@ export function openShortlists(table: ShortlistTable, searches: Ranked): Shortli
   return {
     list: () => table.list().map(({ id }) => view(id)),
     create(name, by) {
-      const { id } = table.create(new Date().toISOString());
-      return take(id, [{ key: 'name', by, seen: 0, act: { kind: 'rename', name } }]);
+      const named: ShortlistChange = { key: 'name', by, seen: 0, act: { kind: 'rename', name } };
+      return view(table.create(new Date().toISOString(), [named]).id);
     },
     view,
     history: (id) => table.changes(known(id).id),
