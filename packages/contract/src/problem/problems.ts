@@ -26,6 +26,11 @@ function orMeant(meant: string): string {
   return meant === '' ? '.' : `: did you mean "${meant}"?`;
 }
 
+/** How a sentence begins that tells of a file which was read. */
+function fileRead(file: string): string {
+  return file === '-' ? 'Standard input' : `The file ${file}`;
+}
+
 /**
  * The one table of errors: terminal, HTTP and docs derive from it. Codes are area/what. A text
  * says what is wrong and a remedy what would be right, each a whole sentence.
@@ -295,7 +300,9 @@ export const problems = {
     status: 422,
     exit: 1,
     text: ({ refused, rows }: { refused: number; rows: number }) =>
-      `${refused} of ${rows} rows cannot be stored, so nothing was.`,
+      refused === 0
+        ? 'The file cannot be stored as it is, so nothing was.'
+        : `${refused} of ${rows} rows cannot be stored, so nothing was.`,
     remedy: 'Mend what is said of each row, then send the whole file again.',
   },
   'import/too-large': {
@@ -904,8 +911,15 @@ export const problems = {
   'file/unreadable': {
     status: 400,
     exit: 1,
-    text: ({ file, why }: { file: string; why: string }) => `The file ${file} cannot be read: ${why}.`,
+    text: ({ file, why }: { file: string; why: string }) => `${fileRead(file)} cannot be read: ${why}.`,
     remedy: 'Name a file that is there and may be read, or - for standard input.',
+  },
+  'file/encoding': {
+    status: 400,
+    exit: 1,
+    text: ({ file }: { file: string }) =>
+      `${fileRead(file)} is no text in UTF-8: its letters would become others.`,
+    remedy: 'Save it in UTF-8 (a spreadsheet as "CSV UTF-8"), then try again.',
   },
   'file/empty': {
     status: 400,
@@ -942,13 +956,13 @@ export const problems = {
     status: 400,
     exit: 1,
     text: ({ file, size, limit }: { file: string; size: number; limit: number }) =>
-      `The file ${file} has ${size} characters; more than ${limit} are not read.`,
+      `${fileRead(file)} has ${size} characters; more than ${limit} are not read.`,
     remedy: 'Divide it.',
   },
   'file/malformed-json': {
     status: 400,
     exit: 1,
-    text: ({ file, found }: { file: string; found: string }) => `The file ${file} is not JSON: ${found}.`,
+    text: ({ file, found }: { file: string; found: string }) => `${fileRead(file)} is not JSON: ${found}.`,
     remedy:
       'Write one JSON value, with double quotes around names and texts and no comma at the end of a list.',
   },

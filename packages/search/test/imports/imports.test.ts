@@ -195,6 +195,10 @@ test('pairs, materials and alloys stand beside each other, the newest row of eac
   expect(imports.materials().find(({ name }) => name === 'Co')).toMatchObject({ import: null, purity: 100 });
 });
 
+test('a file without rows is refused as a whole, not by none of its rows', () => {
+  expect(() => imported().imports.enter('prices', '')).toThrow(/^The file cannot be stored as it is, so/);
+});
+
 test('a column may not have the name of a quantity, and the whole file says so', () => {
   const { imports } = imported();
   const text = 'symbol,value,name,unit,mixing\nNi,1,Omega,,mole\n';

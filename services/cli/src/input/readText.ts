@@ -6,15 +6,25 @@ const STANDARD_INPUT = 0;
 const greatestSize = 50_000_000;
 
 /**
- * The text of a file, '-' for standard input.
- * @throws ProblemError file/unreadable, file/too-large
+ * The text of a file, '-' for standard input. It is UTF-8, as in the body of a request: of bytes of another encoding,
+ * which some spreadsheets and shells write, other letters would be stored.
+ * @throws ProblemError file/unreadable, file/too-large, file/encoding
  */
 export function readText(file: string): string {
-  const text = readBytes(file).toString('utf8');
+  const text = textOf(readBytes(file), file);
   if (text.length > greatestSize) {
     throw problem('file/too-large', { file, size: text.length, limit: greatestSize });
   }
-  return text.replace(/^\uFEFF/, '');
+  return text;
+}
+
+/** Without the mark that some editors put first. */
+function textOf(bytes: Uint8Array, file: string): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    throw problem('file/encoding', { file });
+  }
 }
 
 /**

@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fault } from '@tiegel/contract/terms';
 import { afterAll, expect, test } from 'vitest';
 import { temporaryFolder } from '../../../../test/fixtures/temporaryFolder.ts';
 import { alloyArguments, alloyLines, readAlloys } from '../../src/input/readAlloys.ts';
@@ -11,7 +12,7 @@ import { faultsOf } from '../faultsOf.ts';
 const folder = await temporaryFolder('input');
 afterAll(folder.remove);
 
-function file(name: string, text: string): string {
+function file(name: string, text: string | Buffer): string {
   const path = join(folder.path, name);
   writeFileSync(path, text);
   return path;
@@ -19,6 +20,14 @@ function file(name: string, text: string): string {
 
 test('a file is read without the mark that some editors put first', () => {
   expect(readText(file('marked.txt', '\uFEFFNi\n'))).toBe('Ni\n');
+});
+
+test('text that is no UTF-8 is refused, not read as other letters', async () => {
+  for (const encoding of ['latin1', 'utf16le'] as const) {
+    const path = file(`${encoding}.csv`, Buffer.from('\uFEFFHärte;3\n', encoding));
+    expect(await faultsOf(() => readText(path))).toEqual(['file/encoding']);
+    expect(await faultsOf(() => readJson(path))).toEqual(['file/encoding']);
+  }
 });
 
 test('what cannot be read is told: no file, a folder', async () => {
@@ -35,6 +44,12 @@ test('a file beyond all reason is refused', async () => {
 test('JSON is read, and what is none refused', async () => {
   expect(readJson(file('good.json', '{"keep": 5}'))).toEqual({ keep: 5 });
   expect(await faultsOf(() => readJson(file('bad.json', '{"keep": 5,}')))).toEqual(['file/malformed-json']);
+});
+
+test('what was read from standard input is called so', () => {
+  expect(fault('file/malformed-json', { file: '-', found: 'it ends' }).detail).toBe(
+    'Standard input is not JSON: it ends.',
+  );
 });
 
 test('a relative file is sought where the person stands, also through npm run', () => {
