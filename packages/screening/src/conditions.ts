@@ -59,3 +59,14 @@ export function conditionNamed(name: string): Condition {
 export function conditionValue(name: string, given: Readonly<Record<string, number>>): number {
   return given[name] ?? conditionNamed(name).default ?? Number.POSITIVE_INFINITY;
 }
+
+/** Whether both mean the same: what is not given has its default. */
+export function areSameConditions(
+  one: Readonly<Record<string, number>>,
+  other: Readonly<Record<string, number>>,
+): boolean {
+  return conditionNames.every((name) => {
+    const usual = conditions[name].default;
+    return (one[name] ?? usual) === (other[name] ?? usual);
+  });
+}

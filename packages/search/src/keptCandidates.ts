@@ -13,6 +13,7 @@ export function keptCandidates(
   | 'view'
   | 'ready'
   | 'candidates'
+  | 'candidate'
   | 'candidateAt'
   | 'export'
   | 'values'

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { expect, onTestFinished, test } from 'vitest';
+import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { temporaryFolder } from '../../../test/fixtures/temporaryFolder.ts';
 import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
 
@@ -9,10 +9,11 @@ interface Row {
   difference: string | null;
   values: (number | null)[];
   texts: string[];
+  met?: (boolean | null)[];
 }
 
 interface Told {
-  alloys: { quantities: Record<string, number | null> }[];
+  alloys: { quantities: Record<string, number | null>; rank?: number | null }[];
   groups: { head: string; rows: Row[] }[];
 }
 
@@ -86,6 +87,78 @@ test('alloys of one’s own count where a database is named', async () => {
   await jsonOf(['data', 'import', 'alloys', '-', ...where], { input });
   const { published } = rowsOf(await jsonOf(['compare', 'CoCrFeNi', 'NbMoTaW', ...where]));
   expect(published!.texts[0]).toContain('yours: FCC');
+});
+
+describe('with a search', () => {
+  const specification = {
+    version: 1,
+    name: 'Stiff and light',
+    elements: { pool: ['Al', 'Cr', 'Fe', 'Mn', 'Ti', 'V'] },
+    components: 5,
+    fractions: { step: 5, min: 5, max: 35 },
+    limits: [
+      { quantity: 'density', max: 6 },
+      { quantity: 'merit', min: 30 },
+    ],
+    lets: { merit: 'youngsModulus / density' },
+    keptOnly: [{ quantity: 'hullDistance', max: 15 }],
+    conditions: { serviceTemperature: 900 },
+    rank: [{ quantity: 'merit', prefer: 'high' }],
+    keep: 100,
+  };
+  let where: string[];
+  let id: string;
+  let best: { composition: Record<string, number>; quantities: Record<string, number> };
+  beforeAll(async () => {
+    const folder = await temporaryFolder('compare-search');
+    where = ['--database', join(folder.path, 'lab.sqlite')];
+    const found = await jsonOf(['search', '-', ...where], { input: JSON.stringify(specification) });
+    [best] = found.candidates;
+    [{ id }] = await jsonOf(['results', 'list', ...where]);
+    return folder.remove;
+  });
+
+  test('stand its limits, expressions and conditions, and candidates by rank beside any alloy', async () => {
+    const words = ['compare', 'CoCrFeNi', '--search', id, '--ranks', '1,2', ...where];
+    const told: Told = await jsonOf(words);
+    expect(told.alloys.map(({ rank }) => rank)).toEqual([1, 2, null]);
+    expect(told.alloys[0]).toMatchObject({ composition: best.composition, quantities: best.quantities });
+    expect(told).toMatchObject({ search: { id, asStored: true }, conditions: { serviceTemperature: 900 } });
+    const rows = rowsOf(told);
+    expect(rows['limit-0']).toMatchObject({ name: 'Density ≤ 6 g/cm³', met: [true, true, false] });
+    // Late quantities are known of what was kept alone.
+    expect(rows['kept-0']!.met).toEqual([true, true, null]);
+    expect(rows['expression-merit']!.values[0]).toBe(best.quantities.merit);
+    expect(rows['expression-merit']!.values[2]).toBeGreaterThan(0);
+    const { out } = await tiegel(words);
+    expect(widest(out)).toBeLessThanOrEqual(80);
+    expect(out).toMatch(/^1: .* at\.%, rank 1$/m);
+    expect(out).toMatch(/^≠≠ +Density ≤ 6 g\/cm³ +✓ \d\.\d\d▼? +✓ \d\.\d\d▼? +× 8\.16▲$/m);
+    expect(out).toContain('Stiff and light: of its limits ✓ met');
+  });
+
+  test('a kept alloy is found by its composition; under other conditions all is computed anew', async () => {
+    const alloy = Object.entries(best.composition).flat().join('');
+    const words = ['compare', alloy, 'AlCrFeTiV', '--search', id, ...where];
+    expect((await jsonOf(words)).alloys[0].rank).toBe(1);
+    const other: Told = await jsonOf([...words, '--service-temperature', '300']);
+    expect(other).toMatchObject({ search: { asStored: false } });
+    expect(rowsOf(other)['kept-0']!.met).toBeUndefined();
+    expect((await tiegel([...words, '--service-temperature', '300'])).out).toContain('computed anew');
+  });
+
+  test.each([
+    [['CoNi', '--ranks', '1'], '--ranks needs --search'],
+    [['CoNi', '--search', 'none', ...['--ranks', '1']], 'There is no search "none"'],
+    [['CoNi', '--search', 'ID', '--ranks', '5000'], 'No candidate has the rank 5000'],
+    [['CoNi', '--search', 'ID', '--ranks', 'first'], 'Write ranks with commas between'],
+    [['--search', 'ID', '--ranks', '1,1'], 'are the same alloy'],
+    [['--search', 'ID', '--ranks', '1'], '2 to 6 alloys, not 1'],
+  ])('%j is refused: %s', async (words, text) => {
+    const ran = await tiegel(['compare', ...words.map((word) => (word === 'ID' ? id : word)), ...where]);
+    expect(ran).toMatchObject({ code: 1, out: '' });
+    expect(ran.error).toContain(text);
+  });
 });
 
 test('one alloy, seven, the same one twice and what is no alloy are refused by name', async () => {

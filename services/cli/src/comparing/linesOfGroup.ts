@@ -1,4 +1,10 @@
-import { type ComparisonGroup, type ComparisonRow, differenceTerms, extremeOf } from '@tiegel/contract/terms';
+import {
+  type ComparisonCell,
+  type ComparisonGroup,
+  type ComparisonRow,
+  differenceTerms,
+  extremeOf,
+} from '@tiegel/contract/terms';
 import { wrapped } from '../output/inWords.ts';
 import { lineWidth, table } from '../output/table.ts';
 
@@ -19,7 +25,7 @@ export function linesOfGroup({ rows }: ComparisonGroup): string[] {
     const lines = asTable(rows, width);
     if (lines.every((line) => line.length <= lineWidth)) return lines;
   }
-  const short = rows.every(({ cells }) => cells.every(({ text }) => text.length <= longestEntry));
+  const short = rows.every(({ cells }) => cells.every((cell) => said(cell).length <= longestEntry));
   return short ? asTable(rows, narrowestName) : rows.flatMap(belowEachOther);
 }
 
@@ -40,13 +46,18 @@ function asTable(rows: readonly ComparisonRow[], nameWidth: number): string[] {
   ];
   const entries = rows.flatMap((row) => {
     const [name, ...more] = wrapped(row.name, nameWidth).split('\n');
-    const cells = row.cells.map(({ text }, at) => text + markOf(row, at, anyMark));
+    const cells = row.cells.map((cell, at) => said(cell) + markOf(row, at, anyMark));
     return [
       [signOf(row), name!, ...(units ? [row.unit] : []), ...cells],
       ...more.map((part) => ['', part, ...(units ? [''] : []), ...cells.map(() => '')]),
     ];
   });
   return table(columns, entries);
+}
+
+/** What a line says of an alloy; of a limit also whether it is met. */
+function said({ text, met }: ComparisonCell): string {
+  return met === undefined ? text : `${met ? '✓' : '×'} ${text}`;
 }
 
 function markOf(row: ComparisonRow, at: number, anyMark: boolean): string {
@@ -57,15 +68,15 @@ function markOf(row: ComparisonRow, at: number, anyMark: boolean): string {
 function belowEachOther(row: ComparisonRow): string[] {
   const { name, unit, cells } = row;
   const alloysOf = new Map<string, number[]>();
-  for (const [at, { text }] of cells.entries()) {
-    const said = text + markOf(row, at, false);
-    alloysOf.set(said, [...(alloysOf.get(said) ?? []), at + 1]);
+  for (const [at, cell] of cells.entries()) {
+    const text = said(cell) + markOf(row, at, false);
+    alloysOf.set(text, [...(alloysOf.get(text) ?? []), at + 1]);
   }
-  const said = [...alloysOf].flatMap(([text, alloys]) =>
+  const lines = [...alloysOf].flatMap(([text, alloys]) =>
     indented(`${alloysOf.size === 1 ? 'all' : alloys.join(', ')}: ${text}`),
   );
   const [first, ...more] = indented(unit === '' ? name : `${name}, ${unit}`);
-  return [signOf(row).padEnd(indent.length) + first!.trimStart(), ...more, ...said];
+  return [signOf(row).padEnd(indent.length) + first!.trimStart(), ...more, ...lines];
 }
 
 const indent = '    ';

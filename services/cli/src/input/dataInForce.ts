@@ -1,6 +1,7 @@
 import { demoPrices, type OwnColumn, type OwnPair, type PriceList } from '@tiegel/elements';
 import type { ObservedAlloy, OwnNeighbourAlloy } from '@tiegel/insight';
 import type { Command } from 'commander';
+import type { Laboratory } from '../searching/openLaboratory.ts';
 import { readColumns } from './columnOption.ts';
 import { readPairs } from './pairsOption.ts';
 import { readPrices } from './readPrices.ts';
@@ -18,6 +19,13 @@ export interface DataInForce {
   broughtIn: ObservedAlloy[];
 }
 
+/** Files of a command that go before what is in force, as commander names them. */
+interface DataFiles {
+  prices?: string;
+  pairs?: string;
+  column?: readonly string[];
+}
+
 /** Adds --database to a command that reads what is in force there. */
 export function inForceOption(command: Command, what: string): Command {
   return command.option('--database <file>', `with ${what} of this database`);
@@ -30,36 +38,39 @@ export function inForceOption(command: Command, what: string): Command {
  */
 export async function dataInForce({
   database,
-  prices: priceFile,
-  pairs: pairFile,
-  column: columnFiles,
-}: {
-  database?: string;
-  prices?: string;
-  pairs?: string;
-  column?: readonly string[];
-}): Promise<DataInForce> {
-  const list = readPrices(priceFile);
-  const values = readPairs(pairFile);
-  const columns = readColumns(columnFiles);
-  if (database === undefined)
-    return { prices: list, pairs: values, columns, alloys: [], melts: [], broughtIn: [] };
-  const [{ openToRead }, { ownNeighbours }] = await Promise.all([
-    import('../searching/openLaboratory.ts'),
-    import('@tiegel/search/laboratory'),
-  ]);
-  const { melts, imports, close } = openToRead(database);
+  ...files
+}: DataFiles & { database?: string }): Promise<DataInForce> {
+  if (database === undefined) return { ...dataOf(files), alloys: [], melts: [], broughtIn: [] };
+  const { openToRead } = await import('../searching/openLaboratory.ts');
+  const laboratory = openToRead(database);
   try {
-    return {
-      prices: priceFile === undefined ? (imports.prices() ?? demoPrices) : list,
-      // Of the same pair the later value holds.
-      pairs: [...imports.pairs(), ...values],
-      columns: [...imports.columns().filter(({ id }) => columns.every((one) => one.id !== id)), ...columns],
-      alloys: ownNeighbours(melts, imports),
-      melts: melts.observed(),
-      broughtIn: imports.observed(),
-    };
+    return await dataInForceOf(laboratory, files);
   } finally {
-    close();
+    laboratory.close();
   }
+}
+
+/**
+ * The same for a laboratory that is open.
+ * @throws ProblemError those of readPrices, readPairs and readColumns
+ */
+export async function dataInForceOf(
+  { melts, imports }: Pick<Laboratory, 'melts' | 'imports'>,
+  files: DataFiles,
+): Promise<DataInForce> {
+  const { prices, pairs, columns } = dataOf(files);
+  const { ownNeighbours } = await import('@tiegel/search/laboratory');
+  return {
+    prices: files.prices === undefined ? (imports.prices() ?? demoPrices) : prices,
+    // Of the same pair the later value holds.
+    pairs: [...imports.pairs(), ...pairs],
+    columns: [...imports.columns().filter(({ id }) => columns.every((one) => one.id !== id)), ...columns],
+    alloys: ownNeighbours(melts, imports),
+    melts: melts.observed(),
+    broughtIn: imports.observed(),
+  };
+}
+
+function dataOf({ prices, pairs, column }: DataFiles): Pick<DataInForce, 'prices' | 'pairs' | 'columns'> {
+  return { prices: readPrices(prices), pairs: readPairs(pairs), columns: readColumns(column) };
 }

@@ -1,4 +1,5 @@
 import type { Limit, WeighingError } from '@tiegel/contract';
+import { marginOf } from '@tiegel/contract/terms';
 import type { ReactNode } from 'react';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { lookupIn } from '../server/lookup.ts';
@@ -6,7 +7,6 @@ import { limitAsSentence } from '../words/limitAsSentence.ts';
 import type { AlloyState } from './alloyState.ts';
 import { knownOfKept } from './knownOfKept.ts';
 import { MetMark } from './MetMark.tsx';
-import { marginOf } from './marginOf.ts';
 
 interface LimitMarginsProps {
   alloy: AlloyState;

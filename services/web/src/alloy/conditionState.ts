@@ -19,14 +19,6 @@ export function writeConditions(address: URLSearchParams, given: Record<string, 
   return address;
 }
 
-/** Whether both mean the same: what is not given has its default. */
-export function areSameConditions(one: Record<string, number>, other: Record<string, number>): boolean {
-  return conditionNames.every((name) => {
-    const usual = conditions[name].default;
-    return (one[name] ?? usual) === (other[name] ?? usual);
-  });
-}
-
 export function isAllowed(name: ConditionName, value: number): boolean {
   const { min, max } = conditions[name].range;
   return Number.isFinite(value) && value >= min && value <= max;

@@ -1,14 +1,13 @@
 import { useQuery } from '@tanstack/react-query';
 import type { Amounts, Candidate, Limit, SearchView } from '@tiegel/contract';
 import type { SearchSpace } from '@tiegel/contract/terms';
-import { quantities as known, valuesOf } from '@tiegel/screening';
+import { areSameConditions, quantities as known, valuesOf } from '@tiegel/screening';
 import { useMemo, useState } from 'react';
 import { useSettled } from '../ask/useSettled.ts';
 import { evidenceQuery, explanationQuery, typicalQuery } from '../server/alloyQueries.ts';
 import { ownPairs } from '../server/ownPairs.ts';
 import type { AlloyState } from './alloyState.ts';
-import { areSameConditions } from './conditionState.ts';
-import { expressionsHere } from './expressionsOf.ts';
+import { expressionsHere } from './expressionsHere.ts';
 import { factsOf } from './factsOf.ts';
 import { shareDecimalsOf } from './shareDecimalsOf.ts';
 import type { useAlloyData } from './useAlloyData.ts';

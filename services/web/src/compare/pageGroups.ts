@@ -1,29 +1,37 @@
-import type { Evidence } from '@tiegel/contract';
-import { type ComparisonGroup, comparisonGroups } from '@tiegel/contract/terms';
+import type { Evidence, QuantityView, SearchView, TypicalRanges } from '@tiegel/contract';
+import { type ComparisonGroup, comparisonGroups, searchGroups } from '@tiegel/contract/terms';
 import { silenceInWords } from '@tiegel/screening';
 import { isGroundless } from '../alloy/isGroundless.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
-import { unitText } from '../server/lookup.ts';
-import { type Asked, expressionRows, limitRows } from './searchRows.ts';
+import { lookupIn, unitText } from '../server/lookup.ts';
+import { limitAsSentence } from '../words/limitAsSentence.ts';
 import type { Compared } from './useCompared.ts';
 
 /** What the page compares: that of every comparison, and what the search asked. */
-interface Told extends Asked {
+interface Told {
   alloys: readonly Compared[];
+  quantities: readonly QuantityView[];
+  typical: TypicalRanges | null;
   evidence: Evidence | null;
+  currency: string | undefined;
+  /** whose limits and expressions are compared; null for none, and while it is not known */
+  search: SearchView | null;
 }
 
 /** Everything that is compared, in the order of reading, as the page writes it. */
 export function pageGroups(told: Told): ComparisonGroup[] {
-  const { alloys, quantities, typical, evidence, currency } = told;
+  const { alloys, quantities, typical, evidence, currency, search } = told;
+  const ofSearch = search?.prices?.currency ?? currency;
+  const lookup = lookupIn([...quantities, ...(search?.moreQuantities ?? [])], ofSearch);
   return comparisonGroups({
     ...{ alloys, typical, written: formatNumber },
     quantities: quantities.map((quantity) => ({ ...quantity, unit: unitText(quantity.unit, currency) })),
     criteria: evidence?.criteria ?? [],
-    asked: [
-      { head: 'Limits of the search', rows: limitRows(told) },
-      { head: 'Expressions of the search', rows: expressionRows(told) },
-    ],
+    asked: searchGroups({
+      ...{ alloys, quantities, typical, search, written: formatNumber },
+      limitAs: (limit) => limitAsSentence(limit, lookup),
+      unitAs: (unit) => unitText(unit, ofSearch),
+    }),
     cellOf: (quantity, { values, explanation }) => {
       const groundless = isGroundless(quantity, explanation);
       const value = groundless ? null : (values[quantity.id] ?? null);

@@ -1,9 +1,8 @@
 import { useQueries } from '@tanstack/react-query';
 import type { Amounts, Explanation, SearchView, Values } from '@tiegel/contract';
-import { quantities as known, valuesOf } from '@tiegel/screening';
+import { areSameConditions, quantities as known, valuesOf } from '@tiegel/screening';
 import { useMemo } from 'react';
-import { areSameConditions } from '../alloy/conditionState.ts';
-import { expressionsHere } from '../alloy/expressionsOf.ts';
+import { expressionsHere } from '../alloy/expressionsHere.ts';
 import { factsOf } from '../alloy/factsOf.ts';
 import { readAlloyText } from '../alloy/readAlloyText.ts';
 import type { useAlloyData } from '../alloy/useAlloyData.ts';

@@ -1,7 +1,7 @@
+import { expressionsOf } from '@tiegel/contract/terms';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
 import type { AlloyState } from '../alloyState.ts';
-import { expressionsOf } from '../expressionsOf.ts';
 import { knownOfKept } from '../knownOfKept.ts';
 
 /** The search's own expressions: name and formula as they were typed, and the value of this alloy. */

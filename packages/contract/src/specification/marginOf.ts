@@ -1,5 +1,5 @@
-import type { Limit } from '@tiegel/contract';
-import { limitTolerance } from '@tiegel/contract/terms';
+import { limitTolerance } from './limitTolerance.ts';
+import type { Limit } from './specification.ts';
 
 /** How a value stands to a limit: met or not, and how far it is from the nearer bound; null where there is no value. */
 export interface Margin {

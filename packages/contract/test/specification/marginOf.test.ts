@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { marginOf } from '../../src/alloy/marginOf.ts';
+import { marginOf } from '../../src/specification/marginOf.ts';
 
 test.each([
   [{ quantity: 'density', max: 8 }, 7.5, { met: true, margin: 0.5 }],
