@@ -3,4 +3,4 @@ export { type ChargeSheets, openChargeSheets, type SavedChargeSheet } from './me
 export { type Melts, type MeltView, openMelts } from './melts/openMelts.ts';
 export { ownNeighbours } from './melts/ownNeighbours.ts';
 export { openShortlists, type PickRequest, type Shortlists } from './shortlists/openShortlists.ts';
-export { isExplored, type SystemKnown, systemsExplored } from './systemsExplored.ts';
+export { systemsAsked, systemView } from './systemsAsked.ts';

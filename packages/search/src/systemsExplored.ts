@@ -35,7 +35,7 @@ export interface Explored {
   trust: string;
 }
 
-type Alloys = readonly { composition: Readonly<Record<string, number>> }[];
+export type Alloys = readonly { composition: Readonly<Record<string, number>> }[];
 
 /**
  * What is known of each system that has kept candidates, in their order, and how much of them all is explored.

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { CandidatePage, ElementUse, SearchView, TradeOff } from '@tiegel/contract';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -65,6 +66,23 @@ test('systems tell what is known of them; the unexplored are those of which noth
   );
   expect(unexplored.items.length).toBe(all.explored.kept - all.explored.keptExplored);
   expect((await tiegel(['results', 'systems', id, ...where])).out).toMatch(/does not prove that nobody/);
+});
+
+test('systems are written as a file with all of them, however many are shown', async () => {
+  const into = join(folder.path, 'systems.csv');
+  const words = ['results', 'systems', id, ...where];
+  const all: Systems = await jsonOf([...words, '--rows', '1000']);
+  const { out, code } = await tiegel([...words, '--format', 'csv', '--into', into]);
+  expect({ out, code }).toEqual({ out: expect.stringMatching(/systems\.csv: [\d,]+ bytes\.\n$/), code: 0 });
+  const lines = (await readFile(into, 'utf8')).split('\n').filter((line) => /^\d/.test(line));
+  expect(lines.map((line) => line.split(',')[1])).toEqual(all.items.map(({ system }) => system));
+  const again = await tiegel(['search', '--again', into]);
+  expect(again).toMatchObject({ code: 1, error: expect.stringContaining('its rows are systems, not') });
+  const piped = await tiegel([...words, '--unexplored', '--format', 'ndjson', '--into', '-']);
+  const [head] = piped.out.split('\n');
+  expect(JSON.parse(head!).export.selection).toMatchObject({ explored: 'no' });
+  // The page of systems of the service says the same of how many there are.
+  expect(all).toMatchObject({ among: { kept: expect.any(Number) }, meeting: expect.any(Number) });
 });
 
 test('elements are counted with the amounts that occur', async () => {
@@ -137,6 +155,9 @@ test.each([
   [['front', 'ID', '--between', 'density=least,omega=high'], 'command/usage'],
   [['front', 'ID', '--between', 'density=low,omga=high'], 'request/invalid'],
   [['distributions', 'ID', '--quantities', 'densty'], 'request/invalid'],
+  [['systems', 'ID', '--format', 'csv'], 'command/usage'],
+  [['systems', 'ID', '--format', 'csv', '--into', '-', '--rows', '3'], 'command/usage'],
+  [['systems', 'ID', '--format', 'parquet', '--into', '-'], 'command/usage'],
   [['elements', 'none'], 'search/unknown'],
   [['show', 'none'], 'search/unknown'],
   [['show', 'ID', '--max', 'densty=7'], 'request/invalid'],

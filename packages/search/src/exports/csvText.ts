@@ -1,6 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
 import type { Export } from './export.ts';
-import { exportColumns } from './exportColumns.ts';
+import { exportColumns, headOf } from './exportColumns.ts';
 import { inBatches } from './inBatches.ts';
 import { provenanceTexts } from './provenance.ts';
 
@@ -13,11 +13,10 @@ const rowsAtOnce = 200;
  */
 export function* csvText({ head, about, rows }: Export): Generator<string> {
   const columns = exportColumns(head);
-  const names = columns.map(({ name, unit }) => (unit === '' ? name : `${name} (${unit})`));
   yield provenanceTexts(about)
     .map(([key, text]) => `# ${key}: ${text}\n`)
     .join('');
-  yield stringify([names], { escape_formulas: true });
+  yield stringify([columns.map(headOf)], { escape_formulas: true });
   // The cells below the head are numbers and canonical compositions (letters, digits, points):
   // nothing to quote and no formula. To look for them cost more than half of an export.
   for (const batch of inBatches(rows, rowsAtOnce)) {

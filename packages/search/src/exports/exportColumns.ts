@@ -27,7 +27,6 @@ const frontMark: ExportColumn = {
  * asked for a Pareto front, who is on it.
  */
 export function exportColumns({ search, columns }: ExportHead): ExportColumn[] {
-  const currency = search.prices?.currency ?? 'currency';
   return [
     { name: 'rank', unit: '', type: 'INT32', value: ({ rank }) => rank },
     {
@@ -44,17 +43,26 @@ export function exportColumns({ search, columns }: ExportHead): ExportColumn[] {
         value: ({ composition }) => composition[symbol] ?? 0,
       }),
     ),
-    ...columns.map(
-      (id): ExportColumn => ({
-        name: id,
-        unit: unitOf(id, search).replace('currency', currency),
-        type: 'DOUBLE',
-        value: (candidate) => candidate.quantities[id] ?? null,
-      }),
-    ),
+    ...quantityColumns({ search, columns }),
     { name: 'score', unit: '', type: 'DOUBLE', value: ({ score }) => score },
     ...(search.specification.front ? [frontMark] : []),
   ];
+}
+
+/** A column for each quantity that the search stored. */
+export function quantityColumns({ search, columns }: ExportHead): ExportColumn[] {
+  const currency = search.prices?.currency ?? 'currency';
+  return columns.map((id) => ({
+    name: id,
+    unit: unitOf(id, search).replace('currency', currency),
+    type: 'DOUBLE',
+    value: (candidate) => candidate.quantities[id] ?? null,
+  }));
+}
+
+/** The head of a column in a text: its name with its unit. */
+export function headOf({ name, unit }: ExportColumn): string {
+  return unit === '' ? name : `${name} (${unit})`;
 }
 
 function unitOf(id: string, { moreQuantities }: ExportHead['search']): string {

@@ -1,6 +1,6 @@
 import type { Readable } from 'node:stream';
 import type { Export } from './export.ts';
-import { type ExportColumn, exportColumns } from './exportColumns.ts';
+import { type ExportColumn, exportColumns, headOf } from './exportColumns.ts';
 import { provenanceTexts } from './provenance.ts';
 import { type ZipEntry, zipFile } from './zipFile.ts';
 
@@ -53,7 +53,7 @@ function* candidateSheet(columns: readonly ExportColumn[], rows: Export['rows'])
     yield `<col min="${place + 1}" max="${place + 1}" width="${width}" customWidth="1"/>`;
   }
   yield '</cols><sheetData><row>';
-  for (const { name, unit } of columns) yield text(unit === '' ? name : `${name} (${unit})`, 1);
+  for (const column of columns) yield text(headOf(column), 1);
   yield '</row>';
   for (const candidate of rows) {
     yield `<row>${columns.map(({ value }) => cell(value(candidate))).join('')}</row>`;

@@ -40,6 +40,14 @@ export const selectionSchema = z.strictObject({
   direction: z.enum(['asc', 'desc']).optional().describe('Write asc (the default) or desc.'),
 });
 
+/** Which systems of the kept candidates are asked for, in the order of their best. */
+export const systemsSelectionSchema = selectionSchema.omit({ order: true, direction: true }).extend({
+  explored: z
+    .enum(['yes', 'no'])
+    .optional()
+    .describe('Write yes for systems with published or own alloys or melts only, no for those without.'),
+});
+
 /** The same with the part of it that makes a page. */
 export const pageSchema = selectionSchema.extend({
   limit: numberInAddress(z.int().min(1).max(greatestPage))

@@ -1,9 +1,9 @@
 import { systemsSchema } from '@tiegel/contract';
-import { isExplored, systemsExplored } from '@tiegel/search/laboratory';
+import { systemsAsked, systemView } from '@tiegel/search/laboratory';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
-import { candidateQuery, selectionSchema } from './candidateQuery.ts';
+import { candidateQuery, systemsSelectionSchema } from './candidateQuery.ts';
 import { moreOf, takeMore } from './moreSelection.ts';
 import { numberInAddress } from './numberInAddress.ts';
 import { searchParameters } from './searchParameters.ts';
@@ -24,13 +24,7 @@ export function systemRoute(app: Server, { searches, melts }: Parts): void {
           'was brought in, nor a melt recorded here is known.',
         tags: ['candidates'],
         params: searchParameters,
-        querystring: selectionSchema.omit({ order: true, direction: true }).extend({
-          explored: z
-            .enum(['yes', 'no'])
-            .optional()
-            .describe(
-              'Write yes for systems with published or own alloys or melts only, no for those without.',
-            ),
+        querystring: systemsSelectionSchema.extend({
           limit: numberInAddress(z.int().min(1).max(greatestPage))
             .optional()
             .describe(`Write a whole number of systems from 1 to ${greatestPage}; ${usualPage} if left out.`),
@@ -43,24 +37,14 @@ export function systemRoute(app: Server, { searches, melts }: Parts): void {
     },
     async (request) => {
       const { id } = request.params;
-      const { explored: wanted, limit = usualPage, at = 0, ...selection } = request.query;
-      const { systems, meeting, among } = await searches.keptSystems(
-        id,
-        candidateQuery(selection, moreOf(request)),
-      );
-      const known = systemsExplored(searches.view(id), systems, {
-        melts: melts.list(),
-        own: searches.imports.alloys(),
-      });
-      const shown = known.systems.filter(
-        (one) => wanted === undefined || isExplored(one) === (wanted === 'yes'),
-      );
-      const page = shown.slice(at, at + limit);
+      const { explored, limit = usualPage, at = 0, ...selection } = request.query;
+      const query = candidateQuery(selection, moreOf(request));
+      const laboratory = { melts: melts.list(), own: searches.imports.alloys() };
+      const { systems, ...rest } = await systemsAsked(searches, { id, query, explored }, laboratory);
       return {
-        items: page.map(({ rank, ...one }) => ({ ...one, best: searches.candidateAt(id, rank) })),
-        next: at + limit < shown.length ? at + limit : null,
-        explored: known.explored,
-        ...{ meeting, among },
+        items: systems.slice(at, at + limit).map((one) => systemView(searches, id, one)),
+        next: at + limit < systems.length ? at + limit : null,
+        ...rest,
       };
     },
   );

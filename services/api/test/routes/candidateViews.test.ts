@@ -172,6 +172,40 @@ test('the unexplored and the published ones are all systems together', async () 
   expect(yes.explored.published).toBe(yes.explored.keptPublished + yes.explored.publishedNotKept.length);
 });
 
+test('systems are a file, too: all of them, with the filters, each with its best in full', async () => {
+  const file = async (query: string) => {
+    const answer = await server.ask({ url: `/api/v1/searches/${id}/systems/export?${query}` });
+    expect(answer.statusCode).toBe(200);
+    return answer;
+  };
+  const items = (await get<SystemsAnswer>('systems?explored=no&max.density=9&limit=1000')).items;
+  expect(items.length).toBeGreaterThan(1);
+  const ndjson = await file('explored=no&max.density=9&format=ndjson');
+  expect(ndjson.headers['content-disposition']).toMatch(new RegExp(`${id}-unexplored\\.ndjson"$`));
+  const [head, ...lines] = ndjson.body
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line));
+  expect(lines).toEqual(items);
+  expect(head.export).toMatchObject({
+    search: id,
+    rows: 'systems',
+    selection: { ranges: [{ quantity: 'density', max: 9 }], explored: 'no' },
+  });
+  const csv = await file('explored=no&max.density=9&format=csv');
+  expect(csv.headers['content-type']).toBe('text/csv; charset=utf-8');
+  const [names, ...rows] = csv.body.split('\n').filter((line) => line !== '' && !line.startsWith('# '));
+  expect(csv.body).toMatch(/^# search: .*\n(# .*\n)*# selection: \{.*"explored":"no"\}\nplace,system,/m);
+  expect(names).toMatch(/^place,system,kept,best rank,best composition \(at\.%\),.*,density \(g\/cm3\),/);
+  expect(names).toMatch(/,published alloys,published phases,melts recorded here,own alloys$/);
+  const density = names!.split(',').indexOf('density (g/cm3)');
+  expect(rows.map((row) => [row.split(',')[1], row.split(',')[density]])).toEqual(
+    items.map(({ system, best }) => [system, String(best.quantities.density)]),
+  );
+  const refused = await server.ask({ url: `/api/v1/searches/${id}/systems/export?format=xlsx` });
+  expect(refused.json()).toMatchObject({ status: 400, faults: [{ pointer: '/format' }] });
+});
+
 test('published alloys come with values by the same definitions', async () => {
   const { items } = await get<{ items: { formula: string; inPool: boolean; values: (number | null)[] }[] }>(
     'published?quantities=density,cost',

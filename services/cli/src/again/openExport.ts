@@ -13,6 +13,8 @@ export interface ExportedHead {
   prices: unknown;
   /** which of the kept candidates were exported, in which order; without it, all by rank */
   selection?: Pick<CandidateQuery, 'ranges' | 'front' | 'has' | 'without' | 'order' | 'direction'>;
+  /** what its rows are; without it, candidates */
+  rows?: string;
 }
 
 /** Values of a row by column, as the file has them; null where it is empty. */
@@ -80,6 +82,8 @@ function completeHead(file: string, head: Partial<ExportedHead>): ExportedHead {
   const missing = (['specification', 'dataVersion', 'engineVersion', 'counts'] as const).filter(
     (key) => head[key] === undefined,
   );
+  if (head.rows === 'systems')
+    throw problem('export/unreadable', { file, what: 'its rows are systems, not candidates' });
   if (missing.length === 0) return head as ExportedHead;
   throw problem('export/unreadable', { file, what: `its head does not say ${missing.join(', ')}` });
 }

@@ -1,13 +1,9 @@
-import type { Candidate, CandidatePage, SearchView } from '@tiegel/contract';
+import type { CandidatePage, SearchView, SystemsPage } from '@tiegel/contract';
 import { inDigits } from '@tiegel/contract/terms';
 import { spacedComposition } from '@tiegel/elements';
-import type { SystemKnown, systemsExplored } from '@tiegel/search/laboratory';
 import { wrapped } from './inWords.ts';
 import { candidateTable } from './searchText.ts';
 import { table } from './table.ts';
-
-type Explored = ReturnType<typeof systemsExplored>['explored'];
-type SystemWithBest = Omit<SystemKnown, 'rank'> & { best: Candidate };
 
 /** Searches for reading, a line each. */
 export function* searchesText(all: readonly SearchView[]): Generator<string> {
@@ -53,12 +49,13 @@ export function* candidatesText(view: SearchView, { items, among }: CandidatePag
 /** Systems by their best candidate, and how much of them is explored. */
 export function* systemsText(
   view: SearchView,
-  items: readonly SystemWithBest[],
-  explored: Explored,
+  items: SystemsPage['items'],
+  explored: SystemsPage['explored'],
 ): Generator<string> {
   yield `${wrapped(view.question)}\n\n`;
   const known = `${inDigits(explored.keptExplored)} of them have a published alloy, one of your own or a melt`;
-  yield `${inDigits(explored.kept)} of ${inDigits(explored.systems)} systems have kept candidates; ${known}.\n`;
+  const all = `${inDigits(explored.kept)} of ${inDigits(explored.systems)} systems have kept candidates`;
+  yield `${wrapped(`${all}; ${known}.`)}\n`;
   const rows = items.map(({ system, kept, best, published, melts, own }) => [
     String(best.rank),
     system,

@@ -1,51 +1,30 @@
-import { useMutation } from '@tanstack/react-query';
-import type { SystemsPage, SystemView } from '@tiegel/contract';
-import { FaultList } from '../frame/FaultList.tsx';
-import { saveFile } from '../plot/figureExport.ts';
-import type { ShownQuantity } from '../server/types.ts';
-import { systemsPage } from './lookQueries.ts';
-import { fileNameOf, type LookProps } from './lookView.ts';
-import { systemsAsCsv } from './systemsAsCsv.ts';
+import { systemsFormats } from '@tiegel/contract/terms';
+import { apiRoot } from '../server/request.ts';
+import { writeFilters } from './filters.ts';
+import type { LookProps } from './lookView.ts';
 
-type SystemsExportProps = Pick<LookProps, 'search' | 'view'> & {
-  quantities: readonly ShownQuantity[];
-  count: number;
-};
+const names = { csv: 'CSV', ndjson: 'NDJSON' };
 
-/** Saves the systems that are shown, and those that would follow, as one file. */
-export function SystemsExport({ search, view, quantities, count }: SystemsExportProps) {
-  const unexplored = view.show === 'unexplored';
-  const saving = useMutation({
-    mutationFn: async () => {
-      const items: SystemView[] = [];
-      for (let at: number | null = 0; at !== null; ) {
-        const page: SystemsPage = await systemsPage(
-          search.id,
-          view.filters,
-          unexplored ? 'no' : undefined,
-          at,
-        );
-        items.push(...page.items);
-        at = page.next;
-      }
-      const csv = systemsAsCsv(items, quantities);
-      saveFile(new Blob([csv], { type: 'text/csv' }), `${fileNameOf(search, view.show)}.csv`);
-    },
-  });
+/** The systems that are shown, and those that would follow, as a file; each names what its rows depend on. */
+export function SystemsExport({
+  search,
+  view,
+  count,
+}: Pick<LookProps, 'search' | 'view'> & { count: number }) {
+  const path = `${apiRoot}/searches/${encodeURIComponent(search.id)}/systems/export`;
   return (
-    <>
-      <p className="row">
-        Export {count === 1 ? 'the system' : 'these systems'} as
-        <button
-          type="button"
-          className="button-plain"
-          aria-disabled={saving.isPending}
-          onClick={() => saving.isPending || saving.mutate()}
-        >
-          {saving.isPending ? 'Gathering …' : 'CSV'}
-        </button>
-      </p>
-      <FaultList error={saving.error} what="Nothing was saved; what is shown stays." />
-    </>
+    <p className="row">
+      Export {count === 1 ? 'the system' : 'these systems'} as{' '}
+      {systemsFormats.map((format) => {
+        const selection = writeFilters(new URLSearchParams(), view.filters);
+        if (view.show === 'unexplored') selection.set('explored', 'no');
+        selection.set('format', format);
+        return (
+          <a key={format} href={`${path}?${selection}`} download>
+            {names[format]}
+          </a>
+        );
+      })}
+    </p>
   );
 }

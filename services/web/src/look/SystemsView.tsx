@@ -75,9 +75,7 @@ export function SystemsView(props: LookProps) {
           </>
         )}
       </p>
-      {items.length > 0 ? (
-        <SystemsExport search={search} view={view} quantities={props.quantities} count={shown} />
-      ) : null}
+      {items.length > 0 ? <SystemsExport search={search} view={view} count={shown} /> : null}
       {items.length > 0 ? (
         <Shown search={search} columns={columns} items={items} unexplored={unexplored} />
       ) : (
