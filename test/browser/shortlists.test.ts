@@ -2,7 +2,7 @@ import type { Shortlist, ShortlistAct } from '@tiegel/contract';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { axeOf, turnNarrowAndDark, wideAndLight } from './axeOf.ts';
-import { eventually, openSite, type Site } from './site.ts';
+import { eventually, openSite, type Site, textOf } from './site.ts';
 
 let site: Site;
 let id: string;
@@ -81,6 +81,36 @@ test('two people, one without a connection for a while: nothing is lost, and wha
   await eventually(() => ben.page.getByText('Two said different').count()).toBe(0);
   const { entries } = await site.api<Shortlist>(`/shortlists/${id}`);
   expect(entries[0]!.status).toMatchObject({ value: 'to melt', rivals: [] });
+});
+
+test('three who said three things at once, two of them the same, stand in one line, with one button for each', async () => {
+  const { id: list, sequence } = await site.api<Shortlist>('/shortlists', { name: 'Contested', by: 'Ana' });
+  const change = (by: string, act: ShortlistAct) =>
+    fetch(`${site.url}/api/v1/shortlists/${list}`, {
+      method: 'PATCH',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ changes: [{ key: crypto.randomUUID(), by, seen: sequence + 1, act }] }),
+    });
+  await change('Ana', { kind: 'add', entry: 'CoNi' });
+  for (const [by, status] of [
+    ['Ana', 'to melt'],
+    ['Ben', 'to melt'],
+    ['Cy', 'set aside'],
+  ] as const)
+    await change(by, { kind: 'status', entry: 'CoNi', status });
+  const { page } = await site.visit(`/shortlists/${list}`);
+  await page.getByLabel('Your name').fill('Di');
+  const conflict = page.getByRole('status').filter({ hasText: 'said different things' });
+  await conflict.waitFor();
+  expect(await textOf(conflict.locator('p').first())).toMatch(
+    /^Several said different things at the same time\. Cy: set aside; .*to melt\.$/,
+  );
+  expect(await conflict.getByRole('button').allTextContents()).toEqual([
+    'Keep “set aside”',
+    'Take “to melt”',
+  ]);
+  await conflict.getByRole('button', { name: 'Take' }).click();
+  await eventually(() => conflict.count()).toBe(0);
 });
 
 test('an alloy that one took off while another wrote on it is kept, and nothing is open', async () => {

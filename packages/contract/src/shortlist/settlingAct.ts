@@ -1,5 +1,5 @@
 import { problem } from '../problem/problem.ts';
-import { conflictsOf } from './conflictsOf.ts';
+import { conflictsOf, type ShortlistVersion } from './conflictsOf.ts';
 import type { Shortlist } from './shortlist.ts';
 import type { ShortlistAct } from './shortlistChange.ts';
 import { type ShortlistStatus, shortlistStatuses } from './shortlistStatuses.ts';
@@ -18,7 +18,7 @@ export function settlingAct(list: Shortlist, entry: string, version: VersionName
   if (list.entries.every((one) => one.entry !== entry)) throw problem('shortlist/no-entry', { entry });
   const conflicts = conflictsOf(list).filter((one) => one.entry === entry);
   if (conflicts.length === 0) throw problem('shortlist/no-conflict', { entry });
-  const versions = conflicts.flatMap((one) => one.versions);
+  const versions = conflicts.flatMap((one): ShortlistVersion[] => one.versions);
   if (versions.every(({ value }) => value !== version)) {
     const right = `Keep one of: ${versions.map(({ value, by }) => `"${value}" (${by})`).join(', ')}.`;
     throw problem('request/wrong-value', { place: `The version of ${entry}`, found: `"${version}"`, right });
