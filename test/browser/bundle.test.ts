@@ -36,13 +36,17 @@ test('no script of the first page makes a schema: to make one tries to generate 
   expect(scripts.filter((text) => /\bjitless\b/.test(text))).toEqual([]);
 });
 
-test('the first style sheet is the one that orders the layers, or what is printed loses to what is on the screen', () => {
+test('the first style sheet orders the layers, or what is printed loses to what is on the screen', () => {
   const page = readFileSync(join(dist, 'index.html'), 'utf8');
-  const [, first] = /<link rel="stylesheet"[^>]*"\/(assets\/[^"]+\.css)"/.exec(page)!;
-  const layers = [...readFileSync(join(dist, first!), 'utf8').matchAll(/@layer (\w+)\{/g)].map(
-    ([, name]) => name,
-  );
-  expect([...new Set(layers)]).toEqual(['tokens', 'ground', 'parts', 'pages', 'print', 'always']);
+  const [, first] = /<link rel="stylesheet"[^>]*"\/([^"]+\.css)"/.exec(page)!;
+  const [, order] = /^@layer ([\w, ]+);\s*$/.exec(readFileSync(join(dist, first!), 'utf8'))!;
+  expect(order!.split(', ')).toEqual(['tokens', 'ground', 'parts', 'pages', 'print', 'always']);
+});
+
+test('no style sheet fills a layer that has no place in the order', () => {
+  const filled = read('.css').flatMap((text) => [...text.matchAll(/@layer ([\w, ]+)[{;]/g)]);
+  const names = new Set(filled.flatMap(([, list]) => list!.split(',').map((name) => name.trim())));
+  expect(names).toEqual(new Set(['tokens', 'ground', 'parts', 'pages', 'print', 'always']));
 });
 
 test('style sheets name no file of another host', () => {

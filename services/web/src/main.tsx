@@ -1,8 +1,8 @@
 import { QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import './styles/ground.css';
 import './styles/tokens.css';
+import './styles/ground.css';
 import './styles/parts.css';
 import './styles/print.css';
 import { App } from './App.tsx';
