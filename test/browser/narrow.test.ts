@@ -54,6 +54,33 @@ test('a search is asked, looked through and read on a phone, and nothing is wide
   expect(wrongs).toEqual([]);
 });
 
+test.each([768, 1024, 1152])(
+  'between phone and desk, at %i pixels, a pool fits, and so do numbers beside a composition',
+  async (width) => {
+    const { specification } = await site.api<{ specification: object }>('/demonstration');
+    const { page } = await site.visit('/ask', { viewport: { width, height: 900 } });
+    await page.getByRole('button', { name: 'As the demonstration' }).click();
+    await page.locator('.pool tbody tr').nth(8).waitFor();
+    const edge = width - 20;
+    for (const place of ['.pool tbody tr', '.card[data-symbol="Kr"]', '.card[data-symbol="Lu"]']) {
+      const box = await page.locator(place).first().boundingBox();
+      expect(box!.x + box!.width).toBeLessThanOrEqual(edge);
+    }
+    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+
+    // Shares with a decimal are the widest.
+    const { id } = await site.finish({ ...specification, fractions: { step: 2.5, min: 5, max: 35 } });
+    await page.goto(`${site.url}/searches/${id}`);
+    await page.locator('.candidates tbody tr[data-index]').first().waitFor();
+    const second = await page.locator('.candidates thead th').nth(3).boundingBox();
+    expect(second!.x + second!.width).toBeLessThanOrEqual(edge);
+    const shares = page.locator('.candidate .shares').first();
+    const row = await page.locator('.candidate').first().boundingBox();
+    const inside = await shares.boundingBox();
+    expect(inside!.height).toBeLessThanOrEqual(row!.height);
+  },
+);
+
 test('a candidate is printed black on white, on A4, with every formula, without buttons', async () => {
   const { specification } = await site.api<{ specification: object }>('/demonstration');
   const { id } = await site.finish(specification);

@@ -1,7 +1,7 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import type { Candidate } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
-import { useEffect, useMemo, useRef } from 'react';
+import { type CSSProperties, useEffect, useMemo, useRef } from 'react';
 import type { ShownQuantity } from '../server/types.ts';
 import { CandidateRow } from './CandidateRow.tsx';
 import { ColumnHead } from './ColumnHead.tsx';
@@ -83,7 +83,7 @@ export function CandidateTable(props: CandidateTableProps) {
           <caption className="unseen">Candidates</caption>
           <colgroup>
             <col className="col-rank" />
-            <col style={{ inlineSize: `${compositionWidth(components, shareDecimals)}rem` }} />
+            <col className="col-composition" style={compositionWidths(components, shareDecimals)} />
             {columns.map(({ id }) => (
               <col key={id} className="col-quantity" />
             ))}
@@ -152,12 +152,16 @@ export function CandidateTable(props: CandidateTableProps) {
 const textsOf = (rows: readonly Candidate[]): string[] =>
   rows.map(({ composition }) => formatComposition(composition));
 
-/** Shares beyond this go to a second line, for which a row has room. */
-const sharesInLine = 6;
+/** Shares beyond this go to a second line, for which a row has room; on a screen with less width, beyond the other. */
+const sharesInLine = { usual: 6, less: 3 };
 
-/** Room for a bar and the shares of the largest composition, in rem. */
-function compositionWidth(components: number, decimals: number): number {
-  return 9 + Math.min(components, sharesInLine) * (decimals > 0 ? 4.6 : 3.5);
+/** Room for a bar and the shares of the largest composition. The sheet takes the one that suits the screen. */
+function compositionWidths(components: number, decimals: number): CSSProperties {
+  const widthOf = (inLine: number) => `${9 + inLine * (decimals > 0 ? 4.6 : 3.5)}rem`;
+  return {
+    '--usual': widthOf(Math.min(components, sharesInLine.usual)),
+    '--less': widthOf(Math.min(components, Math.max(sharesInLine.less, Math.ceil(components / 2)))),
+  } as CSSProperties;
 }
 
 function Spacer({ height }: { height: number }) {
