@@ -162,3 +162,36 @@ test('cancelling asks once, and the harmless answer is the first', async () => {
   await page.getByText('A search that was not finished has no candidates').waitFor();
   expect((await site.api<SearchView>(`/searches/${id}`)).state).toBe('cancelled');
 });
+
+test('a button that takes itself away by a key hands the focus on to its like in the next line, or to what stands next', async () => {
+  const { page, wrongs } = await site.visit('/ask');
+  await page.getByRole('button', { name: 'As the demonstration' }).click();
+  await page.locator('.pool tbody tr').nth(8).waitFor();
+  const press = async (name: RegExp) => {
+    await tabTo(page, name);
+    await page.keyboard.press('Enter');
+  };
+  await press(/^Take out Copper/);
+  expect(await focusedName(page)).toBe('Take out Iron');
+  expect(await focusIsVisible(page)).toBe(true);
+  // From the last line to the one before it.
+  await press(/^Take out Vanadium/);
+  expect(await focusedName(page)).toBe('Take out Titanium');
+
+  const { id } = await site.api<{ id: string }>('/shortlists', { name: 'By keys', by: 'Ana' });
+  await page.goto(`${site.url}/shortlists/${id}`);
+  await page.getByLabel('Your name').fill('Ana');
+  for (const alloy of ['CoNi', 'CrNi']) {
+    await page.getByLabel('An alloy, at.%').fill(alloy);
+    await page.getByLabel('An alloy, at.%').press('Enter');
+    await page.locator('.short-entry', { hasText: alloy.slice(0, 2) }).waitFor();
+  }
+  await page.getByRole('button', { name: 'Take off the list' }).first().focus();
+  await page.keyboard.press('Enter');
+  await eventually(() => page.locator('.short-entry').count()).toBe(1);
+  expect(await focusedName(page)).toBe('Take off the list');
+  await page.keyboard.press('Enter');
+  await eventually(() => page.locator('.short-entry').count()).toBe(0);
+  expect(await focusedName(page)).toMatch(/^An alloy/);
+  expect(wrongs).toEqual([]);
+});

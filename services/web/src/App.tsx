@@ -4,6 +4,7 @@ import { Banners } from './frame/Banners.tsx';
 import './frame/frame.css';
 import { Guard } from './frame/Guard.tsx';
 import { KeysDialog } from './frame/KeysDialog.tsx';
+import { useFocusKept } from './frame/useFocusKept.ts';
 import { useVisit } from './frame/useVisit.ts';
 import { Waiting } from './frame/Waiting.tsx';
 import { pages, sections } from './pages/pages.ts';
@@ -19,6 +20,7 @@ export function App() {
   const page = pages.find(({ path }) => matchRoute(parser, path, location)[0]);
   const visit = useVisit(location, page);
   const seen = useRef(visit);
+  useFocusKept();
 
   useEffect(() => {
     // A new page is read from its beginning; the very first one leaves focus to the browser.
