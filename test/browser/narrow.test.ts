@@ -67,6 +67,14 @@ test.each([768, 1024, 1152])(
       expect(box!.x + box!.width).toBeLessThanOrEqual(edge);
     }
     expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+    const line = page.locator('.pool tbody tr').first();
+    const parts = ['th', '.pool-part', '.pool-min', '.pool-max', '.pool-out'].map((part) =>
+      line.locator(part),
+    );
+    const boxes = await Promise.all(parts.map((part) => part.boundingBox()));
+    const starts = boxes.map((box) => box!.x);
+    expect(starts).toEqual(starts.toSorted((a, b) => a - b));
+    for (const box of boxes) expect(Math.abs(box!.y - boxes[0]!.y)).toBeLessThan(20);
 
     // Shares with a decimal are the widest.
     const { id } = await site.finish({ ...specification, fractions: { step: 2.5, min: 5, max: 35 } });
@@ -78,6 +86,13 @@ test.each([768, 1024, 1152])(
     const row = await page.locator('.candidate').first().boundingBox();
     const inside = await shares.boundingBox();
     expect(inside!.height).toBeLessThanOrEqual(row!.height);
+
+    // Of systems the name stays in sight.
+    await page.goto(`${site.url}/searches/${id}?view=systems`);
+    const name = page.locator('.systems tbody th').first();
+    await name.waitFor();
+    await name.evaluate('(cell) => { cell.closest(".scroll-x").scrollLeft = 10_000; }');
+    expect((await name.boundingBox())!.x).toBeGreaterThanOrEqual(0);
   },
 );
 
