@@ -29,7 +29,7 @@ export function Axis({ side, scale, at, title, grid = 0, most }: AxisProps) {
   const length = Math.abs(scale.end - scale.start);
   const { values, text } = marksOf(
     scale,
-    most ?? Math.max(2, Math.round(length / (side === 'bottom' ? 80 : 36))),
+    most ?? Math.max(4, Math.round(length / (side === 'bottom' ? 80 : 36))),
   );
   if (side === 'bottom') {
     return (

@@ -8,6 +8,8 @@ test.each([
   [6.4, 8, 5, [6.5, 7, 7.5, 8]],
   [-15, 5, 5, [-15, -10, -5, 0, 5]],
   [1387, 2213, 6, [1400, 1600, 1800, 2000, 2200]],
+  [0.9, 7.4, 4, [2, 4, 6]],
+  [5.3, 8.4, 4, [6, 7, 8]],
   [0.0012, 0.0031, 5, [0.0015, 0.002, 0.0025, 0.003]],
 ])('an axis from %d to %d with at most %d marks has them at round values', (min, max, most, values) => {
   expect(niceTicks(min, max, most).values).toEqual(values);
