@@ -21,9 +21,9 @@ import { builtInto } from '../services/cli/src/built.mjs';
 const root = join(import.meta.dirname, '..');
 
 const entries = {
-  keepHeapSmall: 'packages/search/src/keepHeapSmall.ts',
+  keepHeapSmall: 'packages/search/src/working/keepHeapSmall.ts',
   run: 'services/cli/src/run.ts',
-  scoringThread: 'packages/search/src/scoringThread.ts',
+  scoringThread: 'packages/search/src/working/scoringThread.ts',
 };
 /** They find files of their own beside them, or are loaded by few commands. */
 const leftOutside = [/^better-sqlite3/, /^piscina/, /^bullmq/, /^ioredis/];

@@ -16,7 +16,7 @@ export interface Carrier {
   close(): Promise<void>;
 }
 
-const threadFile = new URL(import.meta.resolve('../src/scoringThread.ts'));
+const threadFile = new URL(import.meta.resolve('../src/working/scoringThread.ts'));
 
 /** Threads of this process. */
 export function threads(workers: number): Carrier {

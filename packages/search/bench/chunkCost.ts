@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { demoPrices } from '@tiegel/elements';
 import { planChunks } from '@tiegel/engine';
-import { checkSearch } from '../src/check.ts';
+import { checkSearch } from '../src/asking/check.ts';
 import { DEFAULT_MAX_POINTS } from '../src/index.ts';
 import { type Carrier, processes, threads } from './carriers.ts';
 import { runSearch, systemsOf } from './runSearch.ts';

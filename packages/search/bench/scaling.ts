@@ -1,7 +1,7 @@
 import { loadavg } from 'node:os';
 import { demoPrices } from '@tiegel/elements';
 import { calibrate } from '@tiegel/engine';
-import { checkSearch } from '../src/check.ts';
+import { checkSearch } from '../src/asking/check.ts';
 import { DEFAULT_MAX_POINTS } from '../src/index.ts';
 import { type Carrier, processes, threads } from './carriers.ts';
 import { largestPool, type Ran, runSearch, systemsOf } from './runSearch.ts';

@@ -1,12 +1,12 @@
-export { candidateColumns } from './candidateColumns.ts';
-export { changesSince } from './changesSince.ts';
-export { demonstration } from './demonstration.ts';
+export { demonstration } from './asking/demonstration.ts';
+export { candidateColumns } from './candidates/candidateColumns.ts';
+export { keptCandidates } from './candidates/keptCandidates.ts';
+export { mostQuantities, quantitiesToShow } from './candidates/quantitiesToShow.ts';
+export { shareError } from './distributions/shareError.ts';
 export type { Brought, Imports, MaterialInForce } from './imports/imports.ts';
 export { type AlloyFilter, type KnownAlloy, knownAlloys } from './imports/knownAlloys.ts';
 export { openImports } from './imports/openImports.ts';
 export { alloyOrders, orderAlloys } from './imports/orderAlloys.ts';
-export { keptCandidates } from './keptCandidates.ts';
 export { DEFAULT_MAX_POINTS, openSearches, type SearchesOptions } from './openSearches.ts';
-export { mostQuantities, quantitiesToShow } from './quantitiesToShow.ts';
 export type { ExportHead, Searches } from './searches.ts';
-export { shareError } from './shareError.ts';
+export { changesSince } from './watching/changesSince.ts';

@@ -1,18 +1,18 @@
 import type { PriceList } from '@tiegel/elements';
 import type { ChunkQueue } from '@tiegel/queue';
 import type { Store } from '@tiegel/store';
-import { acts } from './acts.ts';
-import { candidateAnswers } from './candidateAnswers.ts';
-import { candidateSweeps } from './candidateSweeps.ts';
-import { distributionsOf } from './distributionsOf.ts';
-import { endings } from './endings.ts';
-import { estimates } from './estimate.ts';
+import { estimates } from './asking/estimate.ts';
+import { accept, sizeOf } from './asking/requests.ts';
+import { candidateAnswers } from './candidates/candidateAnswers.ts';
+import { candidateSweeps } from './candidates/candidateSweeps.ts';
+import { distributionsOf } from './distributions/distributionsOf.ts';
 import { openImports } from './imports/openImports.ts';
-import { records } from './records.ts';
-import { accept, sizeOf } from './requests.ts';
 import type { Searches } from './searches.ts';
-import { watchers } from './watchers.ts';
-import { work } from './work.ts';
+import { acts } from './watching/acts.ts';
+import { endings } from './watching/endings.ts';
+import { records } from './watching/records.ts';
+import { watchers } from './watching/watchers.ts';
+import { work } from './working/work.ts';
 
 /** MAX_POINTS where the configuration says nothing. */
 export const DEFAULT_MAX_POINTS = 1e13;

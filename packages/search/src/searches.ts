@@ -12,9 +12,9 @@ import type {
   TradeOff,
 } from '@tiegel/contract';
 import type { OwnColumn, PairValue, PriceList } from '@tiegel/elements';
+import type { OrderInMaking } from './candidates/ordersInMaking.ts';
+import type { KeptSystem } from './candidates/systemsOf.ts';
 import type { Imports } from './imports/imports.ts';
-import type { OrderInMaking } from './ordersInMaking.ts';
-import type { KeptSystem } from './systemsOf.ts';
 
 /** What an export starts with: it says all that a result depends on. */
 export interface ExportHead {
