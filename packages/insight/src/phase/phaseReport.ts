@@ -4,6 +4,7 @@ import { conformalThreshold } from './conformalCoverage.ts';
 import {
   type Answer,
   areaUnderCurve,
+  areaUnderCurveOf,
   balancedAccuracyAt,
   baseRate,
   brierSkill,
@@ -83,7 +84,11 @@ function intervals(alloys: readonly TrainingAlloy[], answers: readonly Answer[])
   const systems = alloys.map(({ alloy }) => alloy.system);
   const of = (score: (answers: readonly Answer[]) => number) =>
     resampledInterval(systems, (rows) => score(rows.map((at) => answers[at]!)));
-  return { auc: of(areaUnderCurve), brierSkill: of(brierSkill), balancedAccuracy: of(balancedAccuracy) };
+  return {
+    auc: resampledInterval(systems, areaUnderCurveOf(answers)),
+    brierSkill: of(brierSkill),
+    balancedAccuracy: of(balancedAccuracy),
+  };
 }
 
 function byDistance(alloys: readonly TrainingAlloy[], answers: readonly Answer[]): PhaseReport['byDistance'] {

@@ -9,17 +9,27 @@ export interface Answer {
  * count half. 0.5 is no skill.
  */
 export function areaUnderCurve(answers: readonly Answer[]): number {
-  const sorted = answers.toSorted((a, b) => a.probability - b.probability);
-  let ranks = 0;
-  for (let from = 0; from < sorted.length; ) {
-    let end = from;
-    while (end < sorted.length && sorted[end]!.probability === sorted[from]!.probability) end++;
-    const rank = (from + 1 + end) / 2;
-    for (let at = from; at < end; at++) if (sorted[at]!.yes) ranks += rank;
-    from = end;
-  }
-  const yes = answers.filter((answer) => answer.yes).length;
-  return (ranks - (yes * (yes + 1)) / 2) / (yes * (answers.length - yes));
+  return areaUnderCurveOf(answers)([...answers.keys()]);
+}
+
+/** The same of answers that are drawn again and again, by their index and each as often as it comes: they are put in order once. */
+export function areaUnderCurveOf(answers: readonly Answer[]): (rows: readonly number[]) => number {
+  const rising = [...new Set(answers.map(({ probability }) => probability))].sort((a, b) => a - b);
+  const steps = new Map(rising.map((probability, step) => [probability, step]));
+  const stepOf = answers.map(({ probability }) => steps.get(probability)!);
+  const [yes, no] = [new Float64Array(rising.length), new Float64Array(rising.length)];
+  return (rows) => {
+    yes.fill(0);
+    no.fill(0);
+    for (const row of rows) (answers[row]!.yes ? yes : no)[stepOf[row]!]! += 1;
+    let [pairs, allYes, allNo] = [0, 0, 0];
+    for (const step of rising.keys()) {
+      pairs += yes[step]! * (allNo + no[step]! / 2);
+      allYes += yes[step]!;
+      allNo += no[step]!;
+    }
+    return pairs / (allYes * allNo);
+  };
 }
 
 /** Mean of −ln p(what was so), nat. */

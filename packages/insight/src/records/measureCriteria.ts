@@ -102,20 +102,25 @@ const isObserved: Readonly<
 
 /** How often a criterion was right on its cases. */
 export function measured(cases: readonly Case[]): Measured {
-  const balanced = (rows: readonly number[]) => balancedAccuracy(countsOf(rows.map((row) => cases[row]!)));
-  const all = [...cases.keys()];
+  const counts = countsOf(cases);
+  const bySystem = [...Map.groupBy(cases, ({ system }) => system)];
+  // Whole systems are drawn, so that each need be counted only once.
+  const ofSystem = bySystem.map(([, its]) => countsOf(its));
   return {
     n: cases.length,
-    ...countsOf(cases),
-    balancedAccuracy: balanced(all),
+    ...counts,
+    balancedAccuracy: balancedAccuracy(counts),
     interval: resampledInterval(
-      cases.map(({ system }) => system),
-      balanced,
+      bySystem.map(([system]) => system),
+      (drawn) => balancedAccuracy(sumOf(drawn.map((place) => ofSystem[place]!))),
     ),
   };
 }
 
-function countsOf(cases: readonly Case[]) {
+/** How many verdicts were true and false positives and negatives. */
+type Counts = Pick<Measured, 'tp' | 'fp' | 'fn' | 'tn'>;
+
+function countsOf(cases: readonly Case[]): Counts {
   const counts = { tp: 0, fp: 0, fn: 0, tn: 0 };
   for (const { verdict, positive } of cases) {
     counts[verdict ? (positive ? 'tp' : 'fp') : positive ? 'fn' : 'tn'] += 1;
@@ -123,7 +128,18 @@ function countsOf(cases: readonly Case[]) {
   return counts;
 }
 
+function sumOf(counts: readonly Counts[]): Counts {
+  const sum = { tp: 0, fp: 0, fn: 0, tn: 0 };
+  for (const { tp, fp, fn, tn } of counts) {
+    sum.tp += tp;
+    sum.fp += fp;
+    sum.fn += fn;
+    sum.tn += tn;
+  }
+  return sum;
+}
+
 /** NaN without a positive or without a negative. */
-function balancedAccuracy({ tp, fp, fn, tn }: ReturnType<typeof countsOf>): number {
+function balancedAccuracy({ tp, fp, fn, tn }: Counts): number {
   return (tp / (tp + fn) + tn / (tn + fp)) / 2;
 }

@@ -1,6 +1,14 @@
 import { factsFor, symbols } from '@tiegel/elements';
 import { type Phase, phaseOf } from '../phase/phaseOf.ts';
-import { type Answer, areaUnderCurve, baseRate, brierScore, logLoss, mean } from '../phase/scores.ts';
+import {
+  type Answer,
+  areaUnderCurve,
+  areaUnderCurveOf,
+  baseRate,
+  brierScore,
+  logLoss,
+  mean,
+} from '../phase/scores.ts';
 import {
   type Case,
   casesOfCriteria,
@@ -113,7 +121,7 @@ function ownEstimate(melts: readonly ObservedAlloy[]): OwnEstimate {
     auc: both ? areaUnderCurve(answers) : null,
     interval:
       both && isEnough(told.map(({ alloy }) => alloy))
-        ? resampledInterval(systems, (rows) => areaUnderCurve(rows.map((row) => answers[row]!)))
+        ? resampledInterval(systems, areaUnderCurveOf(answers))
         : null,
     brier: none ? null : brierScore(answers),
     logLoss: none ? null : logLoss(answers),

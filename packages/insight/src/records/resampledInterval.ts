@@ -8,7 +8,7 @@ const RESAMPLES = 1000;
  * Draws in which the statistic has no value (NaN) are left out. Seeded: the same input, the same interval.
  *
  * @param groups the group of each row
- * @param statistic of the rows drawn, by their index; a row may come more than once
+ * @param statistic of the rows drawn, by their index, in a list that the next draw overwrites; a row may come more than once
  * @source Efron & Tibshirani, An Introduction to the Bootstrap (1993), percentile interval (from memory)
  */
 export function resampledInterval(
@@ -17,9 +17,14 @@ export function resampledInterval(
 ): [low: number, high: number] {
   const members = [...Map.groupBy(groups.keys(), (row) => groups[row]!).values()];
   const random = seededRandom(0);
-  const values = Array.from({ length: RESAMPLES }, () =>
-    statistic(members.flatMap(() => members[Math.floor(random() * members.length)]!)),
-  )
+  const drawn: number[] = [];
+  const values = Array.from({ length: RESAMPLES }, () => {
+    drawn.length = 0;
+    for (const _ of members) {
+      for (const row of members[Math.floor(random() * members.length)]!) drawn.push(row);
+    }
+    return statistic(drawn);
+  })
     .filter((value) => !Number.isNaN(value))
     .sort((a, b) => a - b);
   const at = (share: number) => values[Math.round(share * (values.length - 1))]!;

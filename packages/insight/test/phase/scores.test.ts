@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import {
   type Answer,
   areaUnderCurve,
+  areaUnderCurveOf,
   balancedAccuracyAt,
   baseRate,
   brierScore,
@@ -25,6 +26,18 @@ test('the area under the curve is the share of pairs in the right order, ties ha
       // the pair count of the fixture takes low for positive
       const cases = all.map(({ probability, yes }) => ({ positive: yes, score: -probability }));
       expect(areaUnderCurve(all)).toBeCloseTo(byPairs(cases), 12);
+    }),
+  );
+});
+
+test('answers that are drawn again and again have the area of those drawn, whatever was drawn before', () => {
+  const draws = fc.array(fc.array(fc.nat(), { minLength: 1 }), { minLength: 1, maxLength: 4 });
+  fc.assert(
+    fc.property(answers, draws, (all, drawn) => {
+      const areaOf = areaUnderCurveOf(all);
+      for (const rows of drawn.map((numbers) => numbers.map((number) => number % all.length))) {
+        expect(areaOf(rows)).toBe(areaUnderCurve(rows.map((row) => all[row]!)));
+      }
     }),
   );
 });
