@@ -2,12 +2,12 @@ import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { ProblemError } from '@tiegel/contract/terms';
 import Database from 'better-sqlite3';
-import { missingColumns } from './candidateColumns.ts';
-import type { CandidateTable } from './candidateTable.ts';
-import type { ConnectionOptions } from './connections.ts';
+import { missingColumns } from './candidates/candidateColumns.ts';
+import type { CandidateTable } from './candidates/candidateTable.ts';
 import { formOf, refuseForeign } from './migrate.ts';
 import { makeFolder, openedFrom, openStore, type Store, tablesOf } from './openStore.ts';
-import type { SearchTable } from './searches.ts';
+import type { ConnectionOptions } from './sharing/connections.ts';
+import type { SearchTable } from './tables/searches.ts';
 
 /** A command can wait longer than a server. */
 const commandPatienceMs = 30_000;

@@ -1,4 +1,4 @@
-import type { Connection } from './connections.ts';
+import type { Connection } from './sharing/connections.ts';
 
 /** Digits and small letters that are not taken for one another; 32 of them, 5 bits each. */
 const alphabet = '0123456789abcdefghjkmnpqrstvwxyz';

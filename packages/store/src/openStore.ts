@@ -2,17 +2,17 @@ import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { problem } from '@tiegel/contract/terms';
-import { type CandidateTable, candidateTable } from './candidateTable.ts';
-import { type ChargeSheetTable, chargeSheetTable } from './chargeSheets.ts';
-import { type ConnectionOptions, openConnections } from './connections.ts';
-import { type ImportTable, importTable } from './imports.ts';
-import { type Ledger, ledger } from './ledger.ts';
-import { type MeltTable, meltTable } from './melts.ts';
-import { isOwned, ownership } from './ownership.ts';
-import { type SearchTable, searchTable } from './searches.ts';
-import { type ShortlistTable, shortlistTable } from './shortlists.ts';
+import { type CandidateTable, candidateTable } from './candidates/candidateTable.ts';
+import { type ConnectionOptions, openConnections } from './sharing/connections.ts';
+import { isOwned, ownership } from './sharing/ownership.ts';
+import { isFree, type Patience, untilFree } from './sharing/untilFree.ts';
 import { storeProblem, withStoreProblems } from './storeProblem.ts';
-import { isFree, type Patience, untilFree } from './untilFree.ts';
+import { type ChargeSheetTable, chargeSheetTable } from './tables/chargeSheets.ts';
+import { type ImportTable, importTable } from './tables/imports.ts';
+import { type Ledger, ledger } from './tables/ledger.ts';
+import { type MeltTable, meltTable } from './tables/melts.ts';
+import { type SearchTable, searchTable } from './tables/searches.ts';
+import { type ShortlistTable, shortlistTable } from './tables/shortlists.ts';
 
 /**
  * - `file`: the database file, made when it is not there, its folder too; null for a temporary one

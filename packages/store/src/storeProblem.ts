@@ -1,7 +1,7 @@
 import type { ProblemError } from '@tiegel/contract';
 import { type ProblemCode, problem } from '@tiegel/contract/terms';
 import Database from 'better-sqlite3';
-import { whenFree } from './whenFree.ts';
+import { whenFree } from './sharing/whenFree.ts';
 
 /** SQLite's primary result codes that have an answer of their own; extended codes begin with them. */
 const codes: readonly (readonly [string, ProblemCode])[] = [
