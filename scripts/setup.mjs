@@ -16,23 +16,43 @@ const want = createHash('sha256')
   .digest('hex');
 const have = existsSync(stamp) ? readFileSync(stamp, 'utf8') : '';
 
-if (have !== want && process.env.SKIP_SETUP !== '1') {
+const skip = process.env.SKIP_SETUP === '1';
+
+if (have !== want && !skip) {
   console.error('[setup] installing dependencies (npm ci) ...');
-  const npm = process.env.npm_execpath;
-  const words = ['ci', '--no-audit', '--no-fund', '--ignore-scripts', '--loglevel=error'];
-  // npm's own words go to stderr, so that the first `tiegel ... --json` after a clone prints JSON alone.
-  const stdio = ['inherit', 2, 2];
-  // npm_node_execpath is the machine's Node: npm ci deletes the one inside node_modules.
-  const run = npm?.endsWith('.js')
-    ? spawnSync(process.env.npm_node_execpath ?? process.execPath, [npm, ...words], { cwd: root, stdio })
-    : spawnSync('npm', words, { cwd: root, stdio, shell: process.platform === 'win32' });
-  if (run.status !== 0) process.exit(run.status ?? 1);
+  npm(['ci', '--no-audit', '--no-fund', '--ignore-scripts']);
   writeFileSync(stamp, want);
 }
+if (!skip) linkNode();
 
-if (process.argv.includes('--terminal') && process.env.SKIP_SETUP !== '1' && builtFolder() === null) {
+if (process.argv.includes('--terminal') && !skip && builtFolder() === null) {
   // Of npm's path: the project's Node, whatever this one is. Without it the program is read from its sources.
   spawnSync('node', ['scripts/buildTerminal.ts'], {
     ...{ cwd: root, stdio: ['ignore', 2, 2], shell: process.platform === 'win32' },
   });
+}
+
+/** Runs npm; ends with its exit code where it fails. */
+function npm(words) {
+  const program = process.env.npm_execpath;
+  const all = [...words, '--loglevel=error'];
+  // npm's own words go to stderr, so that the first `tiegel ... --json` after a clone prints JSON alone.
+  const stdio = ['inherit', 2, 2];
+  // npm_node_execpath is the machine's Node: npm ci deletes the one inside node_modules.
+  const run = program?.endsWith('.js')
+    ? spawnSync(process.env.npm_node_execpath ?? process.execPath, [program, ...all], { cwd: root, stdio })
+    : spawnSync('npm', all, { cwd: root, stdio, shell: process.platform === 'win32' });
+  if (run.status !== 0) process.exit(run.status ?? 1);
+}
+
+/**
+ * npm before 11 links the program of the project's Node, then takes the link away with the packages for
+ * other systems, which have a program of that name, too. Linked once more, it stays.
+ */
+function linkNode() {
+  const modules = join(root, 'node_modules');
+  if (existsSync(join(modules, '.bin', 'node'))) return;
+  const { optionalDependencies } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+  const there = Object.keys(optionalDependencies).filter((name) => existsSync(join(modules, name, 'bin')));
+  if (there.length > 0) npm(['rebuild', '--ignore-scripts', ...there]);
 }
