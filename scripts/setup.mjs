@@ -9,6 +9,7 @@ import { fileURLToPath } from 'node:url';
 import { builtFolder } from '../services/cli/src/built.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+const ownNode = join(root, 'scripts', 'ownNode.cjs');
 const stamp = join(root, 'node_modules', '.setup-stamp');
 const want = createHash('sha256')
   .update(readFileSync(join(root, 'package-lock.json')))
@@ -36,13 +37,22 @@ if (process.argv.includes('--terminal') && !skip && builtFolder() === null) {
 function npm(words) {
   const program = process.env.npm_execpath;
   const all = [...words, '--loglevel=error'];
-  // npm's own words go to stderr, so that the first `tiegel ... --json` after a clone prints JSON alone.
-  const stdio = ['inherit', 2, 2];
+  const options = {
+    cwd: root,
+    // npm's own words go to stderr, so that the first `tiegel ... --json` after a clone prints JSON alone.
+    stdio: ['inherit', 2, 2],
+    env: { ...process.env, NODE_OPTIONS: `${process.env.NODE_OPTIONS ?? ''} --require=${quoted(ownNode)}` },
+  };
   // npm_node_execpath is the machine's Node: npm ci deletes the one inside node_modules.
   const run = program?.endsWith('.js')
-    ? spawnSync(process.env.npm_node_execpath ?? process.execPath, [program, ...all], { cwd: root, stdio })
-    : spawnSync('npm', all, { cwd: root, stdio, shell: process.platform === 'win32' });
+    ? spawnSync(process.env.npm_node_execpath ?? process.execPath, [program, ...all], options)
+    : spawnSync('npm', all, { ...options, shell: process.platform === 'win32' });
   if (run.status !== 0) process.exit(run.status ?? 1);
+}
+
+/** As NODE_OPTIONS takes it: in quotes, in which a backslash stands for the next letter. */
+function quoted(path) {
+  return `"${path.replaceAll('\\', '\\\\')}"`;
 }
 
 /**

@@ -9,7 +9,7 @@ let folder: string;
 
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'tiegel-setup-'));
-  for (const file of ['scripts/setup.mjs', 'services/cli/src/built.mjs']) {
+  for (const file of ['scripts/setup.mjs', 'scripts/ownNode.cjs', 'services/cli/src/built.mjs']) {
     mkdirSync(join(folder, dirname(file)), { recursive: true });
     cpSync(join(root, file), join(folder, file));
   }
@@ -28,7 +28,7 @@ function setUp(afterCi: string): { asked: string[][]; status: number | null } {
     `const fs = require('node:fs');
      const words = process.argv.slice(2).filter((word) => word !== '--loglevel=error');
      const before = fs.existsSync(${JSON.stringify(log)}) ? JSON.parse(fs.readFileSync(${JSON.stringify(log)})) : [];
-     fs.writeFileSync(${JSON.stringify(log)}, JSON.stringify([...before, words]));
+     fs.writeFileSync(${JSON.stringify(log)}, JSON.stringify([...before, [process.version, ...words]]));
      const bin = 'node_modules/.bin';
      fs.mkdirSync(bin, { recursive: true });
      fs.mkdirSync('node_modules/node-this-system/bin', { recursive: true });
@@ -44,14 +44,18 @@ test('the Node of the project is linked where npm ci left it without a link, as 
   const { asked, status } = setUp('');
 
   expect(status).toBe(0);
-  expect(asked.map(([what]) => what)).toEqual(['ci', 'rebuild']);
-  expect(asked[1]).toEqual(['rebuild', '--ignore-scripts', 'node-this-system']);
+  expect(asked.map(([, what]) => what)).toEqual(['ci', 'rebuild']);
+  expect(asked[1]).toEqual(['v1.0.0', 'rebuild', '--ignore-scripts', 'node-this-system']);
   expect(existsSync(join(folder, 'node_modules/.bin/node'))).toBe(true);
 });
 
+test('npm takes the packages that run on the Node of the project, whichever one it runs on itself', () => {
+  expect(setUp('link();').asked.map(([version]) => version)).toEqual(['v1.0.0']);
+});
+
 test('a link that is there is left alone, and the second start asks npm for nothing', () => {
-  expect(setUp('link();').asked.map(([what]) => what)).toEqual(['ci']);
-  expect(setUp('link();').asked.map(([what]) => what)).toEqual(['ci']);
+  expect(setUp('link();').asked.map(([, what]) => what)).toEqual(['ci']);
+  expect(setUp('link();').asked.map(([, what]) => what)).toEqual(['ci']);
 });
 
 test('an install that fails ends the setup with its exit code, and is tried again', () => {
