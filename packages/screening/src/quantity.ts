@@ -1,4 +1,5 @@
 import type { Expression } from './expression.ts';
+import type { PartUnit } from './ownExpression/writtenUnit.ts';
 
 /** Where a formula was published. `checked` says how far anybody compared it with the source. */
 export interface Source {
@@ -25,6 +26,8 @@ export interface Quantity {
   symbol: string;
   /** As printed; '' for a plain number. 'currency/kg' stands for the price list's currency. */
   unit: string;
+  /** What formulas that name it reckon with, where `unit` as printed says less: open beside a typed number, or with powers. */
+  unitInFormulas?: PartUnit;
   formula: Expression;
   /** The formula in the usual notation, for people. */
   notation: string;

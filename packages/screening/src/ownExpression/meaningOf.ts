@@ -48,8 +48,8 @@ function meaningByKind(node: FormulaNode, written: Written): Meaning {
     case 'number':
       return { expression: constant(node.value), unit: 'any' };
     case 'name': {
-      const { formula, unit } = written.quantities.get(node.name)!;
-      return { expression: formula, unit: writtenUnit(unit) };
+      const { formula, unit, unitInFormulas } = written.quantities.get(node.name)!;
+      return { expression: formula, unit: unitInFormulas ?? writtenUnit(unit) };
     }
     case 'negate': {
       const { expression, unit } = meaningOf(node.of, written);

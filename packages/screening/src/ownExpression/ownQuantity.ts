@@ -12,12 +12,13 @@ import { refuseName } from './refuseName.ts';
  */
 export function ownQuantity(name: string, text: string, known: readonly Quantity[], pointer = ''): Quantity {
   refuseName(name, known, pointer);
-  const { expression, unit } = parseExpression(text, known, pointer);
+  const { expression, unit, unitInFormulas } = parseExpression(text, known, pointer);
   return {
     id: name,
     name,
     symbol: name,
     unit,
+    unitInFormulas,
     formula: expression,
     notation: `${name} = ${text}`,
     meaning: 'A figure of merit of one’s own.',

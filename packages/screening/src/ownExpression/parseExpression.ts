@@ -5,12 +5,15 @@ import { namesIn } from './formulaNode.ts';
 import { lookUpFaults } from './lookUpFaults.ts';
 import { meaningOf } from './meaningOf.ts';
 import { readFormula } from './readFormula.ts';
+import type { PartUnit } from './writtenUnit.ts';
 
 /** What a typed formula means. */
 export interface ParsedExpression {
   expression: Expression;
   /** As printed; '' for a plain number, and where typed numbers leave it open. */
   unit: string;
+  /** For formulas that name this one. */
+  unitInFormulas: PartUnit;
   /** The ids of the quantities that it names, each once, in order of first use. */
   names: readonly string[];
 }
@@ -36,5 +39,5 @@ export function parseExpression(text: string, known: readonly Quantity[], pointe
   const names = namesIn(formula);
   const { expression, unit } = meaningOf(formula, { text, quantities, pointer });
   if (names.length === 0) throw problem('expression/no-quantity', {}, pointer);
-  return { expression, unit: unit === 'any' ? '' : unit.text, names };
+  return { expression, unit: unit === 'any' ? '' : unit.text, unitInFormulas: unit, names };
 }

@@ -59,6 +59,30 @@ describe('a figure of merit of one’s own is a quantity like any other', () => 
     const values = valuesOf(alloy, facts, [merit, twice]);
     expect(values.twice).toBe(2 * values.merit!);
   });
+  test.for([
+    ['meltingTemperature^2', 'one/meltingTemperature + meltingTemperature', 'K^2/K'],
+    ['sqrt(density)', 'one*one + density', '(g/cm3)^0.5 (g/cm3)^0.5'],
+    ['meltingTemperature^(-1)', 'exp(-one*meltingTemperature)', ''],
+    ['cost^2', 'sqrt(one) - cost', '((currency/kg)^2)^0.5'],
+    ['2*density', 'one + density', 'g/cm3'],
+    ['1/meltingTemperature', 'exp(one*meltingTemperature)', ''],
+  ] as const)(
+    'what may be written in one formula may be written in two: %s, then %s',
+    ([first, second, unit]) => {
+      const one = ownQuantity('one', first, quantities);
+      const two = ownQuantity('two', second, [...quantities, one]);
+      expect(two.unit).toBe(unit);
+      expect(ownQuantity('two', second.replaceAll('one', `(${first})`), quantities).unit).toBe(unit);
+      const alloy = { Co: 30, Cr: 20, Ni: 50 };
+      const prices = factsWith({ Co: 30, Cr: 10, Ni: 20 });
+      expect(valuesOf(alloy, prices, [two]).two).not.toBeNull();
+    },
+  );
+  test('a wrong sum of it is refused as where it is written out', () => {
+    const one = ownQuantity('one', 'meltingTemperature^2', quantities);
+    const faults = faultsFrom(() => ownQuantity('two', 'one + meltingTemperature', [...quantities, one]));
+    expect(faults).toMatchObject([{ code: 'expression/units' }]);
+  });
   test('it has no value without a price that it names, and the price is named', () => {
     const perStrength = ownQuantity('perStrength', 'cost/yieldStrengthFcc', quantities);
     const alloy = { Co: 50, Ni: 50 };
