@@ -66,7 +66,7 @@ export function ratioBound(task: SearchTask, mostElements: number): RatioBound |
       }
       let ratio = middleA / middleB;
       let excess = 0;
-      for (let round = 0; round < mostRounds; round += 1) {
+      for (let round = 1; ; round += 1) {
         for (let at = 0; at < elements; at += 1) slopes[at] = a[at]! - ratio * b[at]!;
         sortPlaces(slopes, 0, order, 0, elements);
         let [sumA, sumB] = [cornerA, cornerB];
@@ -81,9 +81,9 @@ export function ratioBound(task: SearchTask, mostElements: number): RatioBound |
         }
         excess = sumA - ratio * sumB;
         const next = sumA / sumB;
-        if (!(next < ratio)) break;
+        // The excess is that over this ratio: of the next one nothing is known before another round.
+        if (!(next < ratio) || round === mostRounds) break;
         ratio = next;
-        excess = 0;
       }
       // Anywhere A − rB is at least this excess; what is rounded goes with it.
       const margin = (ROUNDING * (size + Math.abs(ratio) * below.high) - Math.min(0, excess)) / below.low;
