@@ -51,6 +51,7 @@ describe.for(cases)('the node $name', ({ formula }) => {
   });
 
   test('lies within its interval everywhere in a region, missing data included', () => {
+    let valued = 0;
     fc.assert(
       fc.property(seeds, fc.boolean(), (seed, holed) => {
         const source = random(seed);
@@ -66,6 +67,7 @@ describe.for(cases)('the node $name', ({ formula }) => {
           if (!point) return;
           evaluate(point.members, point.amounts, region.total, into);
           if (Number.isFinite(into[0]!)) {
+            valued++;
             expect(interval!.missing).not.toBe('always');
             expect(into[0]!).toBeGreaterThanOrEqual(interval!.low);
             expect(into[0]!).toBeLessThanOrEqual(interval!.high);
@@ -74,6 +76,7 @@ describe.for(cases)('the node $name', ({ formula }) => {
       }),
       { numRuns: 100 },
     );
+    expect(valued).toBeGreaterThan(100);
   });
 
   test('changes as its derivative says', () => {

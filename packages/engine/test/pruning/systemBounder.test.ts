@@ -20,7 +20,8 @@ import { regionsOf } from '../fixtures/regions.ts';
 
 const pool = ['Al', 'B', 'Co', 'Cr', 'Cu', 'Fe', 'Hf', 'Mn', 'Mo', 'Nb', 'Ni', 'Re', 'Ti', 'V', 'W', 'Zr'];
 
-const regions = regionsOf(pool.length, 1, [20, 100, 1000]);
+const totals = [20, 100, 1000];
+const regions = regionsOf(pool.length, 1, totals);
 
 // 1000 boxes with 26 points of 34 quantities each.
 test('every value of every quantity lies within the bounds of its box, and between its affine functions', () => {
@@ -79,24 +80,36 @@ function affineAt(bounder: Bounder, output: number, isBelow: boolean, point: num
 }
 
 test('rankings of any kind on invented data with gaps and ties are bounded, too', () => {
+  const cases = smallPlans.chain((plan) =>
+    regionsOf(plan.facts.symbols.length, 1, totals).map((region) => ({ plan, ...region })),
+  );
+  let [valued, narrow] = [0, 0];
   fc.assert(
-    fc.property(smallPlans, regions, (plan, { box, points, total, members }) => {
-      const symbols = plan.facts.symbols.length;
-      if (members.at(-1)! >= symbols) return;
+    fc.property(cases, ({ plan, box, points, total, members }) => {
       const { program, scoreOutput } = prepare(plan);
       const bounder = systemBounder(program, [scoreOutput], 6);
+      const { evaluate } = evaluator(program);
       const values = new Float64Array(program.outputs.length);
       bounder.enter(members, total);
       bounder.bound(box);
+      const width = bounder.high(0) - bounder.low(0);
       for (const point of points) {
-        evaluator(program).evaluate(members, point, total, values);
+        evaluate(members, point, total, values);
         const value = values[scoreOutput]!;
-        if (!Number.isFinite(value)) expect(bounder.missing(0) > 0 || !hasEnds(bounder, 0)).toBe(true);
-        else expect(value >= bounder.low(0) && value <= bounder.high(0)).toBe(true);
+        if (!Number.isFinite(value)) {
+          expect(bounder.missing(0) > 0 || !hasEnds(bounder, 0)).toBe(true);
+          continue;
+        }
+        expect(value >= bounder.low(0) && value <= bounder.high(0)).toBe(true);
+        valued += 1;
+        if (width < 0.1 * Math.abs(value)) narrow += 1;
       }
     }),
     { numRuns: 600 },
   );
+  // Without a value nothing is bounded, and bounds that say nothing would hold.
+  expect(valued).toBeGreaterThan(5000);
+  expect(narrow).toBeGreaterThan(1000);
 }, 120_000);
 
 /** Expects the one output of a formula between its bounds at all points of a system of two elements with such values of a column. */

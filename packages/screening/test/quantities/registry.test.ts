@@ -85,6 +85,7 @@ describe.for(quantities.map((quantity) => [quantity.id, quantity] as const))('%s
     const facts = pricedFacts();
     const value = screening(facts, [quantity.id]);
     const source = random(20_240_601);
+    let valued = 0;
     const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = quantity.range;
     for (let trial = 0; trial < 300; trial++) {
       const members = source.some(facts.symbols, source.whole(1, 6));
@@ -92,8 +93,11 @@ describe.for(quantities.map((quantity) => [quantity.id, quantity] as const))('%s
         quantity.id
       ];
       if (found === null || found === undefined) continue;
+      valued += 1;
       expect(found).toBeGreaterThanOrEqual(min);
       expect(found).toBeLessThanOrEqual(max);
     }
+    // Without a value it keeps to anything.
+    expect(valued).toBeGreaterThan(30);
   });
 });
