@@ -3,11 +3,12 @@ import { prepare, scoreReference } from '@tiegel/engine';
 import type { Path } from './paths.ts';
 import { planOf, type SearchCase } from './searchCase.ts';
 
-/** The whole search by the reference, as one chunk: what every path must find. */
+/** The whole search by the reference, as one chunk, or the part that the case is about: what every path must find. */
 export function truthOf(of: SearchCase): Outcome {
   const prepared = prepare(planOf(of));
-  const { count } = prepared.systems;
-  const chunk = { ordinal: 0, firstSystem: 0, endSystem: count, firstPoint: 0, endPoint: null, points: 0 };
+  const { system, from, until } = of.part ?? { system: null, from: 0, until: null };
+  const [firstSystem, endSystem] = system === null ? [0, prepared.systems.count] : [system, system + 1];
+  const chunk = { ordinal: 0, firstSystem, endSystem, firstPoint: from, endPoint: until, points: 0 };
   return scoreReference(prepared, chunk, { cutOff: null })!;
 }
 
@@ -25,7 +26,7 @@ export async function differenceOf(
   tally: Tally,
 ): Promise<string | null> {
   const specification: SearchSpecification = { ...of.specification, tally };
-  const found = await path.run(planOf({ ...of, specification }), of.pointsPerChunk);
+  const found = await path.run(planOf({ ...of, specification }), of);
   const expected = saidOf(truth, tally);
   const wrong = (Object.keys(expected) as (keyof Outcome)[]).filter(
     (key) => written(found[key]) !== written(expected[key]),

@@ -1,32 +1,26 @@
 import type { Chunk, Outcome, Plan } from '@tiegel/contract';
-import {
-  cutOffOf,
-  emptyOutcome,
-  mergeOutcomes,
-  planChunks,
-  prepare,
-  type Score,
-  scoreChunk,
-} from '@tiegel/engine';
+import { cutOffOf, emptyOutcome, mergeOutcomes, prepare, type Score, scoreChunk } from '@tiegel/engine';
 import { scoreBlocks } from '../../packages/engine/src/blocks/scoreBlocks.ts';
 import { isPruned } from '../../packages/engine/src/isPruned.ts';
 import { scoreKernel } from '../../packages/engine/src/kernel/scoreKernel.ts';
 import { scorePruned } from '../../packages/engine/src/pruning/scorePruned.ts';
+import { chunksOf } from './chunksOf.ts';
+import type { SearchCase } from './searchCase.ts';
 
-/** A way on which a plan, cut into chunks of about so many points, becomes an outcome. */
+/** A way on which the plan of a case, cut into chunks as that says, becomes an outcome. */
 export interface Path {
   name: string;
-  run(plan: Plan, pointsPerChunk: number): Promise<Outcome> | Outcome;
+  run(plan: Plan, of: SearchCase): Promise<Outcome> | Outcome;
 }
 
 /** One scorer in this thread, the chunks in the order given, each with the cut-off known by then. */
 function inThisThread(name: string, score: Score, order: (chunks: Chunk[]) => Chunk[]): Path {
   return {
     name,
-    run(plan, pointsPerChunk) {
+    run(plan, of) {
       const prepared = prepare(plan);
       const { grid, ranking, limits } = prepared;
-      return order(planChunks(grid, { pointsPerChunk, workers: 2 })).reduce(
+      return order(chunksOf(grid, of)).reduce(
         (merged, chunk) => {
           const outcome = score(prepared, chunk, { cutOff: cutOffOf(merged, ranking) })!;
           return mergeOutcomes(merged, outcome, ranking);
@@ -41,11 +35,11 @@ function inThisThread(name: string, score: Score, order: (chunks: Chunk[]) => Ch
 function withSharedKey(name: string, score: Score): Path {
   return {
     name,
-    run(plan, pointsPerChunk) {
+    run(plan, of) {
       const prepared = prepare(plan);
       const { grid, ranking, limits } = prepared;
       const sharedKey = Float64Array.of(Number.POSITIVE_INFINITY);
-      return planChunks(grid, { pointsPerChunk, workers: 2 })
+      return chunksOf(grid, of)
         .toSorted((one, other) => ((one.ordinal * 7) % 5) - ((other.ordinal * 7) % 5))
         .map((chunk) => score(prepared, chunk, { cutOff: null, sharedKey })!)
         .reduce(

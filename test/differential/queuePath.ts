@@ -1,7 +1,9 @@
 import type { Outcome, Plan } from '@tiegel/contract';
-import { cutOffOf, emptyOutcome, gridOf, mergeOutcomes, planChunks, rankingOf } from '@tiegel/engine';
+import { cutOffOf, emptyOutcome, gridOf, mergeOutcomes, rankingOf } from '@tiegel/engine';
 import type { ChunkQueue, Report } from '@tiegel/queue';
+import { chunksOf } from './chunksOf.ts';
 import type { Path } from './paths.ts';
+import type { SearchCase } from './searchCase.ts';
 
 /** Chunks of a search under way at a time: some, so that later ones come with a cut-off. */
 const underWay = 6;
@@ -12,11 +14,11 @@ export function queuePath(name: string, queue: ChunkQueue): Path {
   let listener: (report: Report) => void = () => {};
   queue.onReport((report) => listener(report));
 
-  async function run(plan: Plan, pointsPerChunk: number): Promise<Outcome> {
+  async function run(plan: Plan, of: SearchCase): Promise<Outcome> {
     searches += 1;
     const searchId = `corpus-${process.pid}-${searches}`;
     const ranking = rankingOf(plan.specification);
-    const chunks = planChunks(gridOf(plan.specification), { pointsPerChunk, workers: 2 });
+    const chunks = chunksOf(gridOf(plan.specification), of);
     let merged = emptyOutcome(plan.specification.limits.length, plan.specification.tally);
     let sent = 0;
     // A report may come twice.

@@ -1,6 +1,9 @@
 import type { FrontEntry } from '@tiegel/contract';
-import { countPoints, gridOf } from '@tiegel/engine';
+import { countPoints, type Grid, gridOf } from '@tiegel/engine';
 import { conditions, ownQuantities, quantities } from '@tiegel/screening';
+import { pointNumbering } from '../../packages/engine/src/grid/pointNumbering.ts';
+import { systemNumbering } from '../../packages/engine/src/grid/systemNumbering.ts';
+import { lineStarts } from './chunksOf.ts';
 import { gridValues } from './gridValues.ts';
 import { type Pick, pickFrom } from './pick.ts';
 import { randomColumns } from './randomColumns.ts';
@@ -13,10 +16,11 @@ import type { SearchCase } from './searchCase.ts';
 const ids = quantities.map(({ id }) => id);
 /** Every so-manieth search asks for a Pareto front, too. */
 const frontEvery = 9;
+/** As many as have no divisor in common with the quantities: every kind comes with each of them. */
 const kinds: readonly GridKind[] = [
   ...(['any', 'any', 'any', 'any', 'own bounds', 'tiny', 'equimolar', 'any', 'own bounds'] as const),
   ...(['any', 'fine', 'one huge system', 'many components', 'own bounds', 'wide pool', 'large'] as const),
-  'forced',
+  ...(['forced', 'many systems', 'huge'] as const),
 ];
 
 /**
@@ -52,17 +56,37 @@ export function randomCase(number: number, seed: number): SearchCase {
   const given = pick.chance(0.25) ? conditionsOf(pick) : null;
   return {
     ...named,
+    ...(kind === 'huge' && { part: partOf(pick, gridOf(specification)) }),
     specification: {
       ...specification,
       name: `${number}: ${kind}, ${limited[0]}, ${ranked[0]}`,
-      limits: [...new Set(limited)].flatMap((id) => limitsOf(pick, id, values.get(id)!)),
-      rank: rankOf(pick, [...new Set(ranked)], values),
+      limits: (pick.chance(0.1) ? [...limited, ...limited] : [...new Set(limited)]).flatMap((id) =>
+        limitsOf(pick, id, values.get(id)!),
+      ),
+      // The same quantity twice is two wishes about it.
+      rank: rankOf(pick, pick.chance(0.1) ? [...ranked, ranked[0]!] : [...new Set(ranked)], values),
       ...(given && { conditions: given }),
       keep: pick.one([1, 2, 5, 5, 40, 40, 300, 1000, 5000, 1_000_000, 0]),
       keepPerSystem: pick.one([0, 0, 0, 1, 3, 20]),
       ...(number % frontEvery === 5 && { front: frontOf(pick, own.ids) }),
     },
   };
+}
+
+/** Some thousand points of a system, anywhere in it, at its beginning or its end. */
+function partOf(pick: Pick, grid: Grid): NonNullable<SearchCase['part']> {
+  const systems = systemNumbering(grid);
+  for (;;) {
+    const system = pick.whole(0, systems.count - 1);
+    const { count } = pointNumbering(grid, systems.systemAt(system));
+    const lineBefore = lineStarts(grid, system);
+    const most = pick.whole(500, 5000);
+    const from = lineBefore(
+      Math.floor(Math.max(0, count - most) * pick.one([0, 1, pick.between(0, 1), pick.between(0, 1)])),
+    );
+    const until = lineBefore(Math.min(count, from + most));
+    if (until > from) return { system, from, until };
+  }
 }
 
 function frontOf(pick: Pick, own: readonly string[]): FrontEntry[] {

@@ -24,7 +24,11 @@ export type GridKind =
   /** Forty elements or more to choose from */
   | 'wide pool'
   /** Every element has to be there, its amount nearly or wholly given */
-  | 'forced';
+  | 'forced'
+  /** More systems than keep the best of each */
+  | 'many systems'
+  /** Far more points than can be gone through: of a part of a system its cases are */
+  | 'huge';
 
 interface Shape {
   points: { least: number; most: number };
@@ -57,6 +61,14 @@ const shapes: Record<GridKind, Shape> = {
   'many components': { ...usual, components: { least: 8, most: 10 }, pool: 11, steps: [2, 2.5, 4, 5, 10] },
   'wide pool': { ...usual, components: { least: 1, most: 3 }, pool: 60, steps: [10, 20, 25, 50] },
   forced: { ...usual, points: { least: 1, most: 500 }, steps: [0.1, 0.25, ...steps] },
+  'many systems': {
+    ...{ points: { least: 100_001, most: 400_000 }, components: { least: 4, most: 4 } },
+    ...{ pool: 48, steps: [20, 25] },
+  },
+  huge: {
+    ...{ points: { least: 1e8, most: 2 ** 53 - 1 }, components: { least: 4, most: 8 } },
+    ...{ pool: 14, steps: [0.1, 0.2, 0.25, 0.5, 1, 2] },
+  },
 };
 
 /** A grid with about as many points as its kind has. */
@@ -83,9 +95,10 @@ function gridPart(pick: Choices, kind: GridKind): GridPart {
   const { least, most } = shape.components;
   const min = pick.whole(least, most);
   const single = kind === 'one huge system' || kind === 'forced';
+  const fewest = { 'wide pool': 40, 'many systems': 42, huge: 12 } as Partial<Record<GridKind, number>>;
   const max = single ? min : pick.whole(min, Math.min(most, min + 2));
-  const wanted = single ? min : pick.whole(kind === 'wide pool' ? 40 : min, shape.pool);
-  const pool = pick.some(kind === 'wide pool' || pick.chance(0.15) ? symbols : common, wanted);
+  const wanted = single ? min : pick.whole(fewest[kind] ?? min, shape.pool);
+  const pool = pick.some(shape.pool > common.length || pick.chance(0.15) ? symbols : common, wanted);
   const require =
     kind === 'forced' && pick.chance(0.5) ? pool : pick.chance(0.2) ? pick.some(pool, pick.whole(1, 2)) : [];
   const forbid = single || pick.chance(0.85) ? [] : pick.some(pool, 1);
@@ -94,7 +107,8 @@ function gridPart(pick: Choices, kind: GridKind): GridPart {
 }
 
 function fractionsOf(pick: Choices, kind: GridKind, pool: string[]): SearchSpecification['fractions'] {
-  if (kind === 'equimolar' || (kind === 'wide pool' && pick.chance(0.4))) return 'equimolar';
+  const mayBeEquimolar = kind === 'wide pool' || kind === 'many systems';
+  if (kind === 'equimolar' || (mayBeEquimolar && pick.chance(0.4))) return 'equimolar';
   const step = pick.one(shapes[kind].steps);
   const bounds = () => {
     const [one, other] = [pick.whole(1, 100 / step), pick.whole(1, 100 / step)];

@@ -10,7 +10,9 @@ export function rankOf(
   const [first] = ranked as [string];
   if (ranked.length === 1) {
     const list = values.get(first)!;
-    const target = list[Math.floor(list.length / 3)] ?? 1;
+    const within = list[Math.floor(list.length / 3)] ?? 1;
+    // On a value of the grid, on a round number near one, or where no value lies.
+    const target = pick.one([within, within, Number(within.toPrecision(2)), 0, -3 * within, 1e6, 1e17]);
     return [{ quantity: first, prefer: pick.one(['high', 'low', 'high', 'low', { target }] as const) }];
   }
   // A few in ten searches go to the ends of what weights and exponents may be.
@@ -33,7 +35,7 @@ type Anchors = Omit<RankEntry, 'quantity' | 'weight' | 'shape'>;
 function anchorsOf(pick: Pick, list: readonly number[]): Anchors {
   const [low, high] = [list[0] ?? 0, list.at(-1) ?? 1];
   const reach = high > low ? high - low : Math.max(1, Math.abs(low));
-  const share = pick.one([1, 1, 1, 0.3, 0.01]);
+  const share = pick.one([1, 1, 1, 0.3, 0.01, 30, 1e9]);
   if (pick.chance(0.25)) {
     const target = pick.one([low + reach / 3, list[Math.floor(list.length / 2)] ?? 1]);
     return { prefer: { target }, within: reach * 0.8 * share };

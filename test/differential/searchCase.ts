@@ -12,12 +12,15 @@ import { inventedFacts, variedFacts } from './inventedFacts.ts';
  *   with values missing here and there.
  * - `columns`: element columns of one's own, by whose ids limits, ranking and formulas name them.
  * - `pointsPerChunk`: how finely it is cut.
+ * - `part`: of a search too large to be gone through, the points of a system that it is about, from one
+ *   number up to and not including another, both beginnings of lines.
  */
 export interface SearchCase {
   specification: SearchSpecification;
   data: 'project' | { twins: Record<string, string> } | { invented: number } | { varied: number };
   columns?: readonly OwnColumn[];
   pointsPerChunk: number;
+  part?: { system: number; from: number; until: number };
 }
 
 /** What workers are handed for a case. */
