@@ -1053,8 +1053,8 @@ export const problems = {
     status: 400,
     exit: 1,
     text: ({ place, found }: { place: number; found: string }) =>
-      `${found}, at character ${place} of the formula, is too large to be a number here.`,
-    remedy: 'Write a number below 1.7e308.',
+      `${found}, at character ${place} of the formula, is too large, or too near 0, to be a number here.`,
+    remedy: 'Write 0, or a number between 5e-324 and 1.7e308.',
   },
   'expression/unknown-name': {
     status: 400,

@@ -5,7 +5,7 @@ import { partText } from './partText.ts';
 
 /**
  * What a formula names and nobody knows: quantities, functions, a wrong number of values; and
- * numbers too large to be one. Every fault with its place in the text.
+ * numbers too large, or too near 0, to be one. Every fault with its place in the text.
  * @param ids of the quantities that may be named
  */
 export function lookUpFaults(
@@ -26,7 +26,7 @@ export function lookUpFaults(
         return [fault('expression/unknown-name', { place, name, near: nearest(name, ids) ?? '' }, pointer)];
       }
       case 'number':
-        return Number.isFinite(node.value)
+        return Number.isFinite(node.value) && (node.value !== 0 || isWrittenAsZero(text, node))
           ? []
           : [fault('expression/number', { place, found: partText(text, node) }, pointer)];
       case 'call':
@@ -50,4 +50,9 @@ export function lookUpFaults(
   }
 
   return visit(formula);
+}
+
+/** Whether a number that reads as 0 has no digit but 0 before its exponent: 1e-400 has. */
+function isWrittenAsZero(text: string, { at }: FormulaNode): boolean {
+  return !/^[^eE]*[1-9]/.test(text.slice(...at));
 }

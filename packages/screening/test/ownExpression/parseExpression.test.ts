@@ -181,6 +181,8 @@ describe('is refused with its place in the text', () => {
     ['sqrt(omega, 2)', 'expression/values', 'is given 2 values.'],
     ['2^omega', 'expression/exponent', '"omega", at character 3'],
     ['1e400*omega', 'expression/number', '1e400, at character 1'],
+    ['omega/1e-400', 'expression/number', '1e-400, at character 7'],
+    ['omega + (0.02e-500)', 'expression/number', '(0.02e-500), at character 9'],
     ['omega + 1/(3 - 3)', 'expression/no-value', '"1/(3 - 3)", at character 9'],
     ['ln(-1)*omega', 'expression/no-value', '"ln(-1)", at character 1'],
     ['3 + 4', 'expression/no-quantity', 'names no quantity'],
@@ -191,6 +193,11 @@ describe('is refused with its place in the text', () => {
     const [fault] = faultsOf(text);
     expect(fault).toMatchObject({ code, pointer: '/lets/merit' });
     expect(fault!.detail).toContain(detail);
+  });
+  test('0 is a number however it is written', () => {
+    for (const zero of ['0', '0.00', '.0e-9', '(0e400)', '0E5']) {
+      expect(parseExpression(`omega + ${zero}`, quantities).names, zero).toEqual(['omega']);
+    }
   });
   test('what may stand there instead is said', () => {
     expect(faultsOf('omega omega')[0]!.remedy).toContain('"*", "+", "-", "/", "^" or the end');
