@@ -50,7 +50,7 @@ export function checkRequest({ composition, mass, resolution, loss = {} }: Charg
 
 function lossFaults(symbol: string, percent: number, composition: Composition): Fault[] {
   const pointer = `/loss/${symbol.replaceAll('~', '~0').replaceAll('/', '~1')}`;
-  if (!(symbol in composition)) {
+  if (!Object.hasOwn(composition, symbol)) {
     return [fault('charge/not-in-alloy', { what: 'loss', symbol: symbol.slice(0, 20) }, pointer)];
   }
   if (percent >= 0 && percent <= greatestLoss) return [];
@@ -62,7 +62,7 @@ function lossFaults(symbol: string, percent: number, composition: Composition): 
 export function checkPurity(purity: Readonly<Record<string, number>>, composition: Composition): void {
   const faults = Object.entries(purity).flatMap(([symbol, percent]) => {
     const pointer = `/purity/${symbol.replaceAll('~', '~0').replaceAll('/', '~1')}`;
-    if (!(symbol in composition)) {
+    if (!Object.hasOwn(composition, symbol)) {
       return [fault('charge/not-in-alloy', { what: 'purity', symbol: symbol.slice(0, 20) }, pointer)];
     }
     return purityFault(`The purity of ${symbol}`, percent, pointer) ?? [];

@@ -211,6 +211,8 @@ describe('what cannot be charged', () => {
     [{ resolution: 60 }, 'request/wrong-value /resolution'],
     [{ loss: { Fe: 100 } }, 'request/wrong-value /loss/Fe'],
     [{ loss: { Zn: 5 } }, 'charge/not-in-alloy /loss/Zn'],
+    // What every object has of its own is no element of the alloy either.
+    [{ loss: { toString: 5 } }, 'charge/not-in-alloy /loss/toString'],
     [{ mass: 0.4, resolution: 0.3 }, 'charge/too-light /mass'],
   ])('%j', (more, expected) => {
     expect(faultsOf(plain('Fe80Ni20', more))).toContain(expected);

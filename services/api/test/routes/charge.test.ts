@@ -50,6 +50,8 @@ describe('what is wrong is told with its place', () => {
     [{ composition: 'CoXx' }, 'element/unknown /composition'],
     [{ resolution: 100 }, 'request/wrong-value /resolution'],
     [{ purity: { Zn: 99 } }, 'charge/not-in-alloy /purity/Zn'],
+    [{ purity: { constructor: 99 } }, 'charge/not-in-alloy /purity/constructor'],
+    [{ loss: { toString: 5 } }, 'charge/not-in-alloy /loss/toString'],
     [{ purity: { Mn: 0 } }, 'request/wrong-value /purity/Mn'],
     [{ purity: { Mn: 99 }, materials: [{ name: 'Mn' }] }, 'charge/two-purities /purity'],
     [{ materials: [{ name: 'Copper' }] }, 'materials/name /materials/0/name'],
