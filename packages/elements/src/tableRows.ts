@@ -9,8 +9,11 @@ const thousands = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
 
 const isDecimalComma = (text: string): boolean => decimalComma.test(text) && !thousands.test(text);
 
+/** Spreadsheets end a table with rows in which once something stood: ',,,'. */
+const isFilled = ({ fields }: CsvRow): boolean => fields.some((field) => field !== '');
+
 /**
- * The rows of a table whose fields are parted by commas, semicolons or tabs, as its header has them.
+ * The rows of a table, but for those without anything in them, whose fields are parted by commas, semicolons or tabs, as its header has them.
  * Where they are not commas, numbers in the columns `numbers` may have a decimal comma, which becomes
  * a point. One that may be read in two ways stays as it is, for its reader to refuse; where the reader
  * would not, since it has a point, it is told in `faults`, pointed at as /rows/3/price.
@@ -20,7 +23,8 @@ export function tableRows(
   numbers: readonly string[],
 ): { rows: CsvRow[]; broken: CsvBreak | null; faults: Fault[] } {
   const separator = separatorOf(text);
-  const { rows, broken } = csvRows(text, separator);
+  const { rows: written, broken } = csvRows(text, separator);
+  const rows = written.filter(isFilled);
   const [head, ...body] = rows;
   if (head === undefined || separator === ',') return { rows, broken, faults: [] };
   const isNumber = head.fields.map((name) => numbers.includes(name));

@@ -51,3 +51,15 @@ test('where commas part the fields, a number in quotes keeps its comma', () => {
     ['Al', '2,5'],
   ]);
 });
+
+test('rows of separators alone, as spreadsheets end a table, are left out, and lines stay those of the file', () => {
+  const { rows } = tableRows('symbol,value\n,\nAl,2\n,\n"",\n', ['value']);
+  expect(rows).toEqual([
+    { line: 1, fields: ['symbol', 'value'] },
+    { line: 3, fields: ['Al', '2'] },
+  ]);
+  expect(rowsOf('symbol;value\nAl;2,5\n;\n')).toEqual([
+    ['symbol', 'value'],
+    ['Al', '2.5'],
+  ]);
+});
