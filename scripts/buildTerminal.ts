@@ -5,6 +5,7 @@
  * Usage: npx node scripts/buildTerminal.ts
  */
 import {
+  chmodSync,
   cpSync,
   globSync,
   mkdirSync,
@@ -66,6 +67,8 @@ async function build(): Promise<void> {
   const before = programsByAge();
   // A folder of its own each time: what runs from the last one goes on.
   const folder = mkdtempSync(join(builtInto, 'program-'));
+  // Made for whoever makes it alone; the terminal is for everybody who may read its sources.
+  chmodSync(folder, 0o755);
   const bundle = await rolldown({
     ...{ cwd: root, input: entries, platform: 'node', external: leftOutside, plugins: [besideTheOthers] },
   });

@@ -34,6 +34,12 @@ test('the built program writes what the sources write', () => {
   }
 });
 
+test('a program that one user built is run by every other', () => {
+  execFileSync(process.execPath, ['scripts/buildTerminal.ts'], { cwd: root });
+  // Read and entered by everybody, as the sources are.
+  expect(statSync(builtFolder()!).mode & 0o777).toBe(0o755);
+});
+
 test('what Node makes of a built program is kept in its folder, and goes with it', () => {
   const command = ['services/cli/src/main.mjs', 'screen', 'CoCrFeNi'];
   const build = () => {
