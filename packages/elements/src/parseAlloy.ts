@@ -1,5 +1,6 @@
 import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
 import { capitalised } from './alloyText/capitalised.ts';
+import { isDecimalSign, withDecimalPoints } from './alloyText/decimalSigns.ts';
 import { massPerCent } from './alloyText/massPerCent.ts';
 import { counted, type Item, readItems, type Stop } from './alloyText/readItems.ts';
 import { amountFault, type Measure, normalised } from './composition.ts';
@@ -28,10 +29,18 @@ export function parseAlloy(
     throw new ProblemError([fault('alloy/too-long', { length: text.length, limit: lengthLimit }, pointer)]);
   }
   const { items, stop } = readItems(text);
-  const faults = itemFaults(items, pointer, new Map());
+  const faults = itemFaults(stop === null ? items : withoutHalf(items, text, stop), pointer, new Map());
   if (stop !== null) faults.push(unreadable(text, stop, by, pointer));
   if (faults.length > 0) throw new ProblemError(faults);
   return normalised(Object.fromEntries(amountsOf(items, 1)), by, pointer);
+}
+
+/** Of Al0,5 the 0 is half an amount: that it is not possible would be said of what nobody wrote. */
+function withoutHalf(items: readonly Item[], text: string, { index }: Stop): readonly Item[] {
+  const last = items.at(-1);
+  return last !== undefined && isDecimalSign(text, index)
+    ? [...items.slice(0, -1), { ...last, amount: null }]
+    : items;
 }
 
 /** The amount of each symbol; `factor` is what one unit inside the bracket around them counts outside it. */
@@ -71,6 +80,10 @@ function rightFor(text: string, index: number, by: Measure): string {
     const meant = capitalised(text);
     if (meant === null || readItems(meant).stop !== null) return '';
     return `Begin every symbol with a capital letter: ${meant.trim()}.`;
+  }
+  if (isDecimalSign(text, index)) {
+    const meant = withDecimalPoints(text);
+    return readItems(meant).stop === null ? `Write decimals with a point: ${shortened(meant.trim())}.` : '';
   }
   const mass = massPerCent(text);
   if (mass === null) return '';

@@ -164,6 +164,22 @@ describe('an alloy is refused with code, place and remedy', () => {
     }
   });
 
+  test('decimals without a point are answered with the reading that they have', () => {
+    for (const text of ['Al0,5CoCrFeNi', 'Al0·5CoCrFeNi', ' Al0,5 Co Cr Fe Ni']) {
+      const faults = faultsFrom(() => parseAlloy(text));
+      // Not that aluminium had an amount of 0.
+      expect(faults.map(({ code }) => code)).toEqual(['alloy/unreadable']);
+      expect(faults[0]!.detail).toContain('decimals are written with a point');
+    }
+    const remedyOf = (text: string) => faultsFrom(() => parseAlloy(text))[0]!.remedy;
+    expect(remedyOf('Al0,5CoCrFeNi')).toBe('Write decimals with a point: Al0.5CoCrFeNi.');
+    expect(remedyOf('(Fe₀,₅Co₀,₅)₉₀B₁₀')).toBe('Write decimals with a point: (Fe₀.₅Co₀.₅)₉₀B₁₀.');
+    expect(remedyOf('(FeCo)0,5Ni1,5')).toBe('Write decimals with a point: (FeCo)0.5Ni1.5.');
+    // Commas that part symbols are no decimal signs.
+    expect(remedyOf('Al0,5,Co')).toMatch(/^Write element symbols/);
+    expect(codesFrom(() => parseAlloy('Al0,Co'))).toEqual(['alloy/amount', 'alloy/unreadable']);
+  });
+
   // A zero typed for the letter O would otherwise turn cobalt into an absent carbon.
   test('a zero for an O does not lose an element', () => {
     expect(faultsFrom(() => parseAlloy('C0CrFeNi'))[0]!.detail).toBe(

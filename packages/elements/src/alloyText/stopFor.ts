@@ -6,6 +6,8 @@ export function stopFor(text: string, index: number, { closing }: { closing: str
   const character = String.fromCodePoint(text.codePointAt(index)!);
   if (character === ',')
     return '"," is no decimal sign here and separates nothing; decimals are written with a point';
+  if (character === '·')
+    return '"·" is no decimal sign here and separates nothing; decimals are written with a point';
   if (hyphen.test(character)) {
     return /^.\s*[.\d₀-₉]/.test(text.slice(index))
       ? `"${character}" has no meaning here; amounts are positive, and behind hyphens, as in Fe-20Cr-10Ni, they stand for mass per cent`
