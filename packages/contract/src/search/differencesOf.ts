@@ -90,9 +90,9 @@ function placeInWords(place: string, conditions: DifferenceWords['conditions']):
   return placeWords[place] ?? place;
 }
 
-/** Values inside each other as places and texts; lists of words in one order, for theirs says nothing. */
+/** Values inside each other as places and texts; lists of words in one order, for theirs says nothing, and none for an empty one. */
 function flat(value: unknown, place = ''): [string, string][] {
-  if (Array.isArray(value)) return [[place, value.toSorted().join(' ')]];
+  if (Array.isArray(value)) return value.length === 0 ? [] : [[place, value.toSorted().join(' ')]];
   if (typeof value !== 'object' || value === null) return [[place, String(value)]];
   return Object.entries(value).flatMap(([key, inner]) => flat(inner, place === '' ? key : `${place} ${key}`));
 }

@@ -49,6 +49,15 @@ test('what two searches ask and were computed from differently is named, limits 
   ]);
 });
 
+test('an empty list is nothing, as what is not there at all', () => {
+  const required = { ...asked, elements: { pool: ['Al', 'Ni'], require: ['Al'], forbid: [] } };
+  const { require: _, ...bare } = asked.elements;
+  expect(differences(view(asked), view(required))).toEqual([
+    { what: 'Elements that must be in it', before: null, after: 'Al' },
+  ]);
+  expect(differences(view(asked), view({ ...asked, elements: bare }))).toEqual([]);
+});
+
 test('the same asked again has no difference, whatever it is called and in whatever order', () => {
   const again = {
     ...asked,
