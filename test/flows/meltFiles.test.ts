@@ -82,13 +82,17 @@ test.each([
   [['attached', 'MELT', 'none', '--into', '-'], 'attachment/not-found', 1],
   [['attached', 'MELT', 'none'], 'command/usage', 1],
   [['detach', 'MELT', 'none'], 'attachment/not-found', 1],
+  [['reattach', 'MELT', 'none'], 'attachment/not-found', 1],
+  [['attach', 'MELT', 'LARGE'], 'request/too-large', 1],
   [['attach', 'MELT', 'PLACE', '--server', 'http://127.0.0.1:1'], 'server/out-of-reach', 2],
 ] as const)('what is wrong with melt %j is told with its code and exit', async (words, code, exit) => {
   const place = join(folder.path, 'any.txt');
   await writeFile(place, 'text\n');
   const empty = join(folder.path, 'empty.txt');
   await writeFile(empty, '');
-  const places: Record<string, string> = { MELT: melt, PLACE: place, EMPTY: empty };
+  const large = join(folder.path, 'large.txt');
+  await writeFile(large, Buffer.alloc(20_000_001, 'a'));
+  const places: Record<string, string> = { MELT: melt, PLACE: place, EMPTY: empty, LARGE: large };
   const meant = words.map((word) => places[word] ?? word);
   expect(await ofMelt(meant)).toMatchObject({ code: exit, error: expect.stringContaining(`[${code}]`) });
 });

@@ -18,5 +18,7 @@ export const meltMost = {
 export const longestMeltLine = 200;
 /** characters */
 export const longestMeltNotes = 5000;
+/** bytes of a file that is attached */
+export const largestAttachment = 20_000_000;
 /** materials of one melt */
 export const mostWeighed = 30;

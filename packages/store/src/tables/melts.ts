@@ -49,6 +49,8 @@ export interface MeltTable {
   attach(id: string, attachment: Omit<StoredAttachment, 'addedAt'>, at: string, most: number): boolean;
   /** Those that were not taken away, in the order of adding. */
   attachments(id: string): StoredAttachment[];
+  /** Whether it is attached, or was taken away. */
+  hadAttachment(id: string, attachment: string): boolean;
   /** Takes a file of a melt away. */
   remove(id: string, attachment: string, at: string): void;
   /** Brings it back; false where the melt has so many others by now: it stays away then. */
@@ -93,6 +95,7 @@ export function meltTable(durable: Connection): MeltTable {
   const isAway = durable.prepare(
     'select 1 from melt_attachment where melt = ? and id = ? and removed_at is not null',
   );
+  const had = durable.prepare('select 1 from melt_attachment where melt = ? and id = ?');
   const find = (id: string) => read(byId.get(id));
 
   const create = durable.transaction((entry: unknown, at: string, key: string | null) => {
@@ -121,6 +124,7 @@ export function meltTable(durable: Connection): MeltTable {
     attach: (melt, { id, name, type, size }, at, most) =>
       add.run({ id, melt, name, type, size, at, most }).changes > 0,
     attachments: (id) => attached.all(id) as StoredAttachment[],
+    hadAttachment: (id, attachment) => had.get(id, attachment) !== undefined,
     remove: (id, attachment, at) => void remove.run(at, id, attachment),
     restore(melt, id, most) {
       restore.run({ melt, id, most });

@@ -64,6 +64,8 @@ test('attachments belong to their melt, and one that was taken away comes back',
   expect(melts.attachments(id)).toHaveLength(2);
   melts.remove(id, 'f1', later);
   expect(melts.attachments(id).map((one) => one.id)).toEqual(['f2']);
+  expect(['f1', 'f2', 'f9'].map((one) => melts.hadAttachment(id, one))).toEqual([true, true, false]);
+  expect(melts.hadAttachment('another', 'f1')).toBe(false);
   expect(melts.restore(id, 'f1', 3)).toBe(true);
   expect(melts.restore(id, 'f1', 2)).toBe(true);
   expect(melts.attachments(id)).toHaveLength(2);

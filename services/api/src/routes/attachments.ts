@@ -1,4 +1,4 @@
-import { attachmentSchema, problem } from '@tiegel/contract';
+import { attachmentSchema, largestAttachment, problem } from '@tiegel/contract';
 import type { StoredAttachment } from '@tiegel/store';
 import { z } from 'zod';
 import { attachmentType } from '../melts/attachmentType.ts';
@@ -7,7 +7,6 @@ import { problemAnswers } from '../problems/problemAnswers.ts';
 
 const tags = ['melts'];
 const mostAttachments = 50;
-const largestBytes = 20_000_000;
 const longestName = 120;
 const content = 'application/octet-stream';
 const melt = z.object({ id: z.string().describe('Id of the melt.') });
@@ -24,7 +23,7 @@ const shown = new Set(['image/png', 'image/jpeg', 'image/webp']);
 export function attachmentRoutes(app: Server, { melts, attachments: { table, files } }: Parts): void {
   const found = (id: string, attachment: string): StoredAttachment => {
     const stored = melts.view(id).attachments.find((file) => file.id === attachment);
-    if (stored === undefined) throw problem('attachment/not-found', { id: attachment.slice(0, 20) });
+    if (stored === undefined) throw notFound(attachment);
     return stored;
   };
 
@@ -34,7 +33,7 @@ export function attachmentRoutes(app: Server, { melts, attachments: { table, fil
     (uploads as Server).post(
       '/melts/:id/attachments',
       {
-        bodyLimit: largestBytes,
+        bodyLimit: largestAttachment,
         schema: {
           summary: 'Attaches a file to a melt: a picture, a PDF or the text of a measurement',
           description: 'The body is the file itself, of at most 20 MB: curl --data-binary @scan.xy.',
@@ -130,12 +129,14 @@ export function attachmentRoutes(app: Server, { melts, attachments: { table, fil
     (request) => {
       const { id, attachment } = request.params;
       melts.view(id);
+      if (!table.hadAttachment(id, attachment)) throw notFound(attachment);
       if (!table.restore(id, attachment, mostAttachments)) throw tooMany();
       return table.attachments(id);
     },
   );
 }
 
+const notFound = (id: string) => problem('attachment/not-found', { id: id.slice(0, 20) });
 const tooMany = () => problem('attachment/too-many', { limit: mostAttachments });
 
 /** The name to show; never a path. */

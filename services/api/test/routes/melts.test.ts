@@ -258,6 +258,11 @@ describe('attachments', () => {
     const gone = await server.ask({ url: `/api/v1/melts/${id}/attachments/${file}` });
     expect(codesOf(gone)).toEqual(['attachment/not-found ']);
     expect((await send('POST', `melts/${id}/attachments/${file}/restore`)).json()).toHaveLength(1);
+    // Brought back already: nothing is wrong with that. Never there: the id is.
+    expect((await send('POST', `melts/${id}/attachments/${file}/restore`)).json()).toHaveLength(1);
+    const never = await send('POST', `melts/${id}/attachments/zzz/restore`);
+    expect(never.statusCode).toBe(404);
+    expect(codesOf(never)).toEqual(['attachment/not-found ']);
   });
 
   test('one whose file is cut off or gone is a fault of the server that nobody keeps or saves', async () => {

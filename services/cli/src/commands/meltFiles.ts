@@ -2,7 +2,7 @@ import { basename } from 'node:path';
 import { Readable } from 'node:stream';
 import type { ReadableStream } from 'node:stream/web';
 import { type Attachment, attachmentSchema } from '@tiegel/contract';
-import { problem } from '@tiegel/contract/terms';
+import { largestAttachment, problem } from '@tiegel/contract/terms';
 import type { Command } from 'commander';
 import { z } from 'zod';
 import { readBytes } from '../input/readText.ts';
@@ -28,6 +28,9 @@ export function meltFileCommands(parent: Command): void {
       const path = `${pathOf(id)}?${new URLSearchParams({ name })}`;
       const content = readBytes(file);
       if (content.length === 0) throw problem('file/empty', { file });
+      // Told here: a service that has read enough breaks off, which looks as if it were not there.
+      if (content.length > largestAttachment)
+        throw problem('request/too-large', { limit: largestAttachment });
       const asked = { method: 'POST', path, file: content } as const;
       await tell(await askServer(serverAddress(options.server), asked, attachmentSchema), options);
     });
