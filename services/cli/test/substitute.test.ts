@@ -66,6 +66,7 @@ test('an element that the alloy does not hold, itself, and what is no element ar
     [['--replace', 'Ti'], 'substitute/absent'],
     [['--replace', 'Co', '--with', 'Ni,Co'], 'substitute/itself'],
     [['--replace', 'Xx'], 'element/unknown'],
+    [['--replace', 'Co', '--with', ' , '], 'command/usage'],
     [[], 'command/usage'],
   ] as const;
   for (const [options, code] of wrong) {

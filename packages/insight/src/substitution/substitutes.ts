@@ -129,7 +129,9 @@ function variantsOf(
   request: Substitution<unknown>,
   quantities: readonly string[],
 ): Variant[] {
-  const { replace, shares = [1, 0.5], with: partners } = request;
+  const { replace, shares = [1, 0.5] } = request;
+  // One that is named twice is one: 'all together' would else give it a part for each time.
+  const partners = request.with && [...new Set(request.with)];
   const alone = (partners ?? completePartners(alloy, request, quantities)).map((symbol) => [symbol]);
   const sets = partners && partners.length > 1 ? [...alone, [...partners]] : alone;
   return sets.flatMap((set) => shares.map((share) => variant(alloy, replace, share, set)));

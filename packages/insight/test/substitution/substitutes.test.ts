@@ -55,6 +55,13 @@ describe('by default', () => {
   });
 });
 
+test('a partner that is named twice comes once', () => {
+  const twice = substitutes(cantor, { replace: 'Co', with: ['Ni', 'Ni'], shares: [1], facts });
+  expect(twice.map(({ by }) => by)).toEqual([{ Ni: 20 }]);
+  const three = substitutes(cantor, { replace: 'Co', with: ['Ni', 'Cu', 'Ni'], shares: [1], facts });
+  expect(three.map(({ by }) => by)).toContainEqual({ Ni: 10, Cu: 10 });
+});
+
 test('partners that are named come alone and together, with the shares asked for', () => {
   const items = substitutes(cantor, { replace: 'Co', with: ['Ni', 'Cu'], shares: [1], facts });
   expect(names(items).sort()).toEqual(['Cr20Cu10Fe20Mn20Ni30', 'Cr20Cu20Fe20Mn20Ni20', 'Cr20Fe20Mn20Ni40']);

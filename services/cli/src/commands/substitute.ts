@@ -1,5 +1,5 @@
 import { factsFor, symbols } from '@tiegel/elements';
-import type { Command } from 'commander';
+import { type Command, InvalidArgumentError } from 'commander';
 import { type ConditionOptions, conditionOptions, conditionsIn } from '../input/conditionOptions.ts';
 import { dataInForce, inForceOption } from '../input/dataInForce.ts';
 import { pairsOption } from '../input/pairsOption.ts';
@@ -12,7 +12,7 @@ import { substituteText } from '../output/substituteText.ts';
 interface Options extends ConditionOptions {
   wt?: true;
   replace: string;
-  with?: string;
+  with?: string[];
   limits?: string;
   prices?: string;
   pairs?: string;
@@ -27,7 +27,7 @@ export function substituteCommand(program: Command): void {
     .description('replaces an element of an alloy by others, the most alike first')
     .argument('<alloy...>', 'such as CoCrFeMnNi')
     .requiredOption('--replace <element>', 'an element of the alloy')
-    .option('--with <elements>', 'only by these, each alone and all together, such as Ni,Mn')
+    .option('--with <elements>', 'only by these, each alone and all together, such as Ni,Mn', namesIn)
     .option(
       '--limits <spec>',
       'a search specification (JSON) whose space and limits should hold, at its conditions',
@@ -43,7 +43,7 @@ export function substituteCommand(program: Command): void {
       const { phaseOf, substitutes } = await import('@tiegel/insight');
       const items = substitutes(composition, {
         replace: options.replace,
-        ...(options.with === undefined ? {} : { with: namesIn(options.with) }),
+        ...(options.with === undefined ? {} : { with: options.with }),
         facts,
         limits: asked.limits,
         ...(asked.space === null ? {} : { space: asked.space }),
@@ -57,8 +57,10 @@ export function substituteCommand(program: Command): void {
 }
 
 function namesIn(list: string): string[] {
-  return list
+  const names = list
     .split(',')
     .map((name) => name.trim())
     .filter((name) => name !== '');
+  if (names.length > 0) return names;
+  throw new InvalidArgumentError('Write one element or more, as in Ni,Mn, or leave it out for every other.');
 }
