@@ -53,6 +53,8 @@ function latticeAgainst({ dossier: { phase } }: Told, reported: ReportedClasses)
   const [likeliest] = classes.toSorted((a, b) => (phase[b] ?? 0) - (phase[a] ?? 0));
   const [published] = classes.toSorted((a, b) => reported.classes[b] - reported.classes[a]);
   if (phase.singleSolution === null || likeliest === published) return null;
+  // Where publications differ so that none has most of them, the estimate contradicts none.
+  if (reported.classes[published!] * 2 <= reported.publications) return null;
   return (
     `The likeliest class of the estimate is ${named[likeliest!]} (${numberInWords(phase[likeliest!]!, 2)}), ` +
     `most publications report ${named[published!]} (${reported.classes[published!]} of ${reported.publications}).`

@@ -56,6 +56,18 @@ test('where the estimate disagrees with the publications on an alloy, the text s
   expect(new Set(found)).toEqual(new Set([true, false]));
 });
 
+test('what most publications report is told of those alone of which most report one class', () => {
+  for (const { composition } of publishedAlloys()) {
+    const { text } = explain(composition, facts).paragraphs.find(
+      ({ subject }) => subject === 'disagreement',
+    ) ?? {
+      text: '',
+    };
+    const [, some, all] = /most publications report .* \((\d+) of (\d+)\)/.exec(text) ?? [];
+    if (some !== undefined) expect(Number(some) / Number(all), text).toBeGreaterThan(0.5);
+  }
+});
+
 test('of an alloy that is not in the table there is nothing to disagree with, and what is near is named', () => {
   const { paragraphs } = told('Al3Co17Cr20Fe31Ni29');
   expect(paragraphs.some(({ subject }) => subject === 'disagreement')).toBe(false);
