@@ -20,6 +20,13 @@ test('titanium carbide beats its solution: both count carbon from graphite', () 
   expect(of('CTi', 1000).hullDistance).toBeCloseTo(-109 + 90 - 8.314462618 * Math.log(2) + 76.9585, 3);
 });
 
+test('a pure element competes with nothing, one that is no metal either', () => {
+  for (const element of ['Si', 'B', 'C', 'Ni']) {
+    expect(of(element)).toMatchObject({ hullDistance: 0, solutionFreeEnergy: 0 });
+    expect(of(element).words).toBe(`At 1273 K nothing competes with pure ${element}.`);
+  }
+});
+
 test('every kelvin lowers the solution by its entropy', () => {
   const [cold, hot] = [of('CoCrFeMnNi', 500), of('CoCrFeMnNi', 1500)];
   expect(cold.hullDistance - hot.hullDistance).toBeCloseTo(8.314462618 * Math.log(5), 10);
