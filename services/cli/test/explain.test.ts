@@ -20,6 +20,13 @@ test('the same content comes as JSON, at the conditions asked for', async () => 
   expect(told.composition).toEqual({ Mo: 25, Nb: 25, Ta: 25, W: 25 });
 });
 
+test('every quantity has the value that screen tells, the cost too', async () => {
+  const [screened] = await jsonOf(['screen', 'CoCrFeNi']);
+  const told = await jsonOf(['explain', 'CoCrFeNi']);
+  expect(told.quantities.cost).toBeGreaterThan(0);
+  expect(told.quantities).toEqual(screened.quantities);
+});
+
 // By hand: 50 wt.% each; 50/58.6934 against 50/26.9815385.
 test('--wt reads weights', async () => {
   const { composition } = await jsonOf(['explain', '--wt', 'Al50Ni50']);

@@ -28,11 +28,11 @@ export function explainCommand(program: Command): void {
     .action(async (words: string[], options: Options) => {
       const composition = readAlloy(words, options.wt ? 'weight' : 'atoms');
       const data = await dataInForce(options);
-      const facts = factsFor(Object.keys(composition), { pairs: data.pairs });
+      const facts = factsFor(Object.keys(composition), { prices: data.prices, pairs: data.pairs });
       const told = await tell(composition, facts, options, data);
       await standardOutput(options.json ? jsonText(told) : explanationText(told));
     });
-  inForceOption(command, 'pair values, melts, alloys and recalibration');
+  inForceOption(command, 'pair values, prices, melts, alloys and recalibration');
   conditionOptions(pairsOption(command));
 }
 
