@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { temporaryFolder } from '../../../test/fixtures/temporaryFolder.ts';
@@ -156,6 +157,7 @@ test('the examples are charged from and recorded as they stand', async () => {
 test('melts stand beside the published alloys in the evidence of their database', async () => {
   const where = await freshDatabase();
   // Makes the database: who only reads makes none.
+  await jsonOf(['shortlist', 'begin', 'Nothing yet', ...where]);
   expect(await jsonOf(['melt', 'list', ...where])).toEqual([]);
   expect((await jsonOf(['evidence', ...where])).own).toBeNull();
   await jsonOf(['melt', 'record', '-', ...where], { input: entry() });
@@ -186,6 +188,7 @@ test('what a recalibration on own melts lacks stands in the evidence and the exp
   const where = await freshDatabase();
   const lacks = /still\s+missing\s+20\s+melts,\s+5\s+systems/;
   // Makes the database: who only reads makes none.
+  await jsonOf(['shortlist', 'begin', 'Nothing yet', ...where]);
   expect(await jsonOf(['melt', 'list', ...where])).toEqual([]);
   expect((await tiegel(['evidence', ...where])).out).toMatch(lacks);
   const { out } = await tiegel(['explain', 'AlCoCrFeNi', ...where]);
@@ -211,4 +214,28 @@ test('a melt stands among the neighbours of explain and screen, as weighed and m
   expect(out.replaceAll(/\s+/g, ' ')).toContain(
     'First trial (own melt, as weighed Fe 51.2, Ni 48.8 at.%), less than 1 % of the atoms apart: FCC, observed by X-ray diffraction.',
   );
+});
+
+test('a database whose name is mistyped is not made by who looks for melts or imports in it', async () => {
+  const where = await freshDatabase();
+  const looking = [
+    ...[
+      ['melt', 'list'],
+      ['melt', 'show', 'one'],
+      ['melt', 'delete', 'one'],
+      ['melt', 'restore', 'one'],
+    ],
+    ...[
+      ['data', 'imports'],
+      ['data', 'versions'],
+      ['data', 'alloys'],
+      ['data', 'withdraw', '1'],
+    ],
+  ];
+  for (const words of looking) {
+    const { code, out, error } = await tiegel([...words, ...where]);
+    expect({ code, out }, words.join(' ')).toEqual({ code: 1, out: '' });
+    expect(error).toContain('[file/unreadable]');
+  }
+  expect(existsSync(where[1]!)).toBe(false);
 });

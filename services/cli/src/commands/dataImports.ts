@@ -6,7 +6,7 @@ import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.t
 import { readText } from '../input/readText.ts';
 import { alloyLines, previewLines, versionLines, versionsLines } from '../output/importText.ts';
 import { jsonText } from '../output/jsonText.ts';
-import { changeLaboratory } from '../searching/inLaboratory.ts';
+import { changeLaboratory, inLaboratory } from '../searching/inLaboratory.ts';
 
 interface AlloyOptions extends LaboratoryOptions {
   text?: string;
@@ -30,11 +30,12 @@ export function importCommands(data: Command): void {
       (kind: ImportKind, file: string, options: LaboratoryOptions & { preview?: true; name?: string }) => {
         const text = readText(file);
         return options.preview
-          ? run(options, (imports) => imports.preview(kind, text), previewLines)
+          ? run(options, (imports) => imports.preview(kind, text), previewLines, changeLaboratory)
           : run(
               options,
               (imports) => imports.enter(kind, text, { name: options.name ?? '' }),
               (one) => versionLines([one]),
+              changeLaboratory,
             );
       },
     );
@@ -103,12 +104,14 @@ function refuseUnknown(found: readonly (Fault | null)[]): void {
   if (faults.length > 0) throw new ProblemError(faults);
 }
 
+/** @param open for what is nothing without imports that are there already, a database that is there */
 function run<Found>(
   options: LaboratoryOptions,
   ask: (imports: Imports) => Found,
   told: (found: Found) => Iterable<string>,
+  open: typeof changeLaboratory = inLaboratory,
 ): Promise<void> {
-  return changeLaboratory(options, ({ imports }) => {
+  return open(options, ({ imports }) => {
     const found = ask(imports);
     return options.json ? jsonText(found) : told(found);
   });

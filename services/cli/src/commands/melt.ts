@@ -4,7 +4,7 @@ import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.t
 import { readChangedMelt, readMelt } from '../input/readMelt.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { meltList, meltText } from '../output/meltText.ts';
-import { changeLaboratory } from '../searching/inLaboratory.ts';
+import { changeLaboratory, inLaboratory } from '../searching/inLaboratory.ts';
 import { meltFileCommands } from './meltFiles.ts';
 
 /** `melt`: what was melted and seen, kept in the database of the service. */
@@ -30,7 +30,7 @@ export function meltCommand(program: Command): void {
       'a JSON file as POST /melts takes it, such as services/cli/examples/melt.json; - for standard input',
     )
     .action((file: string, options: LaboratoryOptions) =>
-      run(options, (melts) => tellDoubts(melts.record(readMelt(file))), meltText),
+      run(options, (melts) => tellDoubts(melts.record(readMelt(file))), meltText, changeLaboratory),
     );
   named(
     'change',
@@ -66,12 +66,14 @@ function tellDoubts(melt: MeltView): MeltView {
   return melt;
 }
 
+/** @param open for what is nothing without melts that are there already, a database that is there */
 function run<Found extends MeltView | MeltView[]>(
   options: LaboratoryOptions,
   act: (melts: Melts) => Found,
   inWords: (found: Found) => Iterable<string>,
+  open: typeof changeLaboratory = inLaboratory,
 ): Promise<void> {
-  return changeLaboratory(options, ({ melts }) => {
+  return open(options, ({ melts }) => {
     const found = act(melts);
     return options.json ? jsonText(found) : inWords(found);
   });
