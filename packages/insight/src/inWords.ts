@@ -24,9 +24,12 @@ export function setKelvinInWords(kelvin: number): string {
   return `${Math.round(kelvin)} K`;
 }
 
-/** A number with a fixed number of decimals and the minus sign of print. */
+/** A number with a fixed number of decimals and the minus sign of print; what is rounded to nothing has none. */
 export function numberInWords(value: number, decimals: number): string {
-  return value.toFixed(decimals).replace('-', '−');
+  return value
+    .toFixed(decimals)
+    .replace(/^-(?=[0.]+$)/, '')
+    .replace('-', '−');
 }
 
 /** A share in whole per cent: '37 %', or with more decimals: '22.5 %'. */

@@ -14,6 +14,15 @@ test('names are joined as in a sentence', () => {
   expect(elementsInWords(['Co', 'Fe', 'Ni'])).toBe('cobalt, iron and nickel');
 });
 
+test('a number has the minus sign of print, and none where it is rounded to nothing', () => {
+  expect([-4.16, -0.004, 0, -0].map((value) => numberInWords(value, 2))).toEqual([
+    '−4.16',
+    '0.00',
+    '0.00',
+    '0.00',
+  ]);
+});
+
 test('a temperature has three digits and no exponent', () => {
   expect([1684.4, 66.896, 962.18, 3127.1, 12000].map((kelvin) => kelvinInWords(kelvin))).toEqual([
     '1680 K',

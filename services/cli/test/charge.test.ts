@@ -38,7 +38,7 @@ test('a difference that is rounded to nothing has no minus', async () => {
   const resulting = { Co: 50 - 1e-9, Ni: 50 - 1e-3 };
   const text = [...chargeText({ ...sheet, resulting }, { invented: null, number: null })].join('');
   expect(text).toMatch(/^Co .* \+0\.0000 /m);
-  expect(text).toMatch(/^Ni .* −0\.0010 /m);
+  expect(text).toMatch(/^Ni .* -0\.0010 /m);
 });
 
 // Worked by hand in packages/charge/test/chargeSheet.test.ts.

@@ -1,4 +1,11 @@
-import { type ElementRecord, elementRecords, type PriceList, pairRecords } from '@tiegel/elements';
+import { printedUnit } from '@tiegel/contract/terms';
+import {
+  columns as columnsOfElements,
+  type ElementRecord,
+  elementRecords,
+  type PriceList,
+  pairRecords,
+} from '@tiegel/elements';
 import { quantitiesTold } from '@tiegel/screening';
 import type { Command } from 'commander';
 import { readPrices } from '../input/readPrices.ts';
@@ -53,7 +60,7 @@ function* lines(pieces: Iterable<string>): Generator<string> {
 /** Each with its id, by which limits and files name it, then what it is. */
 function* quantityLines(): Generator<string> {
   for (const { id, name, unit, notation, meaning, source, caution } of quantitiesTold()) {
-    yield `${id}${unit === '' ? '' : ` (${unit})`}\n`;
+    yield `${id}${unit === '' ? '' : ` (${printedUnit(unit)})`}\n`;
     const { authors, year, where } = source;
     const from = [authors, year, where].filter((part) => part !== null && part !== '').join(', ');
     const told = [`${name}: ${meaning}`, notation, `Source: ${from}`, ...(caution ? [caution] : [])];
@@ -61,13 +68,16 @@ function* quantityLines(): Generator<string> {
   }
 }
 
+const unitIn = (column: keyof ElementRecord): string =>
+  printedUnit(columnsOfElements.find(({ id }) => id === column)?.unit ?? '');
+
 /** Which values are shown, under which head and unit, with how many decimals; the rest is in --json. */
 const shown: [keyof ElementRecord, Column, number][] = [
-  ['atomicMass', { head: 'mass', unit: 'u' }, 2],
-  ['density', { head: 'density', unit: 'g/cm3' }, 3],
-  ['metallicRadius', { head: 'radius', unit: 'pm' }, 1],
-  ['meltingTemperature', { head: 'melts', unit: 'K' }, 0],
-  ['boilingTemperature', { head: 'boils', unit: 'K' }, 0],
+  ['atomicMass', { head: 'mass', unit: unitIn('atomicMass') }, 2],
+  ['density', { head: 'density', unit: unitIn('density') }, 3],
+  ['metallicRadius', { head: 'radius', unit: unitIn('metallicRadius') }, 1],
+  ['meltingTemperature', { head: 'melts', unit: unitIn('meltingTemperature') }, 0],
+  ['boilingTemperature', { head: 'boils', unit: unitIn('boilingTemperature') }, 0],
   ['paulingElectronegativity', { head: 'χ Paul.' }, 2],
   ['allenElectronegativity', { head: 'χ Allen' }, 2],
   ['valenceElectrons', { head: 'VEC' }, 0],

@@ -1,5 +1,5 @@
 import type { SearchView } from '@tiegel/contract';
-import { type ComparisonGroup, comparisonGroups, onlyDifferent, printedUnit } from '@tiegel/contract/terms';
+import { type ComparisonGroup, comparisonGroups, onlyDifferent } from '@tiegel/contract/terms';
 import { type Composition, factsFor, type PriceList, withOwnColumn } from '@tiegel/elements';
 import { criterionRecords, type Dossier, dossierOf, typicalRange, withOwnNeighbours } from '@tiegel/insight';
 import {
@@ -15,6 +15,7 @@ import {
 import type { Conditions } from '../input/conditionOptions.ts';
 import type { DataInForce } from '../input/dataInForce.ts';
 import { shownValue, unitOf } from '../output/quantityColumn.ts';
+import { shownNumber } from '../output/shownNumber.ts';
 import { isGroundless, marked } from '../output/trustMarks.ts';
 import { expressionsWith } from './expressionsWith.ts';
 import type { Searched } from './searched.ts';
@@ -75,7 +76,7 @@ export function compared(
   const typical = typicalRange(quantities.map(({ id }) => id));
   const groups = comparisonGroups({
     ...{ alloys: alloys.map((alloy) => ({ ...alloy, explanation: alloy })), written },
-    quantities: asked.map((quantity) => ({ ...quantity, unit: printedUnit(unitOf(quantity, prices)) })),
+    quantities: asked.map((quantity) => ({ ...quantity, unit: unitOf(quantity, prices) })),
     ...{ typical, criteria: criterionRecords() },
     asked:
       view === null
@@ -92,7 +93,7 @@ export function compared(
 }
 
 function written(value: number | null, decimals: number): string {
-  return value?.toFixed(decimals) ?? '–';
+  return value === null ? '–' : shownNumber(value, decimals);
 }
 
 /** The same as numbers; what is no number has its words. */

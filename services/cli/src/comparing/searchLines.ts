@@ -1,12 +1,12 @@
 import type { Limit, SearchView, TypicalRanges, Values } from '@tiegel/contract';
-import { type ComparisonGroup, limitInWords, printedUnit, searchGroups } from '@tiegel/contract/terms';
+import { type ComparisonGroup, limitInWords, searchGroups } from '@tiegel/contract/terms';
 import { type Quantity, quantities } from '@tiegel/screening';
 import { unitOf } from '../output/quantityColumn.ts';
 
 /** What a search asks of alloys, line by line, in the words of the terminal. */
 export function searchLines(view: SearchView, { alloys, typical, written }: Told): ComparisonGroup[] {
   const known = [...quantities, ...view.moreQuantities];
-  const unitAs = (unit: string) => printedUnit(unitOf({ unit }, view.prices));
+  const unitAs = (unit: string) => unitOf({ unit }, view.prices);
   const lookup = (id: string) => {
     const { name = id, unit = '' }: Partial<Pick<Quantity, 'name' | 'unit'>> =
       known.find((one) => one.id === id) ?? {};

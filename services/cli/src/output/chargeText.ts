@@ -2,6 +2,7 @@ import { type ChargeSheet, decimalsOf } from '@tiegel/charge';
 import { spacedComposition } from '@tiegel/elements';
 import type { SavedChargeSheet } from '@tiegel/search/laboratory';
 import { wrapped } from './inWords.ts';
+import { shownNumber } from './shownNumber.ts';
 import { table } from './table.ts';
 
 /**
@@ -84,8 +85,7 @@ function shares({ composition, resulting, rounding }: ChargeSheet): string[] {
   );
 }
 
-/** What is rounded to nothing has no minus. */
 function signed(number: number): string {
-  const size = Math.abs(number).toFixed(4);
-  return `${number >= 0 || Number(size) === 0 ? '+' : '−'}${size}`;
+  const shown = shownNumber(number, 4);
+  return shown.startsWith('-') ? shown : `+${shown}`;
 }

@@ -2,15 +2,15 @@ import type { DataVersions, FateCounts, ImportPreview, ImportVersion } from '@ti
 import { fates } from '@tiegel/contract';
 import { spacedComposition } from '@tiegel/elements';
 import type { KnownAlloy } from '@tiegel/search';
-import { table } from './table.ts';
+import { fittedTable } from './fittedTable.ts';
 
 const inWords = (counts: FateCounts): string => fates.map((fate) => `${counts[fate]} ${fate}`).join(', ');
 
-/** The same without what did not happen. */
+/** The same without what did not happen, each number tied to its word: in a narrow column a line ends between them. */
 const happened = (counts: FateCounts): string =>
   fates
     .filter((fate) => counts[fate] > 0)
-    .map((fate) => `${counts[fate]} ${fate}`)
+    .map((fate) => `${counts[fate]}\u00a0${fate}`)
     .join(', ');
 
 /** The fate of every row, what is wrong with it, and whether the file can be stored. */
@@ -41,7 +41,7 @@ export function* versionLines(versions: readonly ImportVersion[]): Generator<str
     ...[{ head: 'no.' }, left('kind'), left('stored (UTC)'), { head: 'rows' }, left('became')],
     ...[left('now'), { head: 'searches' }, left('name')],
   ];
-  yield `${table(columns, rows).join('\n')}\n`;
+  yield `${fittedTable(columns, rows).join('\n')}\n`;
 }
 
 /** Versions of the data with their searches below them. */

@@ -1,9 +1,11 @@
 import { spacedComposition } from '@tiegel/elements';
+import { quantityById } from '@tiegel/screening';
 import type { MeltView } from '@tiegel/search/laboratory';
 import { attachmentsText } from './attachmentsText.ts';
+import { fittedTable } from './fittedTable.ts';
 import { wrapped } from './inWords.ts';
 import { type MeltVersion, meltHistoryText } from './meltHistoryText.ts';
-import { table } from './table.ts';
+import { unitOf } from './quantityColumn.ts';
 
 /** Melts for reading, one a line. */
 export function* meltList(melts: readonly MeltView[]): Generator<string> {
@@ -25,7 +27,7 @@ export function* meltList(melts: readonly MeltView[]): Generator<string> {
     { head: 'hardness', unit: 'HV' },
     { head: 'charge', ...left },
   ];
-  yield `${table(columns, rows).join('\n')}\n`;
+  yield `${fittedTable(columns, rows).join('\n')}\n`;
 }
 
 /** A melt for reading: the composition as weighed beside the nominal one, what was done and seen, its files and its history. */
@@ -53,7 +55,7 @@ function measured({ hardness, density, ingot, attachments }: MeltView): string {
     number === null ? `${name} not measured` : `${name} ${number} ${unit}`;
   return [
     value('hardness', hardness, 'HV'),
-    value('density', density, 'g/cm3'),
+    value('density', density, unitOf(quantityById('density'), null)),
     value('ingot', ingot, 'g'),
     `${attachments.length} ${attachments.length === 1 ? 'file' : 'files'} attached`,
   ].join(', ');

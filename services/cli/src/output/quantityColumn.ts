@@ -1,10 +1,12 @@
+import { printedUnit } from '@tiegel/contract/terms';
 import type { PriceList } from '@tiegel/elements';
 import { type Quantity, quantityById } from '@tiegel/screening';
+import { shownNumber } from './shownNumber.ts';
 import type { Column } from './table.ts';
 
-/** Unit of a quantity as printed, with the currency of the price list. */
+/** Unit of a quantity as people read it (g/cm³), with the currency of the price list. */
 export function unitOf({ unit }: Pick<Quantity, 'unit'>, prices: Pick<PriceList, 'currency'> | null): string {
-  return unit.replace('currency', prices?.currency ?? 'currency');
+  return printedUnit(unit).replace('currency', prices?.currency ?? 'currency');
 }
 
 /** Head of a column that shows a quantity: symbol and unit. */
@@ -23,7 +25,7 @@ export function shownValue(
   value: number | null | undefined,
   more: readonly Printed[] = [],
 ): string | null {
-  return value === null || value === undefined ? null : value.toFixed(printed(id, more).decimals);
+  return value === null || value === undefined ? null : shownNumber(value, printed(id, more).decimals);
 }
 
 /** How a quantity is printed; a search has some that the registry does not know. */

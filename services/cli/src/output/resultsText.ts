@@ -1,9 +1,9 @@
 import type { CandidatePage, SearchView, SystemsPage } from '@tiegel/contract';
 import { inDigits } from '@tiegel/contract/terms';
 import { spacedComposition } from '@tiegel/elements';
+import { fittedTable } from './fittedTable.ts';
 import { wrapped } from './inWords.ts';
 import { candidateTable } from './searchText.ts';
-import { table } from './table.ts';
 
 /** Searches for reading, a line each. */
 export function* searchesText(all: readonly SearchView[]): Generator<string> {
@@ -18,7 +18,7 @@ export function* searchesText(all: readonly SearchView[]): Generator<string> {
     inDigits(kept),
     short(name === '' ? question : name),
   ]);
-  yield `${table(
+  yield `${fittedTable(
     [
       { head: 'id', align: 'left' },
       { head: 'asked', unit: 'UTC', align: 'left' },
@@ -66,7 +66,7 @@ export function* systemsText(
     String(melts),
   ]);
   if (rows.length > 0)
-    yield `\n${table(
+    yield `\n${fittedTable(
       [
         { head: 'rank' },
         { head: 'system', align: 'left' },

@@ -1,6 +1,6 @@
 import { spacedComposition } from '@tiegel/elements';
 import type { SavedChargeSheet } from '@tiegel/search/laboratory';
-import { table } from './table.ts';
+import { fittedTable } from './fittedTable.ts';
 
 /** Saved charge sheets, a line each. */
 export function* sheetsText(all: readonly SavedChargeSheet[]): Generator<string> {
@@ -8,7 +8,7 @@ export function* sheetsText(all: readonly SavedChargeSheet[]): Generator<string>
     yield 'No charge sheet was saved in this database yet: save one with "charge ALLOY ... --save".\n';
     return;
   }
-  yield `${table(
+  yield `${fittedTable(
     [
       { head: 'number', align: 'left' },
       { head: 'saved', unit: 'UTC', align: 'left' },

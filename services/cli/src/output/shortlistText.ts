@@ -1,8 +1,9 @@
 import type { Shortlist, ShortlistEntry } from '@tiegel/contract';
 import { conflictsOf } from '@tiegel/contract/terms';
 import { parseAlloy, spacedComposition } from '@tiegel/elements';
+import { fittedTable } from './fittedTable.ts';
 import { wrapped } from './inWords.ts';
-import { lineWidth, table } from './table.ts';
+import { lineWidth } from './table.ts';
 
 /** A shortlist for reading, or several as a table. */
 export function* shortlistText(found: Shortlist | Shortlist[]): Generator<string> {
@@ -12,7 +13,7 @@ export function* shortlistText(found: Shortlist | Shortlist[]): Generator<string
 
 function many(lists: readonly Shortlist[]): string[] {
   if (lists.length === 0) return ['There is no shortlist yet: begin one with "shortlist begin NAME".'];
-  return table(
+  return fittedTable(
     [
       { head: 'id', align: 'left' },
       { head: 'alloys' },

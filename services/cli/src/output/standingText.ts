@@ -1,7 +1,7 @@
 import type { SearchView } from '@tiegel/contract';
-import { hoursInWords, inDigits, scheduleInWords } from '@tiegel/contract/terms';
+import { inDigits, scheduleInWords } from '@tiegel/contract/terms';
+import { fittedTable } from './fittedTable.ts';
 import { durationInWords, wrapped } from './inWords.ts';
-import { table } from './table.ts';
 
 /** What is left of a line for a name. */
 const nameWidth = 28;
@@ -17,11 +17,11 @@ export function* standingTexts(all: readonly SearchView[]): Generator<string> {
     view.state,
     doneOf(view),
     view.secondsLeft === null ? null : durationInWords(view.secondsLeft),
-    view.schedule.hours === null ? 'any time' : hoursInWords(view.schedule.hours),
+    timesOf(view),
     view.schedule.priority,
     short(view.name === '' ? view.question : view.name),
   ]);
-  yield `${table(
+  yield `${fittedTable(
     [
       { head: 'id', align: 'left' },
       { head: 'state', align: 'left' },
@@ -29,10 +29,25 @@ export function* standingTexts(all: readonly SearchView[]): Generator<string> {
       { head: 'left' },
       { head: 'hours', align: 'left' },
       { head: 'priority', align: 'left' },
-      { head: 'name or question', align: 'left' },
+      { head: 'name', align: 'left' },
     ],
     rows,
   ).join('\n')}\n`;
+  yield* zonesInWords(all);
+}
+
+function timesOf({ schedule: { hours } }: SearchView): string {
+  return hours === null ? 'any time' : `${hours.from} to ${hours.to}`;
+}
+
+/** The names of zones are too long for a column. */
+function* zonesInWords(all: readonly SearchView[]): Generator<string> {
+  const timed = all.filter(({ schedule }) => schedule.hours !== null);
+  const byZone = Map.groupBy(timed, ({ schedule }) => schedule.hours!.zone);
+  for (const [zone, views] of byZone) {
+    const whose = byZone.size === 1 ? '' : ` of ${views.map(({ id }) => id).join(', ')}`;
+    yield `${wrapped(`Hours${whose} are those of ${zone}.`)}\n`;
+  }
 }
 
 /** One search as it stands, in a sentence or two. */

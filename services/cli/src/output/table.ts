@@ -8,7 +8,8 @@ export interface Column {
 /** Characters that a line for reading may have. */
 export const lineWidth = 80;
 
-const gap = '  ';
+/** Between two columns. */
+export const gap = '  ';
 
 /**
  * Lines of a table in plain text: numbers to the right under their head and unit, '–' for what is

@@ -5,6 +5,7 @@ import type { WeighedVerdict, WeighingError } from '@tiegel/insight';
 import { criteria, quantities, quantityById } from '@tiegel/screening';
 import { wrapped } from './inWords.ts';
 import { unitOf } from './quantityColumn.ts';
+import { shownNumber } from './shownNumber.ts';
 import { lineWidth, table } from './table.ts';
 
 interface Batch {
@@ -51,7 +52,9 @@ function values(weighed: Weighed, prices: PriceList, called: 'name' | 'symbol' =
   const found = quantities.filter(({ id }) => typeof weighed.quantities[id]?.value === 'number');
   const rows = found.map(({ id, decimals, [called]: label }) => {
     const { value, least, greatest, mayLack } = weighed.quantities[id]!;
-    const shown = [value, least, greatest].map((one) => one?.toFixed(decimals + 1) ?? null);
+    const shown = [value, least, greatest].map((one) =>
+      one === null ? null : shownNumber(one, decimals + 1),
+    );
     return [mayLack ? `${label} *` : label, unitOf(quantityById(id), prices), ...shown];
   });
   const lines = table(
