@@ -11,6 +11,8 @@ const codes: readonly (readonly [string, ProblemCode])[] = [
   ['SQLITE_CORRUPT', 'store/damaged'],
   ['SQLITE_NOTADB', 'store/foreign'],
   ['SQLITE_CANTOPEN', 'store/unreachable'],
+  // Reading too writes beside the file, what several who are at work know of each other.
+  ['SQLITE_READONLY', 'store/read-only'],
 ];
 
 /** What SQLite said as a problem of the table, with the file named; any other error as it is. */

@@ -883,6 +883,14 @@ export const problems = {
     text: ({ file }: { file: string }) => `Another program keeps the database ${file} locked.`,
     remedy: 'Try again when it has finished, or close it; everything stored so far is kept.',
   },
+  'store/read-only': {
+    status: 500,
+    exit: 2,
+    text: ({ file, why }: { file: string; why: string }) =>
+      `The database ${file} may only be read by whoever runs this program: ${why}.`,
+    remedy:
+      'Get the right to write the file and its folder, which reading needs too, or copy the file into a folder of your own.',
+  },
   'store/failed': {
     status: 500,
     exit: 2,
