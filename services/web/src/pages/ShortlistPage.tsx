@@ -12,13 +12,13 @@ import { usePerson } from '../shortlist/person.ts';
 import { RemovedEntries } from '../shortlist/RemovedEntries.tsx';
 import { ShortlistOrigin } from '../shortlist/ShortlistOrigin.tsx';
 import '../shortlist/shortlist.css';
-import { useShortlist } from '../shortlist/useShortlist.ts';
+import { type ShortlistState, useShortlist } from '../shortlist/useShortlist.ts';
 
 /** One shortlist: what is on it, what people said, and what has not reached the others yet. */
 export function ShortlistPage() {
   const { id = '' } = useParams<{ id: string }>();
   const [person] = usePerson();
-  const { list, unsent, error, refused, act, retry } = useShortlist(id);
+  const { list, unsent, error, hindered, refused, act, retry } = useShortlist(id);
   useTitle(list?.name.value ?? 'Shortlist');
   if (error && !list)
     return (
@@ -50,7 +50,7 @@ export function ShortlistPage() {
         <div className="short-person">
           <PersonField />
         </div>
-        <Standing unsent={unsent} stale={error !== null} refused={refused} />
+        <Standing unsent={unsent} stale={error !== null} hindered={hindered} refused={refused} />
       </header>
       {standing.length === 0 ? (
         <p className="read">
@@ -69,12 +69,17 @@ export function ShortlistPage() {
   );
 }
 
-function Standing({ unsent, stale, refused }: { unsent: number; stale: boolean; refused: Error | null }) {
+interface StandingProps extends Pick<ShortlistState, 'unsent' | 'hindered' | 'refused'> {
+  stale: boolean;
+}
+
+function Standing({ unsent, stale, hindered, refused }: StandingProps) {
+  const occasion = hindered ? `takes them. It cannot now: ${hindered.message}` : 'answers.';
   return (
     <>
       <p role="status" className={unsent > 0 || stale ? 'note' : 'unseen'}>
         {unsent > 0
-          ? `${unsent} ${unsent === 1 ? 'change is' : 'changes are'} kept in this browser and not sent yet; they go out as soon as the server answers.`
+          ? `${unsent} ${unsent === 1 ? 'change is' : 'changes are'} kept in this browser and not sent yet; they go out as soon as the server ${occasion}`
           : stale
             ? 'The server does not answer: what others changed since does not show.'
             : 'Everything is sent.'}

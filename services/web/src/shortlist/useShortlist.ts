@@ -4,7 +4,7 @@ import { shortlistOf } from '@tiegel/contract/terms';
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { onSharedText } from '../frame/sharedText.ts';
 import { randomKey } from '../server/randomKey.ts';
-import { NoAnswer, request } from '../server/request.ts';
+import { NoAnswer, request, ServerProblem } from '../server/request.ts';
 import { addPending, pendingChanges, settle } from './pendingChanges.ts';
 import { usePerson } from './person.ts';
 import { type ShortlistWithHistory, shortlistQuery } from './shortlistQueries.ts';
@@ -14,8 +14,11 @@ export interface ShortlistState {
   list: Shortlist | undefined;
   /** how many changes the server does not have yet */
   unsent: number;
-  /** why the list cannot be read, or the last change was refused */
+  /** why the list cannot be read */
   error: Error | null;
+  /** why the server cannot take changes now: they are kept, and sent again */
+  hindered: Error | null;
+  /** why it refused a change, which is gone */
   refused: Error | null;
   act(...acts: readonly ShortlistAct[]): void;
   retry(): void;
@@ -25,10 +28,10 @@ export function useShortlist(id: string): ShortlistState {
   const [by] = usePerson();
   const { data, error, refetch } = useQuery(shortlistQuery(id));
   const pending = useSyncExternalStore(onSharedText, () => pendingChanges(id));
-  const refused = useSending(id, pending, data);
+  const sending = useSending(id, pending, data);
   return {
     list: data && merged(data, pending),
-    ...{ unsent: pending.length, error, refused },
+    ...{ unsent: pending.length, error, ...sending },
     act(...acts) {
       const seen = data?.sequence ?? 0;
       addPending(
@@ -40,47 +43,67 @@ export function useShortlist(id: string): ShortlistState {
   };
 }
 
-/** Sends what is pending, in order; what is refused goes and is told, what got no answer is sent again. */
+/** What became of sending: why the server cannot take changes now, and what it refused for good. */
+type Sending = Pick<ShortlistState, 'hindered' | 'refused'>;
+
+/**
+ * Sends what is pending, in order. What got no answer, or met a fault of the server, is sent again. The server takes
+ * all changes of a request or none: once it refuses several they go one by one, so that only what is wrong goes.
+ */
 function useSending(
   id: string,
   pending: readonly ShortlistChange[],
   data: ShortlistWithHistory | undefined,
-): Error | null {
+): Sending {
   const client = useQueryClient();
-  const [refused, setRefused] = useState<Error | null>(null);
+  const [{ hindered, refused }, setSending] = useState<Sending>({ hindered: null, refused: null });
+  const [atOnce, setAtOnce] = useState(mostAtOnce);
   // Each answer of the server (every few seconds) is an occasion to try again.
   const occasion = data?.sequence;
   const [failures, setFailures] = useState(0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: occasion and failures are reasons to send again
   useEffect(() => {
-    if (pending.length === 0) return;
+    if (pending.length === 0) return setAtOnce(mostAtOnce);
     const stop = new AbortController();
-    const keys = new Set(pending.map(({ key }) => key));
+    let again: ReturnType<typeof setTimeout> | undefined;
+    const changes = pending.slice(0, atOnce);
+    const keys = new Set(changes.map(({ key }) => key));
     const send = async () => {
       try {
-        const body = JSON.stringify({ changes: pending });
+        const body = JSON.stringify({ changes });
         await request<Shortlist>(`/shortlists/${id}`, { method: 'PATCH', body, signal: stop.signal });
-        setRefused(null);
+        // What was refused stays said for as long as what was sent with it is under way.
+        setSending((before) => ({ hindered: null, refused: atOnce === 1 ? before.refused : null }));
         await client.invalidateQueries({ queryKey: ['shortlists', id] });
         settle(id, keys);
       } catch (error) {
         if (stop.signal.aborted) return;
-        if (error instanceof NoAnswer) {
-          setTimeout(() => setFailures((count) => count + 1), sendAgain);
-          return;
+        if (error instanceof ServerProblem && error.status < 500) {
+          if (changes.length > 1) return setAtOnce(1);
+          setSending({ hindered: null, refused: error });
+          return settle(id, keys);
         }
-        setRefused(error as Error);
-        settle(id, keys);
+        setSending((before) => ({
+          ...before,
+          hindered: error instanceof NoAnswer ? null : (error as Error),
+        }));
+        again = setTimeout(() => setFailures((count) => count + 1), sendAgain);
       }
     };
     void send();
-    return () => stop.abort();
-  }, [id, pending, occasion, failures, client]);
-  return refused;
+    return () => {
+      stop.abort();
+      clearTimeout(again);
+    };
+  }, [id, pending, occasion, failures, atOnce, client]);
+  return { hindered, refused };
 }
 
-/** ms until what got no answer is sent again */
+/** ms until what was not taken is sent again */
 const sendAgain = 2000;
+
+/** changes in one request, at most as many as the server takes */
+const mostAtOnce = 500;
 
 function merged(data: ShortlistWithHistory, pending: readonly ShortlistChange[]): Shortlist {
   const taken = new Set(data.history.map(({ key }) => key));
