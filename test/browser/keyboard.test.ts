@@ -161,6 +161,34 @@ test('cancelling asks once, and the harmless answer is the first', async () => {
   await page.keyboard.press('Enter');
   await page.getByText('A search that was not finished has no candidates').waitFor();
   expect((await site.api<SearchView>(`/searches/${id}`)).state).toBe('cancelled');
+  // The button that asked is gone too: what stands next has the focus.
+  expect(await focusedName(page)).not.toMatch(/^Skip to the content/);
+  expect(await focusIsVisible(page)).toBe(true);
+});
+
+test('a button that rests until its answer comes keeps the focus, and a part that closes hands it to its head', async () => {
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  const { id } = await site.api<{ id: string }>('/searches', {
+    ...specification,
+    fractions: { step: 0.2, min: 2, max: 40 },
+  });
+  const { page, wrongs } = await site.visit(`/searches/${id}`);
+  await tabTo(page, /^Pause$/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Resume' }).waitFor();
+  await eventually(() => focusedName(page)).toBe('Resume');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Pause' }).waitFor();
+  await eventually(() => focusedName(page)).toBe('Pause');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Resume' }).waitFor();
+  await tabTo(page, /^Worked on/);
+  await page.keyboard.press('Enter');
+  await tabTo(page, /^Keep these hours/);
+  await page.keyboard.press('Enter');
+  await eventually(() => focusedName(page)).toMatch(/^Worked on/);
+  await site.api(`/searches/${id}/cancel`, {});
+  expect(wrongs).toEqual([]);
 });
 
 test('a button that takes itself away by a key hands the focus on to its like in the next line, or to what stands next', async () => {
@@ -177,6 +205,12 @@ test('a button that takes itself away by a key hands the focus on to its like in
   // From the last line to the one before it.
   await press(/^Take out Vanadium/);
   expect(await focusedName(page)).toBe('Take out Titanium');
+
+  // The same button of a line, not the first one there.
+  await page.goto(`${site.url}/alloys/CoCrFeNi`);
+  await page.locator('.editor-table').waitFor();
+  await press(/^Remove Chromium/);
+  expect(await focusedName(page)).toBe('Remove Iron');
 
   const { id } = await site.api<{ id: string }>('/shortlists', { name: 'By keys', by: 'Ana' });
   await page.goto(`${site.url}/shortlists/${id}`);
