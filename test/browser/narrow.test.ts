@@ -10,6 +10,26 @@ beforeAll(async () => {
 });
 afterAll(() => site?.close());
 
+test('names of one long word take lines, not width', async () => {
+  const word = 'Cobaltfree'.repeat(11);
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  const { id } = await site.finish({ ...specification, name: word });
+  const list = await site.api<{ id: string }>('/shortlists', { name: word, by: 'Anna'.repeat(14) });
+  const by = 'Anna'.repeat(14);
+  await site.api(`/shortlists/${list.id}/pick`, { search: id, count: 2, onePerSystem: false, by });
+  const { page } = await site.visit('/shortlists', phone);
+  for (const [path, place] of [
+    ['/shortlists', '.short-lists a'],
+    [`/shortlists/${list.id}`, '.short-entry'],
+    [`/searches/${id}`, '.candidate-card'],
+    ['/data/versions', '.data-version-searches a'],
+  ] as const) {
+    await page.goto(site.url + path);
+    await page.locator(place).first().waitFor();
+    expect(await page.evaluate('document.documentElement.scrollWidth'), path).toBe(390);
+  }
+});
+
 test('a search is asked, looked through and read on a phone, and nothing is wider than the screen', async () => {
   const { page, wrongs } = await site.visit('/ask', phone);
   const fits = () => page.evaluate('document.documentElement.scrollWidth <= 390');
