@@ -167,9 +167,12 @@ test('a front is drawn where both axes have a better side; where the search name
   expect(await better.inputValue()).toBe('none');
   expect(await page.getByLabel('Better values of Density').inputValue()).toBe('low');
   expect(await page.locator('.scatter .front-line').count()).toBe(0);
+  const table = page.getByText('The Pareto front as a table');
+  expect(await table.count()).toBe(0);
   await better.selectOption('high');
   await page.getByText(/The Pareto front is that of the kept candidates: \d+ corner/).waitFor();
   expect(await page.locator('.scatter path.front-line').count()).toBe(1);
+  expect(await table.count()).toBe(1);
 });
 
 test('a figure is saved as SVG and PNG with title, units, caption and the version of the data', async () => {

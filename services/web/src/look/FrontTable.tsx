@@ -11,11 +11,8 @@ export function FrontTable({
 }: {
   search: SearchView;
   chosen: ChosenPlot;
-  front: TradeOff | null | undefined;
+  front: TradeOff;
 }) {
-  if (front === null)
-    return <p className="quiet">There is none: say above which values of both quantities are better.</p>;
-  if (!front) return <p className="quiet">The front is not known yet.</p>;
   const head = ({ name, unit }: typeof x) => (
     <th scope="col" className="number">
       {name}

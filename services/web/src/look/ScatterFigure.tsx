@@ -89,7 +89,7 @@ export function ScatterFigure(props: ScatterFigureProps) {
       caption={captionOf(props)}
       origin={[originOf(search)]}
       fileName={fileNameOf(search, `${y.id}-${x.id}`)}
-      table={<FrontTable search={search} chosen={chosen} front={front} />}
+      table={front ? <FrontTable search={search} chosen={chosen} front={front} /> : null}
       tableName="The Pareto front as a table"
     >
       <Scatter
