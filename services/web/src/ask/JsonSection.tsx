@@ -64,7 +64,7 @@ export function JsonSection({ specification, onApply }: JsonSectionProps) {
       <p id="specification-state" role="status" className="small">
         {stateWords[state]} {said}
       </p>
-      <FaultList error={error} what="The form is left as it is until the text is right." />
+      <FaultList inBackground error={error} what="The form is left as it is until the text is right." />
       <p className="row">
         {state === 'refused' || state === 'behind' ? (
           <button type="button" onClick={drop}>

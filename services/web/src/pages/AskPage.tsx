@@ -122,6 +122,7 @@ export function AskPage() {
             hint={hintFor(picked, countError)}
           >
             <FaultList
+              inBackground
               error={countError}
               what="What you entered is kept; counting goes on when the server answers."
             />

@@ -79,7 +79,7 @@ export function ReplaceSection({ alloy, replace, partners, onChange }: ReplaceSe
         elements={alloy.elements}
         onTake={(symbols) => onChange({ partners: symbols })}
       />
-      <FaultList error={there ? error : null} what="The alloy itself is not touched." />
+      <FaultList inBackground error={there ? error : null} what="The alloy itself is not touched." />
       {there && !data && !error ? <Waiting what="Trying every other element" /> : null}
       {there && data && !error ? (
         <div className={stale ? 'dimmed' : undefined} aria-busy={stale}>

@@ -32,7 +32,7 @@ export function WeighingSection(props: WeighingSectionProps) {
           onTake={(grams) => onChange({ resolution: grams })}
         />
       </div>
-      <FaultList error={error} what="The rest of the page holds without it." />
+      <FaultList inBackground error={error} what="The rest of the page holds without it." />
       {weighing && !error ? (
         <div className={stale ? 'dimmed' : undefined} aria-busy={stale}>
           <p className="read-small">

@@ -39,7 +39,7 @@ export function EarlierSearch({ onFill }: { onFill: (draft: Draft) => void }) {
           {error ? 'The list of searches is not here yet.' : 'None has been asked here yet.'}
         </p>
       )}
-      <FaultList error={error} what="The form is as it was." />
+      <FaultList inBackground error={error} what="The form is as it was." />
     </div>
   );
 }
