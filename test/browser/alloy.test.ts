@@ -39,7 +39,7 @@ test('the first screen says what is known of a published alloy, how sure the est
     'Known: one uniform metal phase (fcc), in 17 of 20 publications.',
   );
   expect(await textOf(page.locator('.verdict'))).toMatch(
-    /The estimate gives one uniform phase \d+ %\. Of the published alloys that it rated .* % were \(about \d+ alloys\)/,
+    /The estimate of one solid solution is 0\.\d\d\. Of the published alloys that it rated .* % were \(about \d+ alloys\)/,
   );
   expect(await textOf(page.locator('.arguments-open'))).toMatch(
     /published rules for one phase\. That says little/,

@@ -36,6 +36,9 @@ test('what differs is told by words and signs, judged by how much published allo
   );
   expect(await textOf(line('Basis of the estimate'))).toContain('= alike');
   expect(await textOf(line('As published'))).toContain('FCC in 17 of 20 publications');
+  // One number, one name, one form.
+  expect(await textOf(line('Estimate of one solid solution'))).toMatch(/0\.\d\d.*0\.\d\d/);
+  expect(await line('uniform phase').count()).toBe(0);
   const rows = page.locator('.compare-table tbody tr');
   const all = await rows.count();
   await page.getByLabel('Only what differs').check();

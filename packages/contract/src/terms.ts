@@ -11,6 +11,7 @@ export * from './comparison/differenceAmong.ts';
 export { extremeOf } from './comparison/extremeOf.ts';
 export { onlyDifferent } from './comparison/onlyDifferent.ts';
 export { searchGroups } from './comparison/searchGroups.ts';
+export { toldOnce } from './comparison/toldOnce.ts';
 export { decimalsBeside } from './decimalsBeside.ts';
 export { verdictInWords } from './evidence/verdictInWords.ts';
 export { inDigits } from './inDigits.ts';

@@ -79,6 +79,14 @@ test('an estimate without a basis is no number that could differ', async () => {
   expect(singlePhaseEstimate).toMatchObject({ values: [null, null], difference: 'none' });
 });
 
+test('the estimate is told once, by one name, and a file keeps both of its lines', async () => {
+  const { out } = await tiegel(['compare', 'CoCrFeNi', 'AlNi']);
+  expect(out.match(/^.*(?:one solid solution|uniform phase).*$/gim)).toHaveLength(1);
+  expect(Object.keys(rowsOf(await jsonOf(['compare', 'CoCrFeNi', 'AlNi'])))).toEqual(
+    expect.arrayContaining(['one-phase', 'singlePhaseEstimate']),
+  );
+});
+
 test('alloys of one’s own count where a database is named', async () => {
   const folder = await temporaryFolder('compare');
   onTestFinished(() => folder.remove());

@@ -5,6 +5,7 @@ import {
   type Comparison,
   comparisonGroups,
   onlyDifferent,
+  toldOnce,
 } from '../../src/index.ts';
 
 // Invented alloys and values: what is tested are lines and their order, no numbers of the trade.
@@ -65,6 +66,15 @@ test('each line says how much the alloys differ in it, and only those that diffe
   expect(shown).toEqual([
     ...['share-Co', 'share-Ni', 'likely', 'one-phase', 'basis', 'rule-rule', 'rule-second'],
   ]);
+});
+
+test('people are told a number that is a line and a quantity once, as the quantity in the place of the line', () => {
+  const groups = comparisonGroups(told(alloy(50, 8, explanation(0.9, true))));
+  const idsOf = (some: typeof groups) => some.map(({ head, rows }) => [head, rows.map(({ id }) => id)]);
+  const once = toldOnce(groups, 'one-phase', 'density');
+  expect(idsOf(once)).toContainEqual(['Phases', ['likely', 'density', 'basis', 'published']]);
+  expect(once.map(({ head }) => head)).not.toContain('Quantities');
+  expect(toldOnce(groups, 'one-phase', 'hardness')).toEqual(groups);
 });
 
 test('a rule is told with its record, with its verdict or why it gives none', () => {

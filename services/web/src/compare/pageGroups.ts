@@ -1,5 +1,5 @@
 import type { Evidence, QuantityView, SearchView, TypicalRanges } from '@tiegel/contract';
-import { type ComparisonGroup, comparisonGroups, searchGroups } from '@tiegel/contract/terms';
+import { type ComparisonGroup, comparisonGroups, searchGroups, toldOnce } from '@tiegel/contract/terms';
 import { silenceInWords } from '@tiegel/screening';
 import { isGroundless } from '../alloy/isGroundless.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
@@ -23,7 +23,7 @@ export function pageGroups(told: Told): ComparisonGroup[] {
   const { alloys, quantities, typical, evidence, currency, search } = told;
   const ofSearch = search?.prices?.currency ?? currency;
   const lookup = lookupIn([...quantities, ...(search?.moreQuantities ?? [])], ofSearch);
-  return comparisonGroups({
+  const groups = comparisonGroups({
     ...{ alloys, typical, written: formatNumber },
     quantities: quantities.map((quantity) => ({ ...quantity, unit: unitText(quantity.unit, currency) })),
     criteria: evidence?.criteria ?? [],
@@ -40,4 +40,5 @@ export function pageGroups(told: Told): ComparisonGroup[] {
     silence: (id, { composition, values, explanation }) =>
       silenceInWords(id, composition, { ...values, ...explanation?.quantities }),
   });
+  return toldOnce(groups, 'one-phase', 'singlePhaseEstimate');
 }

@@ -58,7 +58,7 @@ test('how sure the estimate is comes with what happened to alloys that it rated 
   const band = { from: 0.4, to: 0.6, count: 39.1, said: 0.5, happened: 0.47 };
   const evidence = { phaseEstimate: { reliability: [band] } } as never;
   expect(surenessInWords(estimate({}), evidence)).toBe(
-    'The estimate gives one uniform phase 50 %. Of the published alloys that it rated 40 to 60 % without having ' +
+    'The estimate of one solid solution is 0.50. Of the published alloys that it rated 0.40 to 0.60 without having ' +
       'seen their system, 47 % were (about 39 alloys).',
   );
   expect(surenessInWords(estimate({ basis: 'weak', nearestDistance: 0.18 }), null)).toContain(

@@ -46,10 +46,8 @@ export function SubstituteRow({ alloy, item, columns }: SubstituteRowProps) {
       <td className="number" data-label="Unlikeness">
         {formatNumber(item.score, 2)}
       </td>
-      <td className="number" data-label="One phase">
-        {item.phase?.singleSolution == null
-          ? 'no basis'
-          : `${formatNumber(100 * item.phase.singleSolution, 0)} %`}
+      <td className="number" data-label="Estimate of one solid solution">
+        {item.phase?.singleSolution == null ? 'no basis' : formatNumber(item.phase.singleSolution, 2)}
       </td>
       {columns.map(({ id, name, unit, decimals }) => (
         <td

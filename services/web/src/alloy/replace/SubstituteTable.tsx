@@ -56,7 +56,7 @@ export function SubstituteTable({ alloy, items }: SubstituteTableProps) {
                 {head('likeness', 'Unlikeness')}
               </th>
               <th scope="col" className="number" aria-sort={sortOf('phase')}>
-                {head('phase', 'One phase')}
+                {head('phase', 'Estimate of one solid solution')}
               </th>
               {columns.map(({ id, symbol, unit }) => (
                 <th key={id} scope="col" className="number" aria-sort={sortOf(id)}>

@@ -12,7 +12,7 @@ export function surenessInWords(phase: PhaseEstimate, evidence: Evidence | null)
   if (singleSolution === null) {
     return `There is no basis for an estimate: ${apart}, or data of an element lack.`;
   }
-  const said = `The estimate gives one uniform phase ${formatNumber(100 * singleSolution, 0)} %.`;
+  const said = `The estimate of one solid solution is ${formatNumber(singleSolution, 2)}.`;
   const thin = basis === 'weak' ? ` Its basis is thin: ${apart}.` : '';
   const band = evidence?.phaseEstimate.reliability.find(
     ({ from, to }) => singleSolution >= from && (singleSolution < to || to === 1),
@@ -20,7 +20,7 @@ export function surenessInWords(phase: PhaseEstimate, evidence: Evidence | null)
   if (!band || band.count < 1 || band.happened === null) return said + thin;
   const { from, to, count, happened } = band;
   return (
-    `${said} Of the published alloys that it rated ${formatNumber(100 * from, 0)} to ${formatNumber(100 * to, 0)} % ` +
+    `${said} Of the published alloys that it rated ${formatNumber(from, 2)} to ${formatNumber(to, 2)} ` +
     `without having seen their system, ${formatNumber(100 * happened, 0)} % were (about ${formatCount(Math.round(count))} alloys).${thin}`
   );
 }
