@@ -90,9 +90,9 @@ test('the estimate recalibrated on enough melts of your own stands beside the pu
     }
   }
   await page.reload();
-  await eventually(() => textOf(own)).toMatch(/Published estimate\s*\d+ %\s*Recalibrated on 2\d melts/);
+  await eventually(() => textOf(own)).toMatch(/Published estimate\s*0\.\d\d\s*Recalibrated on 2\d melts/);
   expect(await textOf(own)).toMatch(
-    /\d+ % \(\d+ to \d+ %\).*Made from 2\d melts of \d systems, 15 of one solution/s,
+    /0\.\d\d \(0\.\d\d to 0\.\d\d\).*Made from 2\d melts of \d systems, 15 of one solution/s,
   );
   // The published estimate stays where it was.
   const said = await site.api<{ phase: { singleSolution: number }; own: { singleSolution: number } }>(
@@ -101,8 +101,8 @@ test('the estimate recalibrated on enough melts of your own stands beside the pu
       composition: 'AlCoCrFeNi',
     },
   );
-  expect(await textOf(own)).toContain(`Published estimate${Math.round(100 * said.phase.singleSolution)} %`);
-  expect(await textOf(own)).toContain(`${Math.round(100 * said.own.singleSolution)} %`);
+  expect(await textOf(own)).toContain(`Published estimate${said.phase.singleSolution.toFixed(2)}`);
+  expect(await textOf(own)).toContain(said.own.singleSolution.toFixed(2));
   await page.goto(`${site.url}/evidence`);
   await page.getByText(/^Made from 2\d melts/).waitFor();
   expect(wrongs).toEqual([]);

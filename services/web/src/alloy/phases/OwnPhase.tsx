@@ -21,13 +21,12 @@ export function OwnPhase({ own, published }: OwnPhaseProps) {
         <dl className="record-list">
           <div>
             <dt>Published estimate</dt>
-            <dd>{formatNumber(100 * published, 0)} %</dd>
+            <dd>{formatNumber(published, 2)}</dd>
           </div>
           <div>
             <dt>Recalibrated on {formatCount(melts)} melts (95 %)</dt>
             <dd>
-              {formatNumber(100 * singleSolution, 0)} % (
-              {formatInterval(100 * interval[0], 100 * interval[1], 0)} %)
+              {formatNumber(singleSolution, 2)} ({formatInterval(interval[0], interval[1], 2)})
             </dd>
           </div>
         </dl>
