@@ -374,7 +374,8 @@ test('why a sheet was not saved is in sight after the press, wherever the button
   const { page } = await site.visit('/charge?alloy=CoCrFeMnNi', { viewport: { width: 1440, height: 600 } });
   await page.route('**/api/v1/charge-sheets', (route) => route.fulfill({ status: 500, body: '' }));
   const button = page.getByRole('button', { name: 'Save with a number' });
-  await button.evaluate('(it) => window.scrollBy(0, it.getBoundingClientRect().bottom - innerHeight + 4)');
+  const { y, height } = (await button.boundingBox())!;
+  await page.evaluate(`window.scrollTo(0, ${y + height - 596})`);
   await button.click();
   const alert = page.getByText('The sheet was not saved');
   await alert.waitFor();
