@@ -365,3 +365,13 @@ test.each([
   await page.waitForURL(/\/alloys\/Co50Ni50$/);
   expect(wrongs).toEqual([]);
 });
+
+test.each([964, 1024])('at %i px the composition that is edited stays within its column', async (width) => {
+  const { page } = await site.visit('/alloys/MoNbTaVW', { viewport: { width, height: 800 } });
+  const right = async (place: string) => {
+    const { x, width: wide } = (await page.locator(place).boundingBox())!;
+    return x + wide;
+  };
+  await page.locator('.editor-table').waitFor();
+  expect(await right('.editor-table')).toBeLessThanOrEqual((await right('.alloy-sides')) + 0.5);
+});
