@@ -30,15 +30,13 @@ interface OneConflictProps<About extends ShortlistConflict['about']> extends Omi
 
 function OnStatus({ conflict: { entry, versions }, disabled, act }: OneConflictProps<'status'>) {
   const said = versions.map(({ by, value }) => `${by}: ${value}`).join('; ');
-  // Two who agree against a third have one button between them.
-  const statuses = [...new Map(versions.toReversed().map((one) => [one.value, one.holds]))].toReversed();
   return (
     <>
       <p>
         <b>{versions.length === 2 ? 'Two' : 'Several'} said different things at the same time.</b> {said}.
       </p>
       <p className="row">
-        {statuses.map(([status, holds]) => (
+        {versions.map(({ value: status, holds }) => (
           <button
             key={status}
             type="button"
