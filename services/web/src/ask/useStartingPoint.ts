@@ -1,7 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useRef, useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
-import { readFilters } from '../look/filters.ts';
+import { readFilters } from '../look/filters/filters.ts';
 import { searchQuery } from '../server/queries.ts';
 import { neighbourhood } from './begin/neighbourhood.ts';
 import type { Draft } from './draft.ts';

@@ -1,4 +1,4 @@
-import type { Filters } from '../look/filters.ts';
+import type { Filters } from '../look/filters/filters.ts';
 import { entryText } from '../numbers/parseNumber.ts';
 import { type Draft, limitRow, type Mark } from './draft.ts';
 

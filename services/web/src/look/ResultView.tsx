@@ -6,20 +6,22 @@ import { Waiting } from '../frame/Waiting.tsx';
 import { formatCount } from '../numbers/formatNumber.ts';
 import type { ShownQuantity } from '../server/types.ts';
 import { askedFirst } from './columns.ts';
-import { FilterBar } from './FilterBar.tsx';
-import { FrontChoice } from './FrontChoice.tsx';
-import { isFiltered } from './filters.ts';
+import { FilterBar } from './filters/FilterBar.tsx';
+import { isFiltered } from './filters/filters.ts';
+import { FrontChoice } from './scatter/FrontChoice.tsx';
 import './look.css';
-import { Meeting } from './Meeting.tsx';
-import { TableView } from './TableView.tsx';
+import { TableView } from './candidates/TableView.tsx';
+import { Meeting } from './filters/Meeting.tsx';
 import { useView } from './useView.ts';
 import { ViewLinks } from './ViewLinks.tsx';
 
 // Plots are fetched when somebody looks at one: the first page does without them.
-const ScatterView = latePart(async () => (await import('./ScatterView.tsx')).ScatterView);
-const DistributionsView = latePart(async () => (await import('./DistributionsView.tsx')).DistributionsView);
-const ElementsView = latePart(async () => (await import('./ElementsView.tsx')).ElementsView);
-const SystemsView = latePart(async () => (await import('./SystemsView.tsx')).SystemsView);
+const ScatterView = latePart(async () => (await import('./scatter/ScatterView.tsx')).ScatterView);
+const DistributionsView = latePart(
+  async () => (await import('./distributions/DistributionsView.tsx')).DistributionsView,
+);
+const ElementsView = latePart(async () => (await import('./elements/ElementsView.tsx')).ElementsView);
+const SystemsView = latePart(async () => (await import('./systems/SystemsView.tsx')).SystemsView);
 
 const views = {
   table: TableView,

@@ -1,5 +1,5 @@
 import { Link, useLocation } from 'wouter';
-import { resultViews } from './plotState.ts';
+import { resultViews } from './scatter/plotState.ts';
 import { type ViewState, writeView } from './viewState.ts';
 
 /** The ways to look at a result, as links: each keeps filters, axes and order. */

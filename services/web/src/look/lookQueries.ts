@@ -10,8 +10,8 @@ import type {
   TradeOff,
 } from '@tiegel/contract';
 import { request } from '../server/request.ts';
-import { type Filters, writeFilters } from './filters.ts';
-import type { Wish } from './plotState.ts';
+import { type Filters, writeFilters } from './filters/filters.ts';
+import type { Wish } from './scatter/plotState.ts';
 
 /** More points than these are sampled by the server: they make no other picture. */
 const mostPoints = 100_000;

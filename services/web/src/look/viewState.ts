@@ -1,5 +1,5 @@
-import { type Filters, readFilters, writeFilters } from './filters.ts';
-import { type PlotState, type ResultView, readPlot, resultViews, writePlot } from './plotState.ts';
+import { type Filters, readFilters, writeFilters } from './filters/filters.ts';
+import { type PlotState, type ResultView, readPlot, resultViews, writePlot } from './scatter/plotState.ts';
 
 /** Everything that tells one view of a result from another; all of it stands in the address. */
 export interface ViewState {

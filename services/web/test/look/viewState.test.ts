@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { countFilters } from '../../src/look/filters.ts';
+import { countFilters } from '../../src/look/filters/filters.ts';
 import { readView, selectionOf, type ViewState, writeView } from '../../src/look/viewState.ts';
 
 const plot = { x: null, y: null, colour: null, published: 'pool', brush: null } as const;

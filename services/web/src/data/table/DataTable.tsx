@@ -1,8 +1,8 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
-import { ColumnHead } from '../../look/ColumnHead.tsx';
-import { useRowKeys } from '../../look/useRowKeys.ts';
+import { ColumnHead } from '../../look/candidates/ColumnHead.tsx';
+import { useRowKeys } from '../../look/candidates/useRowKeys.ts';
 import type { RowsProps } from './rowsProps.ts';
 import { tableCsv } from './tableCsv.ts';
 
