@@ -164,7 +164,7 @@ test('quantities are told alike', async () => {
   const told = await jsonOf(['data', 'quantities'], { environment });
   expect(told).toEqual(await jsonAt('/quantities'));
   const { out } = await tiegel(['data', 'quantities'], { environment });
-  expect(out).toMatch(/^density \(g\/cm3\)\n {2}Density: .*\n(?: {2}.*\n)*? {2}ρ = /m);
+  expect(out).toMatch(/^density \(g\/cm³\)\n {2}Density: .*\n(?: {2}.*\n)*? {2}ρ = /m);
   expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
 });
 

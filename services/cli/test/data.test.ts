@@ -34,7 +34,7 @@ test('for reading, tables stay within 80 characters and name units and the date 
   const { code, out } = await tiegel(['data', 'elements']);
   expect(code).toBe(0);
   expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
-  expect(out).toMatch(/g\/cm3/);
+  expect(out).toMatch(/g\/cm³/);
   expect(out).toMatch(/Prices of \d{4}-\d\d-\d\d, invented/);
 });
 
