@@ -1,2 +1,2 @@
 /** Changes whenever the same plan could yield another outcome; a plan of another version is refused. */
-export const engineVersion = '4';
+export const engineVersion = '5';
