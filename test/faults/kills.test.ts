@@ -5,10 +5,9 @@ import { embeddedInstallation, type Installation } from './installation.ts';
 import { kinds } from './kinds.ts';
 import { round, type Undisturbed, undisturbed } from './round.ts';
 
-/** More of the same: npx node scripts/faults.ts --rounds 10. */
-const rounds = 1;
 const seed = Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 32));
 
+/** One of each kind; more of the same: npx node scripts/faults.ts --rounds 10. */
 describe(`kill -9 at random moments (SEED=${seed})`, () => {
   const random = randomFrom(seed);
   const installations = new Map<() => Promise<Installation>, Installation>();
@@ -30,7 +29,7 @@ describe(`kill -9 at random moments (SEED=${seed})`, () => {
         const installation = installations.get(kind.open) ?? (await kind.open());
         installations.set(kind.open, installation);
         try {
-          for (let number = 0; number < rounds; number += 1) await round(installation, kind, random, calm);
+          await round(installation, kind, random, calm);
         } catch (error) {
           throw new Error(`SEED=${seed}: ${(error as Error).message}\n${installation.output()}`, {
             cause: error,

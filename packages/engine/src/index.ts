@@ -1,3 +1,4 @@
+export { pointValues } from './blocks/pointValues.ts';
 export type { PlanOptions } from './chunks/chunkCutter.ts';
 export { planChunks } from './chunks/planChunks.ts';
 export { engineVersion } from './engineVersion.ts';
@@ -7,7 +8,6 @@ export { countSystems } from './grid/countSystems.ts';
 export type { Grid } from './grid/grid.ts';
 export { gridOf } from './grid/gridOf.ts';
 export { type PointList, pointList } from './grid/pointList.ts';
-export { pointValues } from './grid/pointValues.ts';
 export { type GridSample, sampleGrid } from './grid/sampleGrid.ts';
 export { isPruned } from './isPruned.ts';
 export { emptyOutcome } from './outcome/emptyOutcome.ts';

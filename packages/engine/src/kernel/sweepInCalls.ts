@@ -4,12 +4,9 @@ import { pointsPerCall } from './layout.ts';
 /**
  * Hands a box on in slices of no more points than a call of a kernel may walk, in the order of their
  * numbers. Returns the points of all, null as soon as a slice is answered so.
+ * @param place of the first element that is not held to one amount yet
  */
-export function sweepInCalls(box: Box, sweep: (slice: Box) => number | null): number | null {
-  return sweepFrom(box, 0, sweep);
-}
-
-function sweepFrom(box: Box, place: number, sweep: (slice: Box) => number | null): number | null {
+export function sweepInCalls(box: Box, sweep: (slice: Box) => number | null, place = 0): number | null {
   if (place >= box.low.length - 2 || fitsInCall(box)) return sweep(box);
   let points = 0;
   for (let parts = box.low[place]!; parts <= box.high[place]!; parts += 1) {
@@ -17,7 +14,7 @@ function sweepFrom(box: Box, place: number, sweep: (slice: Box) => number | null
     low[place] = parts;
     high[place] = parts;
     const slice = tightBox(low, high, box.total);
-    const here = slice === null ? 0 : sweepFrom(slice, place + 1, sweep);
+    const here = slice === null ? 0 : sweepInCalls(slice, sweep, place + 1);
     if (here === null) return null;
     points += here;
   }

@@ -1,8 +1,7 @@
-import { evaluator } from '@tiegel/screening';
 import type { Lanes } from '../kernel/code/frame.ts';
 import { type Kernel, kernel } from '../kernel/kernel.ts';
 import type { SearchTask } from '../kernel/kernelTask.ts';
-import { partOfProgram } from '../kernel/partOfProgram.ts';
+import { pointEvaluator } from '../kernel/pointEvaluator.ts';
 import { Unprovable } from '../kernel/unprovable.ts';
 import type { KeptPoints } from '../outcome/keptPoints.ts';
 import type { Prepared } from '../prepared/prepare.ts';
@@ -46,8 +45,8 @@ export function kernelSweep(prepared: Prepared, task: SearchTask): KernelSweep {
   const ofLines = { ...task, countsNothing, conditions: countsNothing ? conditionsOnLines : 0 };
   const nothing = new Float64Array(grid.components.max);
   const kernels = new Map<string, Kernel | null>();
-  const all = evaluatorOf(program.outputs);
-  const score = evaluatorOf([program.outputs[scoreOutput]!]);
+  const all = pointEvaluator(prepared, [...program.outputs.keys()]);
+  const score = pointEvaluator(prepared, [scoreOutput]);
   let kept: KeptPoints;
   let systems: readonly [SweptSystem, SweptSystem];
   let current: Kernel | null = null;
@@ -56,15 +55,6 @@ export function kernelSweep(prepared: Prepared, task: SearchTask): KernelSweep {
   let canonicallyPassed = 0;
   let uncertain = 0;
   let swept = 0;
-
-  function evaluatorOf(steps: readonly number[]) {
-    const { evaluate } = evaluator(partOfProgram(program, steps));
-    const values = new Float64Array(steps.length);
-    return (members: readonly number[], amounts: Int32Array) => {
-      evaluate(members, amounts, task.total, values);
-      return values;
-    };
-  }
 
   function passes(values: Float64Array): boolean {
     for (const { output, least, greatest } of limits) {

@@ -1,5 +1,5 @@
+import { pointValues } from '../blocks/pointValues.ts';
 import type { PointList } from '../grid/pointList.ts';
-import { pointValues } from '../grid/pointValues.ts';
 import type { KeptPoints } from '../outcome/keptPoints.ts';
 import type { Prepared } from '../prepared/prepare.ts';
 import { keyOf } from '../prepared/ranking.ts';

@@ -3,8 +3,8 @@ import { type Fault, fault, ProblemError, problem } from '@tiegel/contract/terms
 import { parseAlloy } from '@tiegel/elements';
 import { gridOf } from '@tiegel/engine';
 import type { CandidateSet, SearchRecord } from '@tiegel/store';
-import { unknownColumn } from '../asking/unknownColumn.ts';
 import { type StoredNames, storedNames } from './candidateColumns.ts';
+import { unknownColumn } from './unknownColumn.ts';
 
 /** At most so many candidates a page. */
 const longestPage = 1000;

@@ -2,7 +2,6 @@ import { setImmediate } from 'node:timers/promises';
 import type { CandidateQuery } from '@tiegel/contract';
 import { effectivePool, ProblemError } from '@tiegel/contract/terms';
 import type { CandidateColumns, JoinedStore } from '@tiegel/store';
-import { unknownColumn } from '../asking/unknownColumn.ts';
 import { searchDistributions } from '../distributions/searchDistributions.ts';
 import type { Searches } from '../searches.ts';
 import type { Records } from '../watching/records.ts';
@@ -11,6 +10,7 @@ import { candidateSet, checkQuery } from './candidateQueries.ts';
 import { elementUse } from './elementUse.ts';
 import { systemsOf } from './systemsOf.ts';
 import { tradeOff } from './tradeOff.ts';
+import { unknownColumn } from './unknownColumn.ts';
 
 /** So many of the best are there in every sample. */
 const alwaysThere = 200;

@@ -2,9 +2,9 @@ import type { Distributions } from '@tiegel/contract';
 import { type PointList, pointValues, sampleGrid } from '@tiegel/engine';
 import { bind, ownQuantities, quantityFinder } from '@tiegel/screening';
 import { type CheckedSearch, checkGrid } from '../asking/check.ts';
-import { namesIn } from '../asking/namesIn.ts';
 import type { LabData } from '../labData.ts';
 import { ownOf } from '../namedIn.ts';
+import { namesIn } from './namesIn.ts';
 import {
   type DistributionsAsked,
   inSpecification,

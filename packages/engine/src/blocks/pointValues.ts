@@ -1,7 +1,7 @@
 import { entropyTerm, evaluator, type Program, type Step } from '@tiegel/screening';
-import { operatorLoop } from '../blocks/operatorLoop.ts';
-import { isOperator, isSum, type SumStep } from '../blocks/steps.ts';
-import type { PointList } from './pointList.ts';
+import type { PointList } from '../grid/pointList.ts';
+import { operatorLoop } from './operatorLoop.ts';
+import { isOperator, isSum, type SumStep } from './steps.ts';
 
 /** Points computed at once: few enough for a thousand steps to stay in a core's cache. */
 const capacity = 128;
