@@ -1,3 +1,4 @@
+import { fixedDecimals } from '@tiegel/contract/terms';
 import { elementOf } from '@tiegel/elements';
 
 /** Names of elements in the order given: 'niobium', 'hafnium and zirconium', 'cobalt, iron and nickel'. */
@@ -26,10 +27,7 @@ export function setKelvinInWords(kelvin: number): string {
 
 /** A number with a fixed number of decimals and the minus sign of print; what is rounded to nothing has none. */
 export function numberInWords(value: number, decimals: number): string {
-  return value
-    .toFixed(decimals)
-    .replace(/^-(?=[0.]+$)/, '')
-    .replace('-', '−');
+  return fixedDecimals(value, decimals).replace('-', '−');
 }
 
 /** A share in whole per cent: '37 %', or with more decimals: '22.5 %'. */

@@ -13,7 +13,6 @@ export * from './explain/withOwnAlloys.ts';
 export { lateQuantities } from './late/lateQuantities.ts';
 export type { LateQuantity } from './late/lateQuantity.ts';
 export * from './late/lateValuesOf.ts';
-export { meetsLimit } from './meetsLimit.ts';
 export { compositionDistance } from './neighbours/compositionDistance.ts';
 export * from './neighbours/diversePick.ts';
 export * from './neighbours/entropyScale.ts';

@@ -1,5 +1,12 @@
 import type { Facts, Limit } from '@tiegel/contract';
-import { type Fault, fault, outsideSpace, ProblemError, type SearchSpace } from '@tiegel/contract/terms';
+import {
+  type Fault,
+  fault,
+  meetsLimit,
+  outsideSpace,
+  ProblemError,
+  type SearchSpace,
+} from '@tiegel/contract/terms';
 import { formatComposition, missingIn, symbolFault } from '@tiegel/elements';
 import {
   quantities as allQuantities,
@@ -10,7 +17,6 @@ import {
   quantityById,
   screening,
 } from '@tiegel/screening';
-import { meetsLimit } from '../meetsLimit.ts';
 import { type Demixing, demixing } from '../regularSolution/demixing.ts';
 import { typicalSpread } from './typicalSpread.ts';
 import { type Variant, variant } from './variants.ts';

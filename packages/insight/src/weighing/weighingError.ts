@@ -1,6 +1,6 @@
 import type { Facts, Limit } from '@tiegel/contract';
+import { meetsLimit } from '@tiegel/contract/terms';
 import { type Composition, type QuantityValues, screening } from '@tiegel/screening';
-import { meetsLimit } from '../meetsLimit.ts';
 import { weighingCorners } from './weighingCorners.ts';
 
 /** A number and what weighing can make of it. null: no value, for want of data or outside a domain. */

@@ -1,6 +1,7 @@
 import type { Plan } from '@tiegel/contract';
+import { meetsLimit } from '@tiegel/contract/terms';
 import { gridOf, pointValues, sampleGrid } from '@tiegel/engine';
-import { lateQuantities, meetsLimit } from '@tiegel/insight/late';
+import { lateQuantities } from '@tiegel/insight/late';
 import { bind, quantityFinder } from '@tiegel/screening';
 import { ownOf } from '../namedIn.ts';
 

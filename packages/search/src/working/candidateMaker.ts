@@ -1,6 +1,7 @@
 import type { Limit, Plan } from '@tiegel/contract';
+import { meetsLimit } from '@tiegel/contract/terms';
 import { type GridPoint, gridOf, pointList, pointsOf, pointValues } from '@tiegel/engine';
-import { lateQuantities, lateValuesOf, meetsLimit } from '@tiegel/insight/late';
+import { lateQuantities, lateValuesOf } from '@tiegel/insight/late';
 import { bind, quantityFinder } from '@tiegel/screening';
 import type { NewCandidates } from '@tiegel/store';
 import { storedNames } from '../candidates/candidateColumns.ts';

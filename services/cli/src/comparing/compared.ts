@@ -1,5 +1,5 @@
 import type { SearchView } from '@tiegel/contract';
-import { type ComparisonGroup, comparisonGroups, onlyDifferent } from '@tiegel/contract/terms';
+import { type ComparisonGroup, comparisonGroups, fixedDecimals, onlyDifferent } from '@tiegel/contract/terms';
 import { type Composition, factsFor, type PriceList, withOwnColumn } from '@tiegel/elements';
 import { criterionRecords, type Dossier, dossierOf, typicalRange, withOwnNeighbours } from '@tiegel/insight';
 import {
@@ -15,7 +15,6 @@ import {
 import type { Conditions } from '../input/conditionOptions.ts';
 import type { DataInForce } from '../input/dataInForce.ts';
 import { shownValue, unitOf } from '../output/quantityColumn.ts';
-import { shownNumber } from '../output/shownNumber.ts';
 import { isGroundless, marked } from '../output/trustMarks.ts';
 import { expressionsWith } from './expressionsWith.ts';
 import type { Searched } from './searched.ts';
@@ -93,7 +92,7 @@ export function compared(
 }
 
 function written(value: number | null, decimals: number): string {
-  return value === null ? '–' : shownNumber(value, decimals);
+  return value === null ? '–' : fixedDecimals(value, decimals);
 }
 
 /** The same as numbers; what is no number has its words. */

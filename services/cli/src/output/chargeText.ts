@@ -1,8 +1,8 @@
 import { type ChargeSheet, decimalsOf } from '@tiegel/charge';
+import { fixedDecimals } from '@tiegel/contract/terms';
 import { spacedComposition } from '@tiegel/elements';
 import type { SavedChargeSheet } from '@tiegel/search/laboratory';
 import { wrapped } from './inWords.ts';
-import { shownNumber } from './shownNumber.ts';
 import { table } from './table.ts';
 
 /**
@@ -86,6 +86,6 @@ function shares({ composition, resulting, rounding }: ChargeSheet): string[] {
 }
 
 function signed(number: number): string {
-  const shown = shownNumber(number, 4);
+  const shown = fixedDecimals(number, 4);
   return shown.startsWith('-') ? shown : `+${shown}`;
 }

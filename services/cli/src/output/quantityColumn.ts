@@ -1,7 +1,6 @@
-import { printedUnit } from '@tiegel/contract/terms';
+import { fixedDecimals, printedUnit } from '@tiegel/contract/terms';
 import type { PriceList } from '@tiegel/elements';
 import { type Quantity, quantityById } from '@tiegel/screening';
-import { shownNumber } from './shownNumber.ts';
 import type { Column } from './table.ts';
 
 /** Unit of a quantity as people read it (g/cm³), with the currency of the price list. */
@@ -25,7 +24,7 @@ export function shownValue(
   value: number | null | undefined,
   more: readonly Printed[] = [],
 ): string | null {
-  return value === null || value === undefined ? null : shownNumber(value, printed(id, more).decimals);
+  return value === null || value === undefined ? null : fixedDecimals(value, printed(id, more).decimals);
 }
 
 /** How a quantity is printed; a search has some that the registry does not know. */

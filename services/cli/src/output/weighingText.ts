@@ -1,11 +1,10 @@
 import { decimalsOf } from '@tiegel/charge';
-import { limitInWords } from '@tiegel/contract/terms';
+import { fixedDecimals, limitInWords } from '@tiegel/contract/terms';
 import { type Composition, type PriceList, spacedComposition } from '@tiegel/elements';
 import type { WeighedVerdict, WeighingError } from '@tiegel/insight';
 import { criteria, quantities, quantityById } from '@tiegel/screening';
 import { wrapped } from './inWords.ts';
 import { unitOf } from './quantityColumn.ts';
-import { shownNumber } from './shownNumber.ts';
 import { lineWidth, table } from './table.ts';
 
 interface Batch {
@@ -53,7 +52,7 @@ function values(weighed: Weighed, prices: PriceList, called: 'name' | 'symbol' =
   const rows = found.map(({ id, decimals, [called]: label }) => {
     const { value, least, greatest, mayLack } = weighed.quantities[id]!;
     const shown = [value, least, greatest].map((one) =>
-      one === null ? null : shownNumber(one, decimals + 1),
+      one === null ? null : fixedDecimals(one, decimals + 1),
     );
     return [mayLack ? `${label} *` : label, unitOf(quantityById(id), prices), ...shown];
   });

@@ -1,4 +1,5 @@
 import type { ImportVersion, SearchView } from '@tiegel/contract';
+import { fixedDecimals } from '@tiegel/contract/terms';
 import { demoPrices } from '@tiegel/elements';
 import { expect, test } from 'vitest';
 import { fittedTable } from '../../src/output/fittedTable.ts';
@@ -6,7 +7,6 @@ import { versionLines } from '../../src/output/importText.ts';
 import { durationInWords } from '../../src/output/inWords.ts';
 import { jsonList, jsonText } from '../../src/output/jsonText.ts';
 import { quantityColumn, shownValue } from '../../src/output/quantityColumn.ts';
-import { shownNumber } from '../../src/output/shownNumber.ts';
 import { standingTexts } from '../../src/output/standingText.ts';
 import { lineWidth, table } from '../../src/output/table.ts';
 
@@ -80,10 +80,10 @@ test('imports and searches of long names, hours and counts fit into a line', () 
 });
 
 test('numbers of a table have a hyphen as their minus, and zero has none', () => {
-  expect([-1.25, -0.004, 0, -0, 1e-9, -15].map((value) => shownNumber(value, 2))).toEqual([
+  expect([-1.25, -0.004, 0, -0, 1e-9, -15].map((value) => fixedDecimals(value, 2))).toEqual([
     ...['-1.25', '0.00', '0.00', '0.00', '0.00', '-15.00'],
   ]);
-  expect([-0.4, -0.6].map((value) => shownNumber(value, 0))).toEqual(['0', '-1']);
+  expect([-0.4, -0.6].map((value) => fixedDecimals(value, 0))).toEqual(['0', '-1']);
   expect(shownValue('mixingEnthalpy', -0.004)).toBe('0.00');
 });
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { meetsLimit } from '../src/meetsLimit.ts';
+import { meetsLimit } from '../../src/specification/meetsLimit.ts';
 
 test('a limit is inclusive on both sides', () => {
   const limit = { quantity: 'density', min: 7, max: 8 };

@@ -1,5 +1,5 @@
-import type { Limit } from '@tiegel/contract';
-import { limitTolerance } from '@tiegel/contract/terms';
+import { limitTolerance } from './limitTolerance.ts';
+import type { Limit } from './specification.ts';
 
 /**
  * Whether a value meets a limit as a search has it: inclusive, and on it within its tolerance.
