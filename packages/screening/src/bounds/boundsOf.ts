@@ -1,6 +1,6 @@
-import type { BinaryKind } from '../expression.ts';
-import { isBinary, isUnary } from '../nodeKinds.ts';
-import type { Program, Step } from '../program.ts';
+import type { Program, Step } from '../binding/program.ts';
+import type { BinaryKind } from '../formula/expression.ts';
+import { isBinary, isUnary } from '../formula/nodeKinds.ts';
 import { entropyInterval } from './entropyInterval.ts';
 import { extremeInterval, pairExtremeInterval } from './extremeInterval.ts';
 import { eitherMissing, emptyInterval, type Interval, setInterval } from './interval.ts';

@@ -1,4 +1,4 @@
-import type { Step } from '../program.ts';
+import type { Step } from '../binding/program.ts';
 import { eitherMissing, type Interval, type Missing, setInterval } from './interval.ts';
 import type { Box } from './region.ts';
 

@@ -1,4 +1,4 @@
-import type { Step } from '../program.ts';
+import type { Step } from '../binding/program.ts';
 import { greatestFill, leastFill } from './fill.ts';
 import { type Interval, setInterval } from './interval.ts';
 import { type Box, boxWithout } from './region.ts';

@@ -1,4 +1,4 @@
-import type { BinaryKind, Comparison, UnaryKind } from '../expression.ts';
+import type { BinaryKind, Comparison, UnaryKind } from '../formula/expression.ts';
 import { eitherMissing, type Interval, type Missing, setInterval } from './interval.ts';
 
 /**

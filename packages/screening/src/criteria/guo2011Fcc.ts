@@ -1,5 +1,5 @@
-import type { Criterion } from '../criterion.ts';
-import { range } from '../predicate.ts';
+import type { Criterion } from '../verdicts/criterion.ts';
+import { range } from '../verdicts/predicate.ts';
 
 /**
  * Many valence electrons go with fcc.

@@ -1,5 +1,5 @@
-import { type Criterion, oneSolution } from '../criterion.ts';
-import { every, range } from '../predicate.ts';
+import { type Criterion, oneSolution } from '../verdicts/criterion.ts';
+import { every, range } from '../verdicts/predicate.ts';
 
 /**
  * A window of mixing enthalpy and size mismatch that keeps glasses and compounds out.

@@ -1,5 +1,5 @@
-import { type Criterion, oneSolution } from '../criterion.ts';
-import { every, range } from '../predicate.ts';
+import { type Criterion, oneSolution } from '../verdicts/criterion.ts';
+import { every, range } from '../verdicts/predicate.ts';
 
 /**
  * Wider windows of mixing enthalpy, size mismatch and entropy, from more alloys.

@@ -1,6 +1,6 @@
-import { type Criterion, oneSolution } from '../criterion.ts';
-import { GAS_CONSTANT_J_PER_MOL_K } from '../gasConstant.ts';
-import { range } from '../predicate.ts';
+import { GAS_CONSTANT_J_PER_MOL_K } from '../formula/gasConstant.ts';
+import { type Criterion, oneSolution } from '../verdicts/criterion.ts';
+import { range } from '../verdicts/predicate.ts';
 
 /**
  * The entropy that gave the alloys their name: at least 1.5 R.

@@ -1,4 +1,4 @@
-import type { Criterion } from '../criterion.ts';
+import type { Criterion } from '../verdicts/criterion.ts';
 import { guo2011Bcc } from './guo2011Bcc.ts';
 import { guo2011Fcc } from './guo2011Fcc.ts';
 import { guo2013 } from './guo2013.ts';

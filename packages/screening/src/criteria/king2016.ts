@@ -1,5 +1,5 @@
-import { type Criterion, oneSolution } from '../criterion.ts';
-import { range } from '../predicate.ts';
+import { type Criterion, oneSolution } from '../verdicts/criterion.ts';
+import { range } from '../verdicts/predicate.ts';
 
 /**
  * At the melting temperature the solution is at least as stable as the strongest binary rival. Φ is a

@@ -1,5 +1,5 @@
-import { type Criterion, oneSolution } from '../criterion.ts';
-import { range } from '../predicate.ts';
+import { type Criterion, oneSolution } from '../verdicts/criterion.ts';
+import { range } from '../verdicts/predicate.ts';
 
 /**
  * Entropy outweighs the pull of equimolar compounds at the anneal temperature: κ below its bound,

@@ -1,6 +1,6 @@
-import type { Criterion } from '../criterion.ts';
-import { onlyOf, range } from '../predicate.ts';
 import { refractoryElements } from '../strength/refractoryElements.ts';
+import type { Criterion } from '../verdicts/criterion.ts';
+import { onlyOf, range } from '../verdicts/predicate.ts';
 
 /**
  * Few valence electrons make bcc alloys of refractory metals ductile. It speaks of those alone.

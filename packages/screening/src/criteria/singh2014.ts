@@ -1,5 +1,5 @@
-import { type Criterion, oneSolution } from '../criterion.ts';
-import { range } from '../predicate.ts';
+import { type Criterion, oneSolution } from '../verdicts/criterion.ts';
+import { range } from '../verdicts/predicate.ts';
 
 /**
  * Entropy against size mismatch; between 0.24 and 0.96 J/(mol K) two phases are expected, below

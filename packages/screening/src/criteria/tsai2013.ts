@@ -1,5 +1,5 @@
-import type { Criterion } from '../criterion.ts';
-import { contains, range } from '../predicate.ts';
+import type { Criterion } from '../verdicts/criterion.ts';
+import { contains, range } from '../verdicts/predicate.ts';
 
 /**
  * The range of valence electrons in which alloys with chromium or vanadium form σ when they are

@@ -1,5 +1,5 @@
-import type { Criterion } from '../criterion.ts';
-import { every, range } from '../predicate.ts';
+import type { Criterion } from '../verdicts/criterion.ts';
+import { every, range } from '../verdicts/predicate.ts';
 
 /**
  * Unequal electronegativities and sizes together go with Laves phases.

@@ -1,4 +1,12 @@
-import { constant, divide, type Expression, exponential, greater, lesser, plus } from '../expression.ts';
+import {
+  constant,
+  divide,
+  type Expression,
+  exponential,
+  greater,
+  lesser,
+  plus,
+} from '../formula/expression.ts';
 import { phaseModel } from './data/phaseModel.ts';
 import { weightedFeatures } from './phaseFeatures.ts';
 

@@ -17,7 +17,7 @@ import {
   squaredDifference,
   squareRoot,
   times,
-} from '../expression.ts';
+} from '../formula/expression.ts';
 
 /**
  * Element columns whose mean over an alloy the phase estimate knows. Each has a value for every

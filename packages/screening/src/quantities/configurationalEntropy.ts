@@ -1,6 +1,6 @@
-import { constant, entropy, times } from '../expression.ts';
-import { GAS_CONSTANT_J_PER_MOL_K } from '../gasConstant.ts';
-import type { Quantity } from '../quantity.ts';
+import { constant, entropy, times } from '../formula/expression.ts';
+import { GAS_CONSTANT_J_PER_MOL_K } from '../formula/gasConstant.ts';
+import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Configurational entropy ΔS (J/(mol K)) of an ideal, fully disordered solution:

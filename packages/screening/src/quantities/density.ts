@@ -1,5 +1,5 @@
-import { column, divide, elementQuotient, linear } from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+import { column, divide, elementQuotient, linear } from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Density ρ (g/cm³) from the molar volumes of the elements, A atomic masses (u):

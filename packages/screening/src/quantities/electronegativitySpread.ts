@@ -1,5 +1,5 @@
-import { squareRoot, variance } from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+import { squareRoot, variance } from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Spread of the Pauling electronegativities Δχ (Pauling units, written without a unit):

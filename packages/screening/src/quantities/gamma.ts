@@ -9,8 +9,8 @@ import {
   plus,
   power,
   squareRoot,
-} from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+} from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * The share of its surroundings that an atom of this radius takes up among atoms of the mean

@@ -1,5 +1,5 @@
-import { condition, divide } from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+import { condition, divide } from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 import { meltingTemperature } from './meltingTemperature.ts';
 
 /**

@@ -1,5 +1,5 @@
-import { linear } from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+import { linear } from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Melting temperature T_m (K) by the rule of mixtures: T_m = Σ cᵢ Tᵢ, Tᵢ of the pure elements.

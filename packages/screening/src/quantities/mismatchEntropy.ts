@@ -11,8 +11,8 @@ import {
   squaredDifference,
   sumOfTwo,
   times,
-} from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+} from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 
 /** Packing fractions ξ of bcc and of close packing: the value is the mean of both. */
 const PACKINGS = [0.68, 0.74] as const;

@@ -1,5 +1,5 @@
-import { condition, constant, divide, minus, times } from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+import { condition, constant, divide, minus, times } from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 import { configurationalEntropy } from './configurationalEntropy.ts';
 import { mixingEnthalpy } from './mixingEnthalpy.ts';
 

@@ -10,8 +10,8 @@ import {
   pairs,
   squareRoot,
   times,
-} from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+} from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 
 /** What is smaller beside the mean square is rounding; the table of whole kJ/mol gives more on any grid. */
 const ROUNDING = 1e-12;

@@ -1,5 +1,5 @@
-import { divide } from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+import { divide } from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 import { bulkModulus } from './bulkModulus.ts';
 import { shearModulus } from './shearModulus.ts';
 

@@ -1,5 +1,5 @@
-import { constant, divide, linear, squareRoot, times, variance } from '../expression.ts';
-import type { Quantity } from '../quantity.ts';
+import { constant, divide, linear, squareRoot, times, variance } from '../formula/expression.ts';
+import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Size mismatch δ (%), the relative spread of the metallic radii r (pm), c mole fractions:

@@ -1,7 +1,7 @@
-import { holds } from '../arithmetic.ts';
-import type { BinaryKind, UnaryKind } from '../expression.ts';
-import { isBinary, isUnary } from '../nodeKinds.ts';
-import type { Program, Step } from '../program.ts';
+import type { Program, Step } from '../binding/program.ts';
+import { holds } from '../formula/arithmetic.ts';
+import type { BinaryKind, UnaryKind } from '../formula/expression.ts';
+import { isBinary, isUnary } from '../formula/nodeKinds.ts';
 import { staysPut } from './staysPut.ts';
 
 /** A composition in mole fractions and the way in which it is changed: the changes add up to 0. */

@@ -1,9 +1,9 @@
 import type { Facts } from '@tiegel/contract';
-import { bind } from '../bind.ts';
-import { evaluator } from '../evaluator.ts';
-import type { Quantity } from '../quantity.ts';
-import { quantityOf } from '../quantityById.ts';
-import { amountsOf, type Composition } from '../valuesOf.ts';
+import { bind } from '../binding/bind.ts';
+import type { Quantity } from '../registry/quantity.ts';
+import { quantityOf } from '../registry/quantityById.ts';
+import { evaluator } from '../values/evaluator.ts';
+import { amountsOf, type Composition } from '../values/valuesOf.ts';
 import { derivative } from './derivative.ts';
 
 /**

@@ -1,5 +1,5 @@
-import { isBinary, isUnary } from '../nodeKinds.ts';
-import type { Step } from '../program.ts';
+import type { Step } from '../binding/program.ts';
+import { isBinary, isUnary } from '../formula/nodeKinds.ts';
 
 /**
  * Whether a step keeps its value whatever the shares of the elements present: a mean of equal

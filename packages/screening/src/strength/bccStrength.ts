@@ -1,10 +1,10 @@
 import type { Facts } from '@tiegel/contract';
-import { conditionValue } from '../conditions.ts';
-import { formulaValue } from '../formulaValue.ts';
-import { missingFor } from '../missingFor.ts';
-import { missingInWords } from '../missingInWords.ts';
-import { presentIn } from '../presentIn.ts';
-import { type Composition, valuesOf } from '../valuesOf.ts';
+import { conditionValue } from '../formula/conditions.ts';
+import { formulaValue } from '../values/formulaValue.ts';
+import { missingFor } from '../values/missingFor.ts';
+import { missingInWords } from '../values/missingInWords.ts';
+import { presentIn } from '../values/presentIn.ts';
+import { type Composition, valuesOf } from '../values/valuesOf.ts';
 import { reasons, TOO_HOT } from './reasons.ts';
 import { refractoryElements } from './refractoryElements.ts';
 import type { Strength } from './strength.ts';

@@ -1,4 +1,4 @@
-import { atMost, condition, type Expression, times, within } from '../expression.ts';
+import { atMost, condition, type Expression, times, within } from '../formula/expression.ts';
 import { meltingTemperature } from '../quantities/meltingTemperature.ts';
 
 /** The homologous temperature above which no strength is given: nothing but diffusion decides there. */

@@ -1,4 +1,4 @@
-import { atMost, type Expression, linear, share, within } from '../expression.ts';
+import { atMost, type Expression, linear, share, within } from '../formula/expression.ts';
 
 /** Elements whose alloys the Hall–Petch slope was found on. */
 export const cantorElements = ['Co', 'Cr', 'Fe', 'Mn', 'Ni'] as const;

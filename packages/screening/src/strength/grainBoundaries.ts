@@ -8,7 +8,7 @@ import {
   plus,
   squareRoot,
   within,
-} from '../expression.ts';
+} from '../formula/expression.ts';
 
 /** The temperatures at which the slope was found, K. */
 export const hallPetchTemperatures = { min: 77, max: 673 } as const;

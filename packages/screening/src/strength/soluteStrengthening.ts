@@ -14,9 +14,9 @@ import {
   negate,
   power,
   times,
-} from '../expression.ts';
-import { GAS_CONSTANT_J_PER_MOL_K } from '../gasConstant.ts';
-import { molarVolume } from '../molarVolume.ts';
+} from '../formula/expression.ts';
+import { GAS_CONSTANT_J_PER_MOL_K } from '../formula/gasConstant.ts';
+import { molarVolume } from '../formula/molarVolume.ts';
 import { squaredVolumeMisfit } from './volumeMisfit.ts';
 
 /** What the model must know of a lattice and its dislocations; plain numbers. */

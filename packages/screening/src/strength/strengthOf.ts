@@ -1,6 +1,6 @@
 import type { Facts } from '@tiegel/contract';
-import { conditionValue } from '../conditions.ts';
-import type { Composition } from '../valuesOf.ts';
+import { conditionValue } from '../formula/conditions.ts';
+import type { Composition } from '../values/valuesOf.ts';
 import { bccStrength } from './bccStrength.ts';
 import { fccStrength } from './fccStrength.ts';
 import type { Strength } from './strength.ts';

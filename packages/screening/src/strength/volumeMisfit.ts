@@ -1,5 +1,5 @@
-import { divide, linear, squareRoot, times, variance } from '../expression.ts';
-import { molarVolume } from '../molarVolume.ts';
+import { divide, linear, squareRoot, times, variance } from '../formula/expression.ts';
+import { molarVolume } from '../formula/molarVolume.ts';
 
 const meanVolume = linear(molarVolume);
 

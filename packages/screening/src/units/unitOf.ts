@@ -1,7 +1,7 @@
 import { columns, pairColumns, priceColumn } from '@tiegel/elements';
-import { conditionNamed } from '../conditions.ts';
-import type { BinaryKind, ElementTerm, Expression, PairTerm } from '../expression.ts';
-import { isBinary, isUnary } from '../nodeKinds.ts';
+import { conditionNamed } from '../formula/conditions.ts';
+import type { BinaryKind, ElementTerm, Expression, PairTerm } from '../formula/expression.ts';
+import { isBinary, isUnary } from '../formula/nodeKinds.ts';
 import { parseUnit } from './parseUnit.ts';
 import { formatUnit, multiplyUnits, PLAIN_NUMBER, raiseUnit, sameUnit, type Unit } from './unit.ts';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { binaryValue, holds, powerValue, unaryValue } from '../../src/arithmetic.ts';
 import { emptyInterval, type Interval, setInterval } from '../../src/bounds/interval.ts';
 import { binaryInterval, choiceInterval, powerInterval, unaryInterval } from '../../src/bounds/operators.ts';
+import { binaryValue, holds, powerValue, unaryValue } from '../../src/formula/arithmetic.ts';
 import type { BinaryKind, UnaryKind } from '../../src/index.ts';
 
 const infinity = Number.POSITIVE_INFINITY;
