@@ -41,6 +41,16 @@ test('every file that a document names in a command is there', () => {
   expect(missing).toEqual([]);
 });
 
+test('every part of a package that its document names is there', () => {
+  const named = documents.flatMap((file) =>
+    [...readFileSync(join(root, file), 'utf8').matchAll(/`((?:src|bench|public)\/[\w./-]*)`/g)].map(
+      ([, path]) => ({ file, path: path! }),
+    ),
+  );
+  expect(named.length).toBeGreaterThan(50);
+  expect(named.filter(({ file, path }) => !existsSync(join(root, dirname(file), path)))).toEqual([]);
+});
+
 test('no command of a document hands TypeScript to the node of the shell, which may be too old for it', () => {
   const scripts = globSync('scripts/*.ts', { cwd: root });
   const unread = [...documents, ...scripts].flatMap((file) => {

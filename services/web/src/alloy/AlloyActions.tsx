@@ -4,7 +4,7 @@ import { Link } from 'wouter';
 import { compareAddress } from '../compare/compareAddress.ts';
 import { useCompareList } from '../compare/compareList.ts';
 import { AddToShortlist } from '../shortlist/AddToShortlist.tsx';
-import type { AlloyState } from './alloyState.ts';
+import type { AlloyState } from './state/alloyState.ts';
 
 interface AlloyActionsProps {
   alloy: AlloyState;

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
-import type { AlloyState } from './alloyState.ts';
+import type { AlloyState } from './state/alloyState.ts';
 
 interface AlloyHeadProps {
   alloy: AlloyState;

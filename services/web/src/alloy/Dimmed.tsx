@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { AlloyState } from './alloyState.ts';
+import type { AlloyState } from './state/alloyState.ts';
 
 /** What the server said, dimmed while that is of the composition before the last change; says so, and why if no answer comes. */
 export function Dimmed({ alloy, children }: { alloy: AlloyState; children: ReactNode }) {

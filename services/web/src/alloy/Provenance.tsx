@@ -1,6 +1,6 @@
 import { Printed } from '../frame/Printed.tsx';
-import type { AlloyState } from './alloyState.ts';
-import { conditionsInWords } from './conditionsInWords.ts';
+import { conditionsInWords } from './conditions/conditionsInWords.ts';
+import type { AlloyState } from './state/alloyState.ts';
 
 /** What the numbers of the page depend on; on paper also when and from where it was printed. */
 export function Provenance({ alloy }: { alloy: AlloyState }) {

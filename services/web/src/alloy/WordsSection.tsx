@@ -1,6 +1,6 @@
 import { Prose } from '../words/Prose.tsx';
-import type { AlloyState } from './alloyState.ts';
 import { Dimmed } from './Dimmed.tsx';
+import type { AlloyState } from './state/alloyState.ts';
 
 /** The alloy's story in paragraphs, as the server tells it, each with its trust and sources. */
 export function WordsSection({ alloy }: { alloy: AlloyState }) {

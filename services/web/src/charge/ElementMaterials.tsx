@@ -1,5 +1,5 @@
 import { elementOf } from '@tiegel/elements';
-import { NumberField } from '../ask/NumberField.tsx';
+import { NumberField } from '../ask/fields/NumberField.tsx';
 import { entryText } from '../numbers/parseNumber.ts';
 import type { PricesView } from '../server/types.ts';
 import { emptyElement } from './chargeDraft.ts';

@@ -1,5 +1,5 @@
 import type { PairView } from '@tiegel/contract';
-import { focusField } from '../ask/faultsContext.ts';
+import { focusField } from '../ask/faults/faultsContext.ts';
 import { FaultList } from '../frame/FaultList.tsx';
 import { Printed } from '../frame/Printed.tsx';
 import { Waiting } from '../frame/Waiting.tsx';

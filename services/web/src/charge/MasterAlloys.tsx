@@ -1,4 +1,4 @@
-import { NumberField } from '../ask/NumberField.tsx';
+import { NumberField } from '../ask/fields/NumberField.tsx';
 import type { MasterRow } from './chargeDraft.ts';
 import { TextField } from './TextField.tsx';
 import type { ChargeForm } from './useChargeDraft.ts';

@@ -1,5 +1,5 @@
-import { FaultText } from '../ask/FaultText.tsx';
-import { useFaultsAt } from '../ask/faultsContext.ts';
+import { FaultText } from '../ask/faults/FaultText.tsx';
+import { useFaultsAt } from '../ask/faults/faultsContext.ts';
 
 interface TextFieldProps {
   /** place that the field writes */

@@ -1,7 +1,7 @@
 import { type ChargeSheet, chargeRequestOf, chargeSheet, type MaterialEntry } from '@tiegel/charge';
 import { ProblemError } from '@tiegel/contract/terms';
 import type { OwnPair } from '@tiegel/elements';
-import type { PlacedFaults } from '../ask/placeFaults.ts';
+import type { PlacedFaults } from '../ask/faults/placeFaults.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import type { PricesView } from '../server/types.ts';
 import { type ChargeDraft, type ElementRow, emptyElement, type MasterRow } from './chargeDraft.ts';

@@ -1,8 +1,8 @@
 import { type ComparisonGroup, type ComparisonRow, differenceTerms, extremeOf } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
-import { alloyAddress } from '../alloy/alloyAddress.ts';
-import { MetMark } from '../alloy/MetMark.tsx';
-import { shareDecimalsOf } from '../alloy/shareDecimalsOf.ts';
+import { alloyAddress } from '../alloy/entry/alloyAddress.ts';
+import { MetMark } from '../alloy/inSearch/MetMark.tsx';
+import { shareDecimalsOf } from '../alloy/state/shareDecimalsOf.ts';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { Notation } from '../words/Notation.tsx';

@@ -1,10 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
 import { onlyDifferent as differing, mostCompared } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
-import { AlloyEntry } from '../alloy/AlloyEntry.tsx';
-import { ConditionFields } from '../alloy/ConditionFields.tsx';
-import { conditionsInWords } from '../alloy/conditionsInWords.ts';
-import type { useAlloyData } from '../alloy/useAlloyData.ts';
+import { ConditionFields } from '../alloy/conditions/ConditionFields.tsx';
+import { conditionsInWords } from '../alloy/conditions/conditionsInWords.ts';
+import { AlloyEntry } from '../alloy/entry/AlloyEntry.tsx';
+import type { useAlloyData } from '../alloy/state/useAlloyData.ts';
 import { Failed } from '../frame/Failed.tsx';
 import { Printed } from '../frame/Printed.tsx';
 import { useNarrow } from '../frame/useNarrow.ts';

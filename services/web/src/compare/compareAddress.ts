@@ -1,4 +1,4 @@
-import { writeConditions } from '../alloy/conditionState.ts';
+import { writeConditions } from '../alloy/conditions/conditionState.ts';
 
 /** The address of a comparison: the alloys in order, their conditions, and the search whose limits hold. */
 export function compareAddress(

@@ -1,6 +1,6 @@
 import { mostCompared } from '@tiegel/contract/terms';
-import { readConditions, writeConditions } from '../alloy/conditionState.ts';
-import { readAlloyText } from '../alloy/readAlloyText.ts';
+import { readConditions, writeConditions } from '../alloy/conditions/conditionState.ts';
+import { readAlloyText } from '../alloy/entry/readAlloyText.ts';
 
 /** What a comparison shows; all of it stands in the address. */
 export interface CompareView {

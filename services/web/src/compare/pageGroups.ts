@@ -1,7 +1,7 @@
 import type { Evidence, QuantityView, SearchView, TypicalRanges } from '@tiegel/contract';
 import { type ComparisonGroup, comparisonGroups, searchGroups, toldOnce } from '@tiegel/contract/terms';
 import { silenceInWords } from '@tiegel/screening';
-import { isGroundless } from '../alloy/isGroundless.ts';
+import { isGroundless } from '../alloy/quantities/isGroundless.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { lookupIn, unitText } from '../server/lookup.ts';
 import { limitAsSentence } from '../words/limitAsSentence.ts';

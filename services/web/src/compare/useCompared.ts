@@ -2,10 +2,10 @@ import { useQueries } from '@tanstack/react-query';
 import type { Amounts, Explanation, SearchView, Values } from '@tiegel/contract';
 import { areSameConditions, quantities as known, valuesOf } from '@tiegel/screening';
 import { useMemo } from 'react';
-import { expressionsHere } from '../alloy/expressionsHere.ts';
-import { factsOf } from '../alloy/factsOf.ts';
-import { readAlloyText } from '../alloy/readAlloyText.ts';
-import type { useAlloyData } from '../alloy/useAlloyData.ts';
+import { readAlloyText } from '../alloy/entry/readAlloyText.ts';
+import { expressionsHere } from '../alloy/state/expressionsHere.ts';
+import { factsOf } from '../alloy/state/factsOf.ts';
+import type { useAlloyData } from '../alloy/state/useAlloyData.ts';
 import { explanationQuery } from '../server/alloyQueries.ts';
 import { candidateQuery } from '../server/queries.ts';
 

@@ -1,7 +1,7 @@
 import { coolings, meltProcesses, observablePhases, observationMethods } from '@tiegel/contract/terms';
-import { FaultText } from '../ask/FaultText.tsx';
-import { useFaultsAt } from '../ask/faultsContext.ts';
-import { NumberField } from '../ask/NumberField.tsx';
+import { FaultText } from '../ask/faults/FaultText.tsx';
+import { useFaultsAt } from '../ask/faults/faultsContext.ts';
+import { NumberField } from '../ask/fields/NumberField.tsx';
 import { TextField } from '../charge/TextField.tsx';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { Choices } from './Choices.tsx';

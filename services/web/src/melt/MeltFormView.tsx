@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
-import { FaultText } from '../ask/FaultText.tsx';
-import { FaultsContext } from '../ask/faultsContext.ts';
+import { FaultText } from '../ask/faults/FaultText.tsx';
+import { FaultsContext } from '../ask/faults/faultsContext.ts';
 import { sheetsQuery } from '../charge/savedSheet.ts';
 import { ServerProblem } from '../server/request.ts';
 import { AsWeighed } from './AsWeighed.tsx';

@@ -1,5 +1,5 @@
 import { decimalsOf } from '@tiegel/charge';
-import { NumberField } from '../ask/NumberField.tsx';
+import { NumberField } from '../ask/fields/NumberField.tsx';
 import { TextField } from '../charge/TextField.tsx';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { Doubt } from './Doubt.tsx';

@@ -9,7 +9,7 @@ import {
   ProblemError,
 } from '@tiegel/contract/terms';
 import { valueFor } from '@tiegel/screening';
-import type { PlacedFaults } from '../ask/placeFaults.ts';
+import type { PlacedFaults } from '../ask/faults/placeFaults.ts';
 import { inLocale } from '../numbers/inLocale.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
 import type { MeltDraft, WeighedRow } from './meltDraft.ts';

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useCallback, useEffect, useMemo, useState } from 'react';
-import { fieldId } from '../ask/faultsContext.ts';
+import { fieldId } from '../ask/faults/faultsContext.ts';
 import { sheetQuery } from '../charge/savedSheet.ts';
 import { entryOf } from './entryOf.ts';
 import {

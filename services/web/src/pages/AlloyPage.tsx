@@ -1,7 +1,7 @@
 import { useParams } from 'wouter';
 import { AlloyView } from '../alloy/AlloyView.tsx';
-import { decoded, readAlloyText } from '../alloy/readAlloyText.ts';
-import { Unreadable } from '../alloy/Unreadable.tsx';
+import { decoded, readAlloyText } from '../alloy/entry/readAlloyText.ts';
+import { Unreadable } from '../alloy/entry/Unreadable.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 
 /** Any alloy by its composition. Printable. */

@@ -1,6 +1,6 @@
 import { Link } from 'wouter';
-import { AlloyEntry } from '../alloy/AlloyEntry.tsx';
-import { exampleAlloys } from '../alloy/exampleAlloys.ts';
+import { AlloyEntry } from '../alloy/entry/AlloyEntry.tsx';
+import { exampleAlloys } from '../alloy/entry/exampleAlloys.ts';
 import { useTitle } from '../frame/useTitle.ts';
 
 /** Where an alloy is written, to be looked at. */

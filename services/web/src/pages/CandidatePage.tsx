@@ -1,8 +1,8 @@
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from 'wouter';
 import { AlloyView } from '../alloy/AlloyView.tsx';
-import { decoded, readAlloyText } from '../alloy/readAlloyText.ts';
-import { Unreadable } from '../alloy/Unreadable.tsx';
+import { decoded, readAlloyText } from '../alloy/entry/readAlloyText.ts';
+import { Unreadable } from '../alloy/entry/Unreadable.tsx';
 import { useSettled } from '../ask/useSettled.ts';
 import { Failed } from '../frame/Failed.tsx';
 import { useTitle } from '../frame/useTitle.ts';

@@ -1,10 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useMemo, useState } from 'react';
 import { Link, useSearchParams } from 'wouter';
-import { alloyQuestion } from '../alloy/alloyQuestion.ts';
-import { readAlloyText } from '../alloy/readAlloyText.ts';
-import { FaultsContext } from '../ask/faultsContext.ts';
-import { NumberField } from '../ask/NumberField.tsx';
+import { alloyQuestion } from '../alloy/entry/alloyQuestion.ts';
+import { readAlloyText } from '../alloy/entry/readAlloyText.ts';
+import { FaultsContext } from '../ask/faults/faultsContext.ts';
+import { NumberField } from '../ask/fields/NumberField.tsx';
 import { chargeOf, currencyOf } from '../charge/chargeOf.ts';
 import '../charge/charge.css';
 import { ElementMaterials } from '../charge/ElementMaterials.tsx';

@@ -1,6 +1,6 @@
 import { useCallback, useMemo } from 'react';
 import { useLocation, useSearch } from 'wouter';
-import { useAlloyData } from '../alloy/useAlloyData.ts';
+import { useAlloyData } from '../alloy/state/useAlloyData.ts';
 import { CompareView } from '../compare/CompareView.tsx';
 import { readCompareView, type CompareView as View, writeCompareView } from '../compare/compareView.ts';
 import { Failed } from '../frame/Failed.tsx';

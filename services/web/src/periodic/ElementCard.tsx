@@ -1,6 +1,6 @@
 import type { Element } from '@tiegel/elements';
 import { memo } from 'react';
-import type { Mark } from '../ask/draft.ts';
+import type { Mark } from '../ask/draft/draft.ts';
 import { familyTints } from './families.ts';
 import { markSigns } from './marks.ts';
 

@@ -8,7 +8,7 @@ import {
   useRef,
   useState,
 } from 'react';
-import type { Mark } from '../ask/draft.ts';
+import type { Mark } from '../ask/draft/draft.ts';
 import { type Lack, lackInWords } from '../ask/pool/lackingFor.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import type { ElementView } from '../server/types.ts';

@@ -1,4 +1,4 @@
-import type { Mark } from '../ask/draft.ts';
+import type { Mark } from '../ask/draft/draft.ts';
 
 /** How a mark shows on a card, and what it means in words. */
 export const markSigns: Record<Mark, { sign: string; word: string; meaning: string }> = {

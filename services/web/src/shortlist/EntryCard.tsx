@@ -3,7 +3,7 @@ import { shortlistStatuses } from '@tiegel/contract/terms';
 import { parseAlloy } from '@tiegel/elements';
 import { useId } from 'react';
 import { Link } from 'wouter';
-import { shareDecimalsOf } from '../alloy/shareDecimalsOf.ts';
+import { shareDecimalsOf } from '../alloy/state/shareDecimalsOf.ts';
 import { ShareBar } from '../composition/ShareBar.tsx';
 import { Shares } from '../composition/Shares.tsx';
 import { formatInstant } from '../numbers/formatInstant.ts';

@@ -1,8 +1,8 @@
 import { parseAlloy } from '@tiegel/elements';
 import { valuesOf } from '@tiegel/screening';
 import { useMemo } from 'react';
-import { factsOf } from '../alloy/factsOf.ts';
-import { useAlloyData } from '../alloy/useAlloyData.ts';
+import { factsOf } from '../alloy/state/factsOf.ts';
+import { useAlloyData } from '../alloy/state/useAlloyData.ts';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { unitText } from '../server/lookup.ts';
 

@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { useAlloyData } from '../alloy/useAlloyData.ts';
+import { useAlloyData } from '../alloy/state/useAlloyData.ts';
 import { dataVersionsQuery } from '../data/dataQueries.ts';
 import { Printed } from '../frame/Printed.tsx';
 

@@ -1,6 +1,6 @@
 import type { Explanation, Neighbour, PhaseEstimate } from '@tiegel/contract';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import type { AlloyState } from '../../src/alloy/alloyState.ts';
+import type { AlloyState } from '../../src/alloy/state/alloyState.ts';
 
 beforeEach(() => {
   vi.resetModules();

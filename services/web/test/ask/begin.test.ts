@@ -6,9 +6,9 @@ import { expect, test } from 'vitest';
 import { neighbourhood } from '../../src/ask/begin/neighbourhood.ts';
 import { readPartners } from '../../src/ask/begin/readPartners.ts';
 import { templates } from '../../src/ask/begin/templates.ts';
-import { type Draft, emptyDraft } from '../../src/ask/draft.ts';
-import { draftOf } from '../../src/ask/draftOf.ts';
-import { specificationOf } from '../../src/ask/specificationOf.ts';
+import { type Draft, emptyDraft } from '../../src/ask/draft/draft.ts';
+import { draftOf } from '../../src/ask/draft/draftOf.ts';
+import { specificationOf } from '../../src/ask/draft/specificationOf.ts';
 
 const folder = join(import.meta.dirname, '../../src/ask/begin/templates');
 

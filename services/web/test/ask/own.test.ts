@@ -1,6 +1,6 @@
 import { elementRecords, pairRecords } from '@tiegel/elements';
 import { expect, test } from 'vitest';
-import { emptyDraft, letRow, limitRow, rankRow } from '../../src/ask/draft.ts';
+import { emptyDraft, letRow, limitRow, rankRow } from '../../src/ask/draft/draft.ts';
 import { newLetName } from '../../src/ask/own/newLetName.ts';
 import { placeInFormula } from '../../src/ask/own/placeInFormula.ts';
 import { readExpressions } from '../../src/ask/own/readExpressions.ts';

@@ -3,9 +3,9 @@ import { symbols } from '@tiegel/elements';
 import { conditions, quantities } from '@tiegel/screening';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { emptyDraft, letRow, limitRow, rankRow } from '../../src/ask/draft.ts';
-import { type AcceptedSpecification, draftOf } from '../../src/ask/draftOf.ts';
-import { specificationOf } from '../../src/ask/specificationOf.ts';
+import { emptyDraft, letRow, limitRow, rankRow } from '../../src/ask/draft/draft.ts';
+import { type AcceptedSpecification, draftOf } from '../../src/ask/draft/draftOf.ts';
+import { specificationOf } from '../../src/ask/draft/specificationOf.ts';
 
 const { check } = searchSpecificationFor({
   quantities,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { rankRow } from '../../src/ask/draft.ts';
+import { rankRow } from '../../src/ask/draft/draft.ts';
 import { wishOf, withAnchors, worthAt } from '../../src/ask/sample/worth.ts';
 
 // Derringer & Suich (1980): ((y − from)/(to − from))^shape, by hand.

@@ -1,8 +1,8 @@
 import { formatNumber } from '../../numbers/formatNumber.ts';
-import type { AlloyState } from '../alloyState.ts';
+import { kelvinInWords } from '../conditions/kelvinInWords.ts';
 import { Dimmed } from '../Dimmed.tsx';
-import { kelvinInWords } from '../kelvinInWords.ts';
 import { OwnPairSources } from '../quantities/OwnPairSources.tsx';
+import type { AlloyState } from '../state/alloyState.ts';
 import { ModeBars } from './ModeBars.tsx';
 import { PairMap } from './PairMap.tsx';
 import './competes.css';

@@ -2,7 +2,7 @@ import type { PairAffinity } from '@tiegel/contract';
 import { WideContent } from '../../frame/WideContent.tsx';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { Prose } from '../../words/Prose.tsx';
-import { kelvinInWords } from '../kelvinInWords.ts';
+import { kelvinInWords } from '../conditions/kelvinInWords.ts';
 
 /** How strong a value is, in four steps of tint; the number stands in the cell anyway. */
 const steps = [0.02, 0.06, 0.15];

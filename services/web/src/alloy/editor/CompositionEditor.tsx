@@ -3,7 +3,7 @@ import { atomicToWeightPercent } from '@tiegel/elements';
 import { useMemo } from 'react';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { entryText } from '../../numbers/parseNumber.ts';
-import type { AlloyState } from '../alloyState.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 import { AddElement } from './AddElement.tsx';
 import { EditorRow } from './EditorRow.tsx';
 import { type Editor, editorOf, nearlyWhole, normalised, readEditor, stepped } from './editorState.ts';

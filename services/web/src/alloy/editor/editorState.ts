@@ -1,7 +1,7 @@
 import type { Amounts } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { parseNumber } from '../../numbers/parseNumber.ts';
-import { readAlloyText } from '../readAlloyText.ts';
+import { readAlloyText } from '../entry/readAlloyText.ts';
 
 /** Amounts as they were typed; `balance` is the element that takes what the others leave of 100. */
 export interface Editor {

@@ -7,7 +7,7 @@ import { Figure } from '../../plot/Figure.tsx';
 import { linearScale } from '../../plot/linearScale.ts';
 import { PlotSvg } from '../../plot/PlotSvg.tsx';
 import { useWidth } from '../../plot/useWidth.ts';
-import type { AlloyState } from '../alloyState.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 import { entropyScale, type OnScale } from './entropyScale.ts';
 import './entropy.css';
 

@@ -1,8 +1,8 @@
 import { phaseClasses } from '@tiegel/contract/terms';
 import { Link } from 'wouter';
 import { formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
-import type { AlloyState } from '../alloyState.ts';
 import { Dimmed } from '../Dimmed.tsx';
+import type { AlloyState } from '../state/alloyState.ts';
 import { apartInWords, farthestPercent } from '../verdict/apartInWords.ts';
 import { classWords } from '../verdict/knownInWords.ts';
 import { NearestTable } from './NearestTable.tsx';

@@ -1,8 +1,8 @@
 import { expressionsOf } from '@tiegel/contract/terms';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
-import type { AlloyState } from '../alloyState.ts';
-import { knownOfKept } from '../knownOfKept.ts';
+import { knownOfKept } from '../inSearch/knownOfKept.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 
 /** The search's own expressions: name and formula as they were typed, and the value of this alloy. */
 export function ExpressionGroup({ alloy: { search, values, prices } }: { alloy: AlloyState }) {

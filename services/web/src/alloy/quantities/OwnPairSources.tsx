@@ -1,5 +1,5 @@
 import { ownPairSources } from '@tiegel/elements';
-import type { AlloyState } from '../alloyState.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 
 /** Where pair values of one's own are from that the alloy is worked out with; nothing without one. */
 export function OwnPairSources({ alloy: { symbols, ownPairs } }: { alloy: AlloyState }) {

@@ -1,6 +1,6 @@
 import type { QuantityView, WeighingError } from '@tiegel/contract';
 import { askedFirst } from '../../look/columns.ts';
-import type { AlloyState } from '../alloyState.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 import { ExpressionGroup } from './ExpressionGroup.tsx';
 import { QuantityLine } from './QuantityLine.tsx';
 import './quantities.css';

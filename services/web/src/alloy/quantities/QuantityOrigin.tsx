@@ -6,7 +6,7 @@ import { WideContent } from '../../frame/WideContent.tsx';
 import { formatNumber, noValue } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
 import { Notation } from '../../words/Notation.tsx';
-import type { AlloyState } from '../alloyState.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 import { changeInWords } from './changeInWords.ts';
 
 interface QuantityOriginProps {

@@ -3,7 +3,7 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import { WideContent } from '../../frame/WideContent.tsx';
 import { unitText } from '../../server/lookup.ts';
 import { Notation } from '../../words/Notation.tsx';
-import type { AlloyState } from '../alloyState.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 import { changeInWords } from './changeInWords.ts';
 
 /** What one at.% more of each element, at the expense of the others in proportion, does to every quantity: one table, worked out when it is opened. */

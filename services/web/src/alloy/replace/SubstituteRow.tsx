@@ -5,9 +5,9 @@ import { ShareBar } from '../../composition/ShareBar.tsx';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { inLocale } from '../../numbers/inLocale.ts';
 import { lookupIn, unitText } from '../../server/lookup.ts';
-import { alloyAddress } from '../alloyAddress.ts';
-import type { AlloyState } from '../alloyState.ts';
+import { alloyAddress } from '../entry/alloyAddress.ts';
 import { signed } from '../quantities/changeInWords.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 import { preferenceOf } from './preferenceOf.ts';
 
 interface SubstituteRowProps {

@@ -2,7 +2,7 @@ import { conditionValue, strengthOf } from '@tiegel/screening';
 import { formatNumber, noValue } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
 import { tied } from '../../words/tied.ts';
-import type { AlloyState } from '../alloyState.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 
 /** What people ask first, in the words of a workshop. */
 const shown: readonly { id: string; label: string; trust: string }[] = [

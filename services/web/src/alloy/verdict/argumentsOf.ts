@@ -2,8 +2,8 @@ import type { Explanation, Neighbour } from '@tiegel/contract';
 import { decimalsBeside, isSame, reportsInWords } from '@tiegel/contract/terms';
 import { missingFor, missingInWords } from '@tiegel/screening';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
-import type { AlloyState } from '../alloyState.ts';
-import { kelvinInWords } from '../kelvinInWords.ts';
+import { kelvinInWords } from '../conditions/kelvinInWords.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 import { sideOf } from './knownInWords.ts';
 
 /** One thing to weigh: for one uniform phase, against it, open, or to mind in making and use. `at` is the part of the page that says more. */

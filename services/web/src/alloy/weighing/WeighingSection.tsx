@@ -4,8 +4,8 @@ import { formatInterval } from '../../numbers/formatInterval.ts';
 import { formatNumber } from '../../numbers/formatNumber.ts';
 import { lookupIn } from '../../server/lookup.ts';
 import { limitAsSentence } from '../../words/limitAsSentence.ts';
-import type { AlloyState } from '../alloyState.ts';
-import { untestedInWords } from '../untestedInWords.ts';
+import { untestedInWords } from '../inSearch/untestedInWords.ts';
+import type { AlloyState } from '../state/alloyState.ts';
 import { GramField } from './GramField.tsx';
 
 interface WeighingSectionProps {

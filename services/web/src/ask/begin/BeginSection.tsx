@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { Draft } from '../draft.ts';
+import type { Draft } from '../draft/draft.ts';
 import './begin.css';
 import { EarlierSearch } from './EarlierSearch.tsx';
 import { LikeAlloy } from './LikeAlloy.tsx';

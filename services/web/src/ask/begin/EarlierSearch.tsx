@@ -3,8 +3,8 @@ import { useState } from 'react';
 import { FaultList } from '../../frame/FaultList.tsx';
 import { searchesQuery } from '../../server/queries.ts';
 import { asSentence } from '../../words/asSentence.ts';
-import type { Draft } from '../draft.ts';
-import { draftOf } from '../draftOf.ts';
+import type { Draft } from '../draft/draft.ts';
+import { draftOf } from '../draft/draftOf.ts';
 
 /** An earlier search fills the form, to be asked again with a change. */
 export function EarlierSearch({ onFill }: { onFill: (draft: Draft) => void }) {

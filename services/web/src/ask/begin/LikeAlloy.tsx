@@ -3,7 +3,7 @@ import { symbols } from '@tiegel/elements';
 import { type FormEvent, useId } from 'react';
 import { useKept } from '../../frame/useKept.ts';
 import { entryText, parseNumber } from '../../numbers/parseNumber.ts';
-import type { Draft } from '../draft.ts';
+import type { Draft } from '../draft/draft.ts';
 import { neighbourhood } from './neighbourhood.ts';
 import { readPartners } from './readPartners.ts';
 
@@ -20,8 +20,8 @@ export function LikeAlloy({ onFill }: LikeAlloyProps) {
   const fill = useMutation({
     mutationFn: async () => {
       const [{ readAlloyText }, { alloyQuestion }] = await Promise.all([
-        import('../../alloy/readAlloyText.ts'),
-        import('../../alloy/alloyQuestion.ts'),
+        import('../../alloy/entry/readAlloyText.ts'),
+        import('../../alloy/entry/alloyQuestion.ts'),
       ]);
       const alloy = readAlloyText(typed.alloy);
       const within = parseNumber(typed.within);

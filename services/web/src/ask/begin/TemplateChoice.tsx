@@ -1,7 +1,7 @@
 import { useMutation } from '@tanstack/react-query';
 import { FaultList } from '../../frame/FaultList.tsx';
-import type { Draft } from '../draft.ts';
-import { draftOf } from '../draftOf.ts';
+import type { Draft } from '../draft/draft.ts';
+import { draftOf } from '../draft/draftOf.ts';
 import { type Template, templates } from './templates.ts';
 
 /** Invented tasks whose specification fills the form. */

@@ -1,6 +1,6 @@
 import { steps } from '@tiegel/contract/terms';
 import { entryText } from '../../numbers/parseNumber.ts';
-import type { Draft, Mark } from '../draft.ts';
+import type { Draft, Mark } from '../draft/draft.ts';
 
 /** Alloys like a known one: its composition in at.%, by how much shares may differ, and elements that may come in. */
 export interface Neighbourhood {

@@ -1,4 +1,4 @@
-import type { AcceptedSpecification } from '../draftOf.ts';
+import type { AcceptedSpecification } from '../draft/draftOf.ts';
 
 /** A search to begin with: an invented task, told in a line, and the specification that asks it. */
 export interface Template {

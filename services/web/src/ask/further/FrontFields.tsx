@@ -1,10 +1,10 @@
 import type { QuantityView } from '@tiegel/contract';
-import { type Draft, type FrontRow, frontRow } from '../draft.ts';
-import { FaultText } from '../FaultText.tsx';
-import { fieldId } from '../faultsContext.ts';
-import { nextQuantity } from '../nextQuantity.ts';
-import { QuantitySelect } from '../QuantitySelect.tsx';
-import type { ChangeDraft } from '../useDraft.ts';
+import { type Draft, type FrontRow, frontRow } from '../draft/draft.ts';
+import { nextQuantity } from '../draft/nextQuantity.ts';
+import type { ChangeDraft } from '../draft/useDraft.ts';
+import { FaultText } from '../faults/FaultText.tsx';
+import { fieldId } from '../faults/faultsContext.ts';
+import { QuantitySelect } from '../fields/QuantitySelect.tsx';
 
 /** A front weighs so many aims at most. */
 const mostAims = 4;

@@ -1,7 +1,7 @@
 import type { QuantityView } from '@tiegel/contract';
 import { type ReactNode, useId } from 'react';
-import type { Draft } from '../draft.ts';
-import type { ChangeDraft } from '../useDraft.ts';
+import type { Draft } from '../draft/draft.ts';
+import type { ChangeDraft } from '../draft/useDraft.ts';
 import { FrontFields } from './FrontFields.tsx';
 import './further.css';
 import { KeptOnlyFields } from './KeptOnlyFields.tsx';

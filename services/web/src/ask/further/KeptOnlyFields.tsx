@@ -1,13 +1,13 @@
 import { useQuery } from '@tanstack/react-query';
 import { unitText } from '../../server/lookup.ts';
 import { lateQuantitiesQuery } from '../../server/queries.ts';
-import { type Draft, type LimitRow, limitRow } from '../draft.ts';
-import { FaultText } from '../FaultText.tsx';
-import { fieldId } from '../faultsContext.ts';
-import { NumberField } from '../NumberField.tsx';
-import { nextQuantity } from '../nextQuantity.ts';
-import { QuantitySelect } from '../QuantitySelect.tsx';
-import type { ChangeDraft } from '../useDraft.ts';
+import { type Draft, type LimitRow, limitRow } from '../draft/draft.ts';
+import { nextQuantity } from '../draft/nextQuantity.ts';
+import type { ChangeDraft } from '../draft/useDraft.ts';
+import { FaultText } from '../faults/FaultText.tsx';
+import { fieldId } from '../faults/faultsContext.ts';
+import { NumberField } from '../fields/NumberField.tsx';
+import { QuantitySelect } from '../fields/QuantitySelect.tsx';
 
 const pointer = '/keptOnly';
 

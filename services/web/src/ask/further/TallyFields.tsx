@@ -1,8 +1,8 @@
 import { type Tally, tallies } from '@tiegel/contract';
-import type { Draft } from '../draft.ts';
-import { FaultText } from '../FaultText.tsx';
-import { fieldId } from '../faultsContext.ts';
-import type { ChangeDraft } from '../useDraft.ts';
+import type { Draft } from '../draft/draft.ts';
+import type { ChangeDraft } from '../draft/useDraft.ts';
+import { FaultText } from '../faults/FaultText.tsx';
+import { fieldId } from '../faults/faultsContext.ts';
 
 const words: Record<Tally, { name: string; costs: string }> = {
   each: {

@@ -3,9 +3,9 @@ import { parseSpecification } from '@tiegel/contract/terms';
 import { useEffect, useRef } from 'react';
 import { useKept } from '../../frame/useKept.ts';
 import { post } from '../../server/request.ts';
-import type { Draft } from '../draft.ts';
-import { type AcceptedSpecification, draftOf } from '../draftOf.ts';
-import { type RequestedSpecification, specificationOf } from '../specificationOf.ts';
+import type { Draft } from '../draft/draft.ts';
+import { type AcceptedSpecification, draftOf } from '../draft/draftOf.ts';
+import { type RequestedSpecification, specificationOf } from '../draft/specificationOf.ts';
 import { writeJson } from './writeJson.ts';
 
 /** A pause in typing after which a text is tried (ms). */

@@ -1,10 +1,10 @@
 import type { QuantityView } from '@tiegel/contract';
 import { Link } from 'wouter';
 import type { ElementView } from '../../server/types.ts';
-import { type Draft, type LetRow, letRow } from '../draft.ts';
-import { FaultText } from '../FaultText.tsx';
-import { fieldId } from '../faultsContext.ts';
-import type { ChangeDraft } from '../useDraft.ts';
+import { type Draft, type LetRow, letRow } from '../draft/draft.ts';
+import type { ChangeDraft } from '../draft/useDraft.ts';
+import { FaultText } from '../faults/FaultText.tsx';
+import { fieldId } from '../faults/faultsContext.ts';
 import { LetFields } from './LetFields.tsx';
 import './own.css';
 import { newLetName } from './newLetName.ts';

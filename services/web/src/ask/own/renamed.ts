@@ -1,4 +1,4 @@
-import type { Draft, LetRow } from '../draft.ts';
+import type { Draft, LetRow } from '../draft/draft.ts';
 
 /**
  * The draft with another name for an expression; limits, ranking and front follow it, unless the

@@ -1,6 +1,6 @@
 import type { QuantityView } from '@tiegel/contract';
 import { useEffect, useMemo, useState } from 'react';
-import type { LetRow } from '../draft.ts';
+import type { LetRow } from '../draft/draft.ts';
 import { useSettled } from '../useSettled.ts';
 import type { ReadExpression } from './readExpressions.ts';
 import type { valueOfOwn } from './valueOfOwn.ts';

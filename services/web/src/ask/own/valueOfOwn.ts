@@ -2,7 +2,7 @@ import { ProblemError } from '@tiegel/contract/terms';
 import type { PairRecord } from '@tiegel/elements';
 import { parseAlloy } from '@tiegel/elements';
 import { type Quantity, valuesOf } from '@tiegel/screening';
-import { factsOf } from '../../alloy/factsOf.ts';
+import { factsOf } from '../../alloy/state/factsOf.ts';
 import type { ElementView } from '../../server/types.ts';
 
 /** The value of an expression, null where it has none; or why the typed text is no alloy. */

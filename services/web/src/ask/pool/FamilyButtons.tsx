@@ -1,7 +1,7 @@
 import { type Element, elements as withData } from '@tiegel/elements';
 import { familyTints } from '../../periodic/families.ts';
 import type { ElementView } from '../../server/types.ts';
-import type { Mark } from '../draft.ts';
+import type { Mark } from '../draft/draft.ts';
 
 interface FamilyButtonsProps {
   elements: readonly ElementView[];

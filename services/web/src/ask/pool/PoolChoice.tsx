@@ -2,8 +2,8 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useKept } from '../../frame/useKept.ts';
 import { demonstrationQuery } from '../../server/queries.ts';
-import { type Draft, marked } from '../draft.ts';
-import { type AcceptedSpecification, draftOf } from '../draftOf.ts';
+import { type Draft, marked } from '../draft/draft.ts';
+import { type AcceptedSpecification, draftOf } from '../draft/draftOf.ts';
 import './pool.css';
 import { type SavedPool, useSavedPools } from './useSavedPools.ts';
 

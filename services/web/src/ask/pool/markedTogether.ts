@@ -1,4 +1,4 @@
-import type { Mark } from '../draft.ts';
+import type { Mark } from '../draft/draft.ts';
 
 /**
  * Marks after a whole group or family was chosen: all of its elements get the mark, or, where all

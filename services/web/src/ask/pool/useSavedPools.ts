@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Draft } from '../draft.ts';
+import type { Draft } from '../draft/draft.ts';
 
 /** A pool kept in this browser under a name: marks of elements and their own bounds. */
 export interface SavedPool extends Pick<Draft, 'marks' | 'each'> {

@@ -3,7 +3,7 @@ import { nameInSentence } from '@tiegel/contract/terms';
 import { Suspense, useContext } from 'react';
 import { latePart } from '../../frame/latePart.tsx';
 import { entryText } from '../../numbers/parseNumber.ts';
-import type { LimitRow } from '../draft.ts';
+import type { LimitRow } from '../draft/draft.ts';
 import { meetsOthers } from './countPasses.ts';
 import { dragRange } from './dragRange.ts';
 import { LimitShares } from './LimitShares.tsx';

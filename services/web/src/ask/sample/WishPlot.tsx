@@ -3,7 +3,7 @@ import { nameInSentence } from '@tiegel/contract/terms';
 import { Suspense, useContext, useEffect, useRef } from 'react';
 import { latePart } from '../../frame/latePart.tsx';
 import { entryText } from '../../numbers/parseNumber.ts';
-import type { RankRow } from '../draft.ts';
+import type { RankRow } from '../draft/draft.ts';
 import { dragRange } from './dragRange.ts';
 import { RangeTicks } from './RangeTicks.tsx';
 import { SampleBars } from './SampleBars.tsx';

@@ -1,5 +1,5 @@
 import { parseNumber } from '../../numbers/parseNumber.ts';
-import type { LimitRow } from '../draft.ts';
+import type { LimitRow } from '../draft/draft.ts';
 import type { TriedLimit } from './countPasses.ts';
 
 /** A row of the form as a limit to try; a number that cannot be read is none. */

@@ -2,8 +2,8 @@ import { useQuery } from '@tanstack/react-query';
 import type { QuantityView } from '@tiegel/contract';
 import { useMemo, useRef, useState } from 'react';
 import { distributionsQuery } from '../../server/queries.ts';
-import type { Draft } from '../draft.ts';
-import type { RequestedSpecification } from '../specificationOf.ts';
+import type { Draft } from '../draft/draft.ts';
+import type { RequestedSpecification } from '../draft/specificationOf.ts';
 import { useSettled } from '../useSettled.ts';
 import { type Sample, sampleOf } from './sample.ts';
 

@@ -1,7 +1,7 @@
 import type { QuantityView } from '@tiegel/contract';
 import { useMemo } from 'react';
-import type { Draft } from '../draft.ts';
-import type { RequestedSpecification } from '../specificationOf.ts';
+import type { Draft } from '../draft/draft.ts';
+import type { RequestedSpecification } from '../draft/specificationOf.ts';
 import { countPasses } from './countPasses.ts';
 import type { SampleView } from './sampleContext.ts';
 import { triedLimit } from './triedLimit.ts';

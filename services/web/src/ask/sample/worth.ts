@@ -1,5 +1,5 @@
 import { parseNumber } from '../../numbers/parseNumber.ts';
-import type { RankRow } from '../draft.ts';
+import type { RankRow } from '../draft/draft.ts';
 
 /** A wish of a ranking as numbers; null where an anchor is not set or cannot be read. */
 export interface Wish {

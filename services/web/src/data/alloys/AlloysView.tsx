@@ -1,7 +1,7 @@
 import type { KnownAlloyView } from '@tiegel/contract';
 import { symbols } from '@tiegel/elements';
 import { Link } from 'wouter';
-import { alloyAddress } from '../../alloy/alloyAddress.ts';
+import { alloyAddress } from '../../alloy/entry/alloyAddress.ts';
 import { useSettled } from '../../ask/useSettled.ts';
 import { Failed } from '../../frame/Failed.tsx';
 import { useTitle } from '../../frame/useTitle.ts';
