@@ -53,11 +53,14 @@ export interface Site {
 }
 
 /** Starts the api and a browser. `fill` puts something into the empty data folder before. */
-export async function openSite(fill: (dataFolder: string) => void = () => {}): Promise<Site> {
+export async function openSite(
+  fill: (dataFolder: string) => void = () => {},
+  { tokens = false } = {},
+): Promise<Site> {
   await builtPages();
   const folder = await temporaryFolder('browser');
   fill(folder.path);
-  const settings = { dataFolder: folder.path, port: await freePort(), workers: 2 };
+  const settings = { dataFolder: folder.path, port: await freePort(), workers: 2, tokens };
   let server = await startApi(settings);
   const browser = await chromium.launch({ executablePath, args });
   const contextWith = contextsOf(browser, server.url);

@@ -1,3 +1,4 @@
+export * from './access/accessView.ts';
 export * from './alloy/affinity.ts';
 export * from './alloy/amounts.ts';
 export { dossierSchema } from './alloy/dossier.ts';

@@ -2,6 +2,7 @@
  * The contract's words and numbers, without its schemas: whoever checks no request need not load the
  * library that checks. `index.ts` holds both.
  */
+export * from './access/roles.ts';
 export { likelyInWords } from './alloy/likelyInWords.ts';
 export * from './alloy/phaseClasses.ts';
 export { isSame, reportsInWords } from './alloy/reportsInWords.ts';

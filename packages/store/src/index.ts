@@ -10,3 +10,4 @@ export { type Ledger, MERGED } from './tables/ledger.ts';
 export type { MeltTable, MeltVersion, StoredAttachment, StoredMelt } from './tables/melts.ts';
 export type { NewSearch, SearchChange, SearchRecord, SearchTable } from './tables/searches.ts';
 export type { ShortlistTable } from './tables/shortlists.ts';
+export type { ListedToken, TokenTable } from './tables/tokens.ts';

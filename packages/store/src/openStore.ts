@@ -13,6 +13,7 @@ import { type Ledger, ledger } from './tables/ledger.ts';
 import { type MeltTable, meltTable } from './tables/melts.ts';
 import { type SearchTable, searchTable } from './tables/searches.ts';
 import { type ShortlistTable, shortlistTable } from './tables/shortlists.ts';
+import { type TokenTable, tokenTable } from './tables/tokens.ts';
 
 /**
  * - `file`: the database file, made when it is not there, its folder too; null for a temporary one
@@ -34,6 +35,7 @@ export interface Store {
   shortlists: ShortlistTable;
   chargeSheets: ChargeSheetTable;
   melts: MeltTable;
+  tokens: TokenTable;
   /** Whether some process, this one too, works on the searches at this moment. */
   isWorkedOn(): boolean;
   /** Whether a write would begin at once, for no other process has the lock. */
@@ -81,6 +83,7 @@ export function tablesOf(
     shortlists: guarded(shortlistTable(durable)),
     chargeSheets: guarded(chargeSheetTable(durable)),
     melts: guarded(meltTable(durable)),
+    tokens: guarded(tokenTable(durable)),
   };
   connections.tellLocks();
   return {

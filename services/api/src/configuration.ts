@@ -11,6 +11,10 @@ export interface Configuration {
   port: number;
   /** anyone who reaches the address may use it */
   openNetwork: boolean;
+  /** only holders of a token may use it */
+  tokens: boolean;
+  /** files of the certificate and its key, in PEM; null: plain HTTP */
+  tls: { certificate: string; key: string } | null;
   /** names that a request's Host may have beside those of this computer; null: any name */
   hostNames: readonly string[] | null;
   /** absolute path of the folder that holds the database */
@@ -39,6 +43,9 @@ const settings = {
   },
   PORT: { read: integer(0, 65_535), needed: 'a whole number from 0 (any free port) to 65535' },
   OPEN_NETWORK: { read: z.stringbool({ truthy: ['yes'], falsy: ['no'] }), needed: 'yes or no' },
+  TOKENS: { read: z.stringbool({ truthy: ['yes'], falsy: ['no'] }), needed: 'yes or no' },
+  TLS_CERTIFICATE: { read: z.string(), needed: 'the file of a certificate in PEM, with those above it' },
+  TLS_KEY: { read: z.string(), needed: 'the file of the key of TLS_CERTIFICATE, in PEM' },
   HOST_NAMES: {
     read: z
       .string()
@@ -78,23 +85,42 @@ export function readConfiguration(environment: Readonly<Record<string, string | 
   };
   const redisUrl = read('REDIS_URL', null);
   const openNetwork = read('OPEN_NETWORK', false);
+  const tokens = read('TOKENS', false);
+  const host = read('HOST', '127.0.0.1');
+  const certificate = read('TLS_CERTIFICATE', null);
+  const key = read('TLS_KEY', null);
   const configuration: Configuration = {
-    host: read('HOST', '127.0.0.1'),
+    host,
     port: read('PORT', 4270),
     openNetwork,
-    hostNames: read('HOST_NAMES', openNetwork ? null : []),
+    tokens,
+    tls:
+      certificate === null || key === null ? null : { certificate: resolve(certificate), key: resolve(key) },
+    // A network has names for this computer that nobody knows here unless somebody says them.
+    hostNames: read('HOST_NAMES', isLoopback(host) && !openNetwork ? [] : null),
     dataFolder: resolve(read('DATA_DIR', 'data')),
     redisUrl,
     // With Redis, worker processes do the work unless this one is told to help.
     workers: read('WORKERS', redisUrl === null ? availableParallelism() : 0),
     maxPoints: read('MAX_POINTS', DEFAULT_MAX_POINTS),
   };
-  const { host, workers } = configuration;
+  const { workers } = configuration;
   if (redisUrl === null && workers === 0) {
     const needed = 'at least 1, or set REDIS_URL to leave the work to worker processes';
     faults.push(fault('configuration/invalid', { name: 'WORKERS', value: '0', needed }, '/WORKERS'));
   }
-  if (!isLoopback(host) && !openNetwork) faults.push(fault('configuration/open-network', { host }, '/HOST'));
+  if (openNetwork && tokens) {
+    const needed = 'no where TOKENS=yes asks everybody for a token';
+    faults.push(
+      fault('configuration/invalid', { name: 'OPEN_NETWORK', value: 'yes', needed }, '/OPEN_NETWORK'),
+    );
+  }
+  if ((certificate === null) !== (key === null)) {
+    const name = key === null ? 'TLS_KEY' : 'TLS_CERTIFICATE';
+    faults.push(fault('configuration/missing', { name, needed: settings[name].needed }, `/${name}`));
+  }
+  if (!isLoopback(host) && !openNetwork && !tokens)
+    faults.push(fault('configuration/open-network', { host }, '/HOST'));
   if (faults.length > 0) throw new ProblemError(faults);
   return configuration;
 }

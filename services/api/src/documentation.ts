@@ -11,7 +11,13 @@ const description =
 /** Collects the schemas of all routes registered after it into an OpenAPI 3.1 document. */
 export async function documentRoutes(app: Server): Promise<void> {
   await app.register(swagger, {
-    openapi: { openapi: '3.1.0', info: { title: 'Tiegel', version: '1', description } },
+    openapi: {
+      openapi: '3.1.0',
+      info: { title: 'Tiegel', version: '1', description },
+      components: { securitySchemes: { token: { type: 'http', scheme: 'bearer' } } },
+      // None is asked for unless the service was started with TOKENS=yes.
+      security: [{}, { token: [] }],
+    },
     transform: jsonSchemaTransform,
     transformObject: (document) => asAnswered(onlyUsed(jsonSchemaTransformObject(document) as OpenApi)),
   });

@@ -3,7 +3,7 @@ import { problem } from '@tiegel/contract/terms';
 import { type ChunkQueue, embeddedQueue } from '@tiegel/queue';
 import type { RedisWorker } from '@tiegel/queue/redis';
 import { candidateColumns, openSearches } from '@tiegel/search';
-import { openChargeSheets, openMelts, openShortlists } from '@tiegel/search/laboratory';
+import { openChargeSheets, openMelts, openShortlists, openTokens } from '@tiegel/search/laboratory';
 import { openStore } from '@tiegel/store';
 import type { Logger } from 'pino';
 import type { Configuration } from './configuration.ts';
@@ -19,11 +19,16 @@ const writePatienceMs = 5000;
 
 /** Opens ledger, queue and searches as configured. `close` ends them in the order that loses nothing. */
 export async function openParts(
-  { dataFolder, redisUrl, workers, maxPoints, openNetwork, hostNames }: Configuration,
+  { dataFolder, redisUrl, workers, maxPoints, openNetwork, hostNames, tokens: asksForTokens }: Configuration,
   logger: Logger,
 ): Promise<{ parts: Parts; close: () => Promise<void> }> {
   const file = join(dataFolder, 'tiegel.sqlite');
   const store = openStore({ file, columns: candidateColumns });
+  const tokens = openTokens(store.tokens);
+  if (asksForTokens && tokens.list().every(({ withdrawnAt }) => withdrawnAt !== null)) {
+    store.close();
+    throw problem('access/nobody', undefined, '/TOKENS');
+  }
   const log = (level: 'info' | 'warn' | 'error', text: string) => logger[level](text);
   let queue: ChunkQueue;
   let worker: RedisWorker | null = null;
@@ -48,6 +53,7 @@ export async function openParts(
         if (!(await store.untilFree({ atMostMs: writePatienceMs }))) throw problem('store/busy', { file });
       },
       openNetwork,
+      tokens: asksForTokens ? tokens : null,
       hostNames,
       pages,
     },

@@ -1,7 +1,7 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { ZodTypeProvider } from '@fastify/type-provider-zod';
 import type { Searches } from '@tiegel/search';
-import type { ChargeSheets, Melts, Shortlists } from '@tiegel/search/laboratory';
+import type { ChargeSheets, Melts, Shortlists, Tokens } from '@tiegel/search/laboratory';
 import type { MeltTable } from '@tiegel/store';
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fastify';
 import type { AttachmentFiles } from './melts/attachmentFiles.ts';
@@ -20,6 +20,8 @@ export interface Parts {
   writable: () => Promise<unknown>;
   /** Anyone who reaches the address may use it: told by /health, so that the page can warn. */
   openNetwork: boolean;
+  /** Who may use the service, and what each may do; null: nobody is asked. */
+  tokens: Pick<Tokens, 'holderOf'> | null;
   /** What a request may call the service beside the names of this computer; null: anything. */
   hostNames: readonly string[] | null;
   /** Folder of the built pages. */

@@ -1,5 +1,7 @@
 import { type ProblemCode, ProblemError, problems } from '@tiegel/contract/terms';
 import { pino } from 'pino';
+import { readCertificate } from './access/certificate.ts';
+import { isLoopback } from './access/isLoopback.ts';
 import { type Configuration, readConfiguration } from './configuration.ts';
 import { listen } from './listen.ts';
 import { openParts } from './openParts.ts';
@@ -13,8 +15,10 @@ const logger = pino({ name: 'api', level: 'warn' }, pino.destination({ fd: stand
 
 async function start(configuration: Configuration): Promise<void> {
   warnOfOpenNetwork(configuration);
+  warnOfOpenTokens(configuration);
+  const certificate = readCertificate(configuration.tls);
   const { parts, close } = await openParts(configuration, logger);
-  const app = await buildServer(parts, logger);
+  const app = await buildServer(parts, logger, certificate);
   const address = await listen(app, configuration).catch(async (error) => {
     await close();
     throw error;
@@ -32,6 +36,16 @@ function warnOfOpenNetwork({ openNetwork, host, port }: Configuration): void {
     [
       `WARNING: OPEN_NETWORK=yes. Anyone who reaches ${host}, port ${port}, can read, start and cancel every search`,
       'and replace the price list; nobody is asked for a name or a password. See SECURITY.md.',
+    ].join('\n'),
+  );
+}
+
+function warnOfOpenTokens({ tokens, tls, host }: Configuration): void {
+  if (!tokens || tls !== null || isLoopback(host)) return;
+  console.error(
+    [
+      'WARNING: without TLS_CERTIFICATE and TLS_KEY, tokens cross the network as plain text, unless a proxy of',
+      'yours adds TLS in front of this server. See SECURITY.md.',
     ].join('\n'),
   );
 }

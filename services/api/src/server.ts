@@ -2,6 +2,8 @@ import { randomBytes } from 'node:crypto';
 import helmet from '@fastify/helmet';
 import { serializerCompiler, type ZodTypeProvider } from '@fastify/type-provider-zod';
 import Fastify, { type FastifyBaseLogger } from 'fastify';
+import { askToken } from './access/askToken.ts';
+import type { Certificate } from './access/certificate.ts';
 import { guardRequests } from './access/guardRequests.ts';
 import { refuseWhileStopping } from './access/refuseWhileStopping.ts';
 import { documentRoutes } from './documentation.ts';
@@ -21,9 +23,16 @@ const slowestRequestMs = 60_000;
 /** Ten elements, each with nine decimals, are the longest composition in an address. */
 const longestParameter = 300;
 
-/** Builds the service around its parts, ready to listen or to be asked in-process. */
-export async function buildServer(parts: Parts, logger?: FastifyBaseLogger): Promise<Server> {
-  const app = framework(logger);
+/**
+ * Builds the service around its parts, ready to listen or to be asked in-process.
+ * @param certificate null: plain HTTP
+ */
+export async function buildServer(
+  parts: Parts,
+  logger?: FastifyBaseLogger,
+  certificate: Certificate | null = null,
+): Promise<Server> {
+  const app = framework(logger, certificate);
   await hygiene(app, parts);
   await documentRoutes(app);
   refuseUnknownParameters(app);
@@ -35,8 +44,10 @@ export async function buildServer(parts: Parts, logger?: FastifyBaseLogger): Pro
   return app;
 }
 
-function framework(logger: FastifyBaseLogger | undefined): Server {
+function framework(logger: FastifyBaseLogger | undefined, https: Certificate | null): Server {
   const app = Fastify({
+    // Its type would make another kind of server of it, which no route sees anything of.
+    ...(https === null ? {} : ({ https } as object)),
     ...(logger === undefined ? {} : { loggerInstance: logger }),
     bodyLimit: bodyLimitBytes,
     forceCloseConnections: true,
@@ -57,7 +68,7 @@ function framework(logger: FastifyBaseLogger | undefined): Server {
 }
 
 /** What holds for every request: who may ask, what may be sent, what a browser may do with the answer. */
-async function hygiene(app: Server, { hostNames }: Parts): Promise<void> {
+async function hygiene(app: Server, { hostNames, tokens }: Parts): Promise<void> {
   app.setErrorHandler(answerError);
   app.removeAllContentTypeParsers();
   readJson(app);
@@ -73,9 +84,10 @@ async function hygiene(app: Server, { hostNames }: Parts): Promise<void> {
         formAction: ["'self'"],
       },
     },
-    // The service speaks plain HTTP on this computer; a proxy that adds TLS adds this too.
+    // A browser would hold to it for a name that may be served without TLS another day; whoever wants it has a proxy.
     strictTransportSecurity: false,
   });
   guardRequests(app, { hostNames });
+  askToken(app, tokens);
   refuseWhileStopping(app);
 }

@@ -23,6 +23,8 @@ test('nothing set serves this computer alone, on the documented defaults', () =>
     host: '127.0.0.1',
     port: 4270,
     openNetwork: false,
+    tokens: false,
+    tls: null,
     hostNames: [],
     dataFolder: resolve('data'),
     redisUrl: null,
@@ -36,6 +38,9 @@ test('an empty setting counts as left out', () => {
     HOST: '',
     PORT: '',
     OPEN_NETWORK: '',
+    TOKENS: '',
+    TLS_CERTIFICATE: '',
+    TLS_KEY: '',
     HOST_NAMES: '',
     DATA_DIR: '',
     REDIS_URL: '',
@@ -49,7 +54,9 @@ test('every setting is read', () => {
   const set = {
     HOST: '0.0.0.0',
     PORT: '8080',
-    OPEN_NETWORK: 'yes',
+    TOKENS: 'yes',
+    TLS_CERTIFICATE: '/etc/alloys/certificate.pem',
+    TLS_KEY: '/etc/alloys/key.pem',
     HOST_NAMES: 'Alloys.lab.example, 10.0.0.5,[fd00::5]',
     DATA_DIR: '/var/lib/alloys',
     REDIS_URL: 'redis://:secret@redis:6379',
@@ -59,7 +66,9 @@ test('every setting is read', () => {
   expect(readConfiguration(set)).toEqual({
     host: '0.0.0.0',
     port: 8080,
-    openNetwork: true,
+    openNetwork: false,
+    tokens: true,
+    tls: { certificate: resolve('/etc/alloys/certificate.pem'), key: resolve('/etc/alloys/key.pem') },
     hostNames: ['alloys.lab.example', '10.0.0.5', '[fd00::5]'],
     dataFolder: resolve('/var/lib/alloys'),
     redisUrl: 'redis://:secret@redis:6379',
@@ -68,7 +77,10 @@ test('every setting is read', () => {
   });
 });
 
-test('any name will do on an open network alone, and there only where none is given', () => {
+test('any name will do on a network alone, and there only where none is given', () => {
+  expect(readConfiguration({ TOKENS: 'yes', HOST: '0.0.0.0' }).hostNames).toBeNull();
+  // Whoever asks for tokens on this computer alone still knows its names.
+  expect(readConfiguration({ TOKENS: 'yes' }).hostNames).toEqual([]);
   expect(readConfiguration({ OPEN_NETWORK: 'yes' }).hostNames).toBeNull();
   expect(readConfiguration({ OPEN_NETWORK: 'yes', HOST_NAMES: 'localhost' }).hostNames).toEqual([
     'localhost',
@@ -88,10 +100,11 @@ test.each(['localhost', '127.0.0.1', '127.8.8.8', '::1'])('%s is this computer a
 });
 
 test.each(['0.0.0.0', '::', '192.168.1.20', 'lab.example', '128.0.0.1'])(
-  '%s is refused unless the network is opened expressly',
+  '%s is refused unless tokens are asked for or the network is opened expressly',
   (HOST) => {
     expect(faultsIn({ HOST })).toMatchObject([{ code: 'configuration/open-network', pointer: '/HOST' }]);
     expect(readConfiguration({ HOST, OPEN_NETWORK: 'yes' })).toMatchObject({ host: HOST, openNetwork: true });
+    expect(readConfiguration({ HOST, TOKENS: 'yes' })).toMatchObject({ host: HOST, openNetwork: false });
   },
 );
 
@@ -129,4 +142,19 @@ test('a wrong address of Redis is named without its password', () => {
   const [fault] = faultsIn({ REDIS_URL: 'redi://:secret@redis:6379' });
   expect(fault!.text).toContain('REDIS_URL');
   expect(fault!.text).not.toContain('secret');
+});
+
+test('open to anyone and to holders of a token alone cannot both be', () => {
+  expect(faultsIn({ OPEN_NETWORK: 'yes', TOKENS: 'yes' })).toMatchObject([
+    { code: 'configuration/invalid', pointer: '/OPEN_NETWORK', text: expect.stringContaining('TOKENS=yes') },
+  ]);
+});
+
+test('a certificate without its key is refused, and a key without its certificate', () => {
+  expect(faultsIn({ TLS_CERTIFICATE: 'c.pem' })).toMatchObject([
+    { code: 'configuration/missing', pointer: '/TLS_KEY' },
+  ]);
+  expect(faultsIn({ TLS_KEY: 'k.pem' })).toMatchObject([
+    { code: 'configuration/missing', pointer: '/TLS_CERTIFICATE' },
+  ]);
 });

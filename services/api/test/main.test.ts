@@ -1,8 +1,13 @@
 import { once } from 'node:events';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { request } from 'node:https';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fault } from '@tiegel/contract/terms';
+import { candidateColumns } from '@tiegel/search';
+import { openTokens } from '@tiegel/search/laboratory';
+import { joinStore } from '@tiegel/store';
 import { afterEach, expect, test } from 'vitest';
 import { childProcess, type Running } from '../../../test/fixtures/childProcess.ts';
 import { freePort } from '../../../test/fixtures/freePort.ts';
@@ -69,6 +74,54 @@ test('an open network is warned of', async () => {
   const one = run({ HOST: '0.0.0.0', OPEN_NETWORK: 'yes', PORT: String(await freePort()) });
   await serving(one);
   expect(one.output()).toMatch(/^WARNING: OPEN_NETWORK=yes\. Anyone who reaches/);
+});
+
+/** Gives a token out in the database of the service, as the terminal does while it runs or not. */
+function giveToken(name: string): string {
+  const store = joinStore({ file: join(folder, 'tiegel.sqlite'), columns: candidateColumns });
+  const { token } = openTokens(store.tokens).give(name, 'keeper');
+  store.close();
+  return token;
+}
+
+test('TOKENS=yes is refused while nobody has one, and then serves a network, over which it is warned of', async () => {
+  const settings = { TOKENS: 'yes', HOST: '0.0.0.0', PORT: String(await freePort()) };
+  const early = run(settings);
+  expect(await early.ended).toEqual({ code: 1, signal: null });
+  expect(early.output()).toContain(fault('access/nobody').remedy);
+
+  const token = giveToken('Ana');
+  const one = run(settings);
+  await serving(one);
+  expect(one.output()).toContain('tokens cross the network as plain text');
+  expect(one.output()).not.toContain('OPEN_NETWORK');
+  const address = `http://127.0.0.1:${settings.PORT}/api/v1/searches`;
+  expect((await fetch(address)).status).toBe(401);
+  const asked = (sent: string) => fetch(address, { headers: { authorization: `Bearer ${sent}` } });
+  expect((await asked(token)).status).toBe(200);
+  expect((await asked(giveToken('Ben'))).status).toBe(200);
+});
+
+test('with a certificate it speaks TLS, and sends its cookie over nothing else', async () => {
+  const tls = (name: string) => join(import.meta.dirname, 'fixtures/tls', name);
+  const token = giveToken('Ana');
+  const one = run({
+    ...{ TOKENS: 'yes', HOST: '0.0.0.0', PORT: String(await freePort()) },
+    ...{ TLS_CERTIFICATE: tls('certificate.pem'), TLS_KEY: tls('key.pem') },
+  });
+  const address = await serving(one);
+  expect(address).toMatch(/^https:\/\//);
+  expect(one.output()).not.toContain('WARNING');
+  const body = JSON.stringify({ token });
+  const sent = request(`https://localhost:${new URL(address).port}/api/v1/access`, {
+    method: 'POST',
+    ca: readFileSync(tls('certificate.pem')),
+    headers: { 'content-type': 'application/json', 'content-length': body.length },
+  }).end(body);
+  const [answer] = await once(sent, 'response');
+  expect(answer.statusCode).toBe(200);
+  expect(answer.headers['set-cookie'][0]).toMatch(/; Secure$/);
+  answer.destroy();
 });
 
 test('a second process on the same ledger is refused', async () => {

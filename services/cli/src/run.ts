@@ -21,6 +21,7 @@ const commands: Record<string, () => Promise<(program: Command) => void>> = {
   results: async () => (await import('./commands/results.ts')).resultsCommand,
   shortlist: async () => (await import('./commands/shortlist.ts')).shortlistCommand,
   melt: async () => (await import('./commands/melt.ts')).meltCommand,
+  access: async () => (await import('./commands/access.ts')).accessCommand,
 };
 
 /** The terminal's side: exit 0 done, 1 the request was wrong, 2 a fault; a closed pipe is 0. */

@@ -1,5 +1,9 @@
+import { useQuery } from '@tanstack/react-query';
 import { Suspense, useEffect, useRef, useState } from 'react';
 import { Link, matchRoute, Route, Switch, useLocation, useRouter } from 'wouter';
+import { accessQuery } from './access/accessQuery.ts';
+import { SignedIn } from './access/SignedIn.tsx';
+import { SignIn } from './access/SignIn.tsx';
 import { Banners } from './frame/Banners.tsx';
 import './frame/frame.css';
 import { Guard } from './frame/Guard.tsx';
@@ -19,6 +23,8 @@ export function App() {
   const { parser } = useRouter();
   const page = pages.find(({ path }) => matchRoute(parser, path, location)[0]);
   const visit = useVisit(location, page);
+  const { data: access } = useQuery(accessQuery);
+  const isRefused = access?.asked === true && access.role === null;
   const seen = useRef(visit);
   useFocusKept();
 
@@ -63,23 +69,28 @@ export function App() {
             </Link>
           ))}
         </nav>
+        <SignedIn />
         <button type="button" className="button-plain head-keys" onClick={() => setKeysOpen(true)}>
           Keys <kbd>?</kbd>
         </button>
       </header>
       <Banners />
-      <EndMessages />
+      {isRefused ? null : <EndMessages />}
       <main id="main" ref={main} tabIndex={-1}>
-        <Guard key={visit}>
-          <Suspense fallback={<Waiting what="Fetching the page" />}>
-            <Switch>
-              {pages.map(({ path, component }) => (
-                <Route key={path} path={path} component={component} />
-              ))}
-              <Route component={UnknownPage} />
-            </Switch>
-          </Suspense>
-        </Guard>
+        {isRefused ? (
+          <SignIn />
+        ) : (
+          <Guard key={visit}>
+            <Suspense fallback={<Waiting what="Fetching the page" />}>
+              <Switch>
+                {pages.map(({ path, component }) => (
+                  <Route key={path} path={path} component={component} />
+                ))}
+                <Route component={UnknownPage} />
+              </Switch>
+            </Suspense>
+          </Guard>
+        )}
       </main>
       <KeysDialog keys={page?.keys ?? []} open={keysOpen} onClose={() => setKeysOpen(false)} />
     </>

@@ -36,8 +36,7 @@ function refuseForeignPage(request: FastifyRequest): void {
 }
 
 /**
- * Looks at every request before it is answered. Who may use the service is not asked: on
- * loopback everyone on this computer may, on an open network anyone who reaches it.
+ * Looks at where every request comes from before it is answered. Who asks is found out by askToken.
  *
  * @param hostNames what the service may be called beside the names of this computer; null: anything,
  *   for an open network has names that nobody knows here unless somebody says them

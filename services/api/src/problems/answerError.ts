@@ -12,6 +12,8 @@ const ofTheAnswerMeant = ['content-disposition', 'content-length', 'etag', 'last
 export function answerFaults(reply: FastifyReply, faults: readonly Fault[]): FastifyReply {
   const body = problemBody(faults);
   if (body.code === 'server/busy') reply.header('retry-after', busySeconds);
+  // RFC 9110 11.6.1 wants it of every 401.
+  if (body.status === 401) reply.header('www-authenticate', 'Bearer');
   // A route may have said them of the answer that it meant to give.
   for (const name of ofTheAnswerMeant) reply.removeHeader(name);
   return reply

@@ -4,12 +4,12 @@ type ProblemStatus = 403 | 404 | 409 | 413 | 415 | 422 | 503;
 
 /**
  * The problems that a route documents beside its answer. Any route may refuse a parameter that it
- * does not know (400) or a foreign host (403), or fail (500).
+ * does not know (400), who sends no token (401), a foreign host or a role (403), or fail (500).
  */
 export function problemAnswers<S extends ProblemStatus = never>(...statuses: S[]) {
-  const every = [400, 403, ...statuses, 500] as const;
+  const every = [400, 401, 403, ...statuses, 500] as const;
   return Object.fromEntries(every.map((status) => [status, problemSchema])) as Record<
-    400 | 403 | 500 | S,
+    400 | 401 | 403 | 500 | S,
     typeof problemSchema
   >;
 }

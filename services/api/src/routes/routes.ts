@@ -1,6 +1,7 @@
 import type { Parts, Server } from '../parts.ts';
 import { readSpecifications } from '../problems/readSpecifications.ts';
 import { waitToWrite } from '../waitToWrite.ts';
+import { accessRoutes } from './access.ts';
 import { attachmentRoutes } from './attachments.ts';
 import { candidateRoutes } from './candidates.ts';
 import { candidateViewRoutes } from './candidateViews.ts';
@@ -67,6 +68,7 @@ export function routes(app: Server, parts: Parts): void {
   demonstrationRoute(app);
   openapiRoute(app);
   healthRoutes(app, parts);
+  accessRoutes(app, parts);
   app.register(async (writing) => {
     waitToWrite(writing, parts);
     chargeSheetRoutes(writing as Server, parts);

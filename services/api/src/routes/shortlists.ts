@@ -11,7 +11,12 @@ import { problemAnswers } from '../problems/problemAnswers.ts';
 
 const tags = ['shortlists'];
 const params = z.object({ id: z.string().describe('Id of the shortlist.') });
-const by = z.string().trim().min(1).max(60).describe('Write the name of who does it.');
+const by = z
+  .string()
+  .trim()
+  .min(1)
+  .max(60)
+  .describe('Write the name of who does it; where tokens are asked for, that of the token takes its place.');
 const mostChanges = 500;
 const mostPicked = 100;
 
@@ -50,7 +55,7 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
       },
     },
     async (request, reply) => {
-      const list = shortlists.create(request.body.name, request.body.by);
+      const list = shortlists.create(request.body.name, request.holder?.name ?? request.body.by);
       return reply.code(201).header('location', `/api/v1/shortlists/${list.id}`).send(list);
     },
   );
@@ -91,7 +96,8 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
         response: { 200: shortlistSchema, ...problemAnswers(404, 413, 415) },
       },
     },
-    (request) => shortlists.change(request.params.id, request.body.changes),
+    ({ params: { id }, body: { changes }, holder }) =>
+      shortlists.change(id, holder === null ? changes : changes.map((one) => ({ ...one, by: holder.name }))),
   );
 
   app.post(
@@ -113,7 +119,8 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
         response: { 200: shortlistSchema, ...problemAnswers(404, 409, 413, 415) },
       },
     },
-    (request) => shortlists.pick(request.params.id, request.body),
+    ({ params: { id }, body, holder }) =>
+      shortlists.pick(id, holder === null ? body : { ...body, by: holder.name }),
   );
 
   app.get(

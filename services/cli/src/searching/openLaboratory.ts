@@ -6,7 +6,9 @@ import {
   openChargeSheets,
   openMelts,
   openShortlists,
+  openTokens,
   type Shortlists,
+  type Tokens,
 } from '@tiegel/search/laboratory';
 import { joinStore } from '@tiegel/store';
 import { placeOf } from '../input/readText.ts';
@@ -20,6 +22,7 @@ export interface Laboratory {
   chargeSheets: ChargeSheets;
   melts: Melts;
   imports: Imports;
+  tokens: Tokens;
   close(): void;
 }
 
@@ -38,6 +41,7 @@ export function openLaboratory(database: string | undefined): Laboratory {
     chargeSheets,
     melts: openMelts(store.melts, chargeSheets),
     imports: openImports(store),
+    tokens: openTokens(store.tokens),
     shortlists: openShortlists(store.shortlists, results),
     close: () => store.close(),
   };

@@ -46,9 +46,12 @@ export async function answerOf(address: string, { method, path, body, file }: As
   const answer = await sent(address, `${address}/api/v1${path}`, {
     method,
     signal: AbortSignal.timeout(longestWait),
-    ...(body === undefined && file === undefined
-      ? {}
-      : { body: file ?? JSON.stringify(body), headers: { 'content-type': type } }),
+    headers: {
+      ...(body === undefined && file === undefined ? {} : { 'content-type': type }),
+      // Not an option: everybody on a computer can read the words of a command.
+      ...(process.env.TIEGEL_TOKEN ? { authorization: `Bearer ${process.env.TIEGEL_TOKEN.trim()}` } : {}),
+    },
+    ...(body === undefined && file === undefined ? {} : { body: file ?? JSON.stringify(body) }),
   });
   if (answer.ok) return answer;
   const { success, data } = refusal.safeParse(jsonIn(await bodyOf(answer, address)));

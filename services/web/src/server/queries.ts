@@ -16,7 +16,7 @@ import type {
   Size,
 } from '@tiegel/contract';
 import { answerInLocale } from '../numbers/inLocale.ts';
-import { NoAnswer, post, request } from './request.ts';
+import { NoAnswer, post, request, ServerProblem } from './request.ts';
 import type { Demonstration, ElementView, PricesView } from './types.ts';
 
 /** While no answer comes, every question that is on the page is asked again this often (ms). */
@@ -30,11 +30,17 @@ export function interval(usual: number | false, error: Error | null): number | f
   return error instanceof NoAnswer ? askAgain : usual;
 }
 
-/** Asks again only where no answer came; a refusal stays a refusal. Where one is missing, the banner hears of it at once. */
+/**
+ * Asks again only where no answer came; a refusal stays a refusal. Where one is missing, the banner hears of it at
+ * once; where a token is missing or has ended, the frame does, which asks for one (access/).
+ */
 export function makeQueryClient(): QueryClient {
   const onError = (error: Error, query?: { queryKey?: readonly unknown[] }) => {
     if (error instanceof NoAnswer && query?.queryKey?.[0] !== 'health') {
       void client.invalidateQueries({ queryKey: healthQuery.queryKey });
+    }
+    if (error instanceof ServerProblem && error.status === 401) {
+      void client.invalidateQueries({ queryKey: ['access'] });
     }
   };
   const client = new QueryClient({

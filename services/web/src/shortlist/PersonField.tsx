@@ -5,6 +5,12 @@ import { usePerson } from './person.ts';
 export function PersonField() {
   const [name, setName] = usePerson();
   const id = useId();
+  if (setName === null)
+    return (
+      <p>
+        Your name, <b>{name}</b>, stands by what you change.
+      </p>
+    );
   return (
     <p className="row">
       <label htmlFor={id}>Your name</label>

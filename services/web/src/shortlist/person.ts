@@ -1,4 +1,6 @@
+import { useQuery } from '@tanstack/react-query';
 import { useSyncExternalStore } from 'react';
+import { accessQuery } from '../access/accessQuery.ts';
 import { onSharedText, sharedText, shareText } from '../frame/sharedText.ts';
 
 const place = 'tiegel.person.1';
@@ -8,7 +10,12 @@ const person = () => sharedText(place) ?? '';
 
 const setPerson = (name: string) => shareText(place, name);
 
-/** The name, and how to change it; every part of the page that shows it follows. */
-export function usePerson(): [string, (name: string) => void] {
-  return [useSyncExternalStore(onSharedText, person), setPerson];
+/**
+ * The name, and how to change it; every part of the page that shows it follows. Whoever is signed in has the name of
+ * their token, which stands by what they change whatever a page says: null in place of the way to change it.
+ */
+export function usePerson(): [string, ((name: string) => void) | null] {
+  const typed = useSyncExternalStore(onSharedText, person);
+  const { data } = useQuery(accessQuery);
+  return data?.name ? [data.name, null] : [typed, setPerson];
 }
