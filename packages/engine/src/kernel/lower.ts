@@ -4,7 +4,8 @@ import type { Grid } from '../grid/grid.ts';
 import { outputBounds } from '../prepared/outputBounds.ts';
 import { EPSILON, type Form, greatestOf, linearForm, pairForm } from './form.ts';
 import { isFar } from './isFar.ts';
-import { type Ends, type Node, type Nodes, nodeMaker } from './node.ts';
+import type { Ends, Node, Nodes } from './node.ts';
+import { nodeMaker } from './nodeMaker.ts';
 import { noSlack, type Slack } from './slack.ts';
 
 /** A program as nodes, for a grid whose whole is `total` parts. */

@@ -1,4 +1,4 @@
-import { type Box, pointsIn, tightBox } from '../pruning/box.ts';
+import { type Box, pointsIn, tightBox } from '../pruning/boxes/box.ts';
 import { pointsPerCall } from './layout.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { Chunk } from '@tiegel/contract';
 import { countPoints } from '../grid/countPoints.ts';
 import type { Prepared } from '../prepared/prepare.ts';
-import { wholeBoxes } from '../pruning/wholeBoxes.ts';
+import { wholeBoxes } from '../pruning/boxes/wholeBoxes.ts';
 
 /** Places of the grid that are sampled, at equal distances, and systems gone through at each. Neighbours are much alike: few of them at many places. */
 const mostPlaces = 64;

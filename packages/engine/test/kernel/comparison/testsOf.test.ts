@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Test } from '../../../src/kernel/comparison/test.ts';
 import { testsOf } from '../../../src/kernel/comparison/testsOf.ts';
 import { linearForm } from '../../../src/kernel/form.ts';
-import { nodeMaker } from '../../../src/kernel/node.ts';
+import { nodeMaker } from '../../../src/kernel/nodeMaker.ts';
 import { noSlack } from '../../../src/kernel/slack.ts';
 
 const total = 20;
