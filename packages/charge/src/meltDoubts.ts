@@ -1,7 +1,8 @@
 import type { MeltEntry } from '@tiegel/contract';
+import { materialOf } from './materialEntry.ts';
 import { materialName } from './materialName.ts';
 import type { Melt } from './meltOf.ts';
-import type { ChargeSheet } from './sheet.ts';
+import type { ChargeLine, ChargeSheet } from './sheet.ts';
 
 /** What is possible in a melt, and probably a slip of whoever wrote it down. */
 export interface MeltDoubt {
@@ -27,6 +28,8 @@ const mostGained = 0.01;
 const mostMissing = 0.1;
 /** Of the computed density: real volumes differ by a few per cent, pores take as much again. Common practice, no source. */
 const mostOffDensity = 0.1;
+/** wt.%, below which two contents are the same: what somebody rounded. Ours, no source. */
+const sameShare = 0.01;
 
 /**
  * What to see again in a melt, in the order of the form; none of it stands in the way of recording: a batch may
@@ -48,7 +51,8 @@ export function meltDoubts(
 
 function doubtsOnSheet({ weighed }: MeltEntry, { lines, resolution }: ChargeSheet): MeltDoubt[] {
   const names = weighed.map(({ material }) => materialName(material));
-  const ofRows = weighed.flatMap(({ mass }, at): MeltDoubt[] => {
+  const ofRows = weighed.flatMap((row, at): MeltDoubt[] => {
+    const { mass } = row;
     const name = names[at]!;
     const line = lines.find(({ material }) => materialName(material) === name);
     if (name === '') return [];
@@ -56,10 +60,15 @@ function doubtsOnSheet({ weighed }: MeltEntry, { lines, resolution }: ChargeShee
       const text = `${name} is not on the charge sheet: see the material and the number of the sheet.`;
       return [{ pointer: `/weighed/${at}/material`, text }];
     }
+    const described = descriptionDoubts(row, line, name).map(({ field, text }) => ({
+      pointer: `/weighed/${at}/${field}`,
+      text,
+    }));
     // One step of the balance is never a slip, however little is weighed.
-    if (!(Math.abs(mass - line.mass) > Math.max(line.mass * mostOffSheet, resolution * 1.001))) return [];
+    if (!(Math.abs(mass - line.mass) > Math.max(line.mass * mostOffSheet, resolution * 1.001)))
+      return described;
     const text = `${name}: ${mass} g were weighed, and the charge sheet says ${line.mass} g: see the mass.`;
-    return [{ pointer: `/weighed/${at}/mass`, text }];
+    return [{ pointer: `/weighed/${at}/mass`, text }, ...described];
   });
   const missing = lines
     .map(({ material }) => material)
@@ -67,6 +76,35 @@ function doubtsOnSheet({ weighed }: MeltEntry, { lines, resolution }: ChargeShee
   if (missing.length === 0) return ofRows;
   const text = `On the charge sheet, and not weighed: ${missing.join(', ')}. See whether a row is missing.`;
   return [...ofRows, { pointer: '/weighed', text }];
+}
+
+/** The sheet says what is in its materials: what a row says otherwise is not taken, and would be lost without a word. */
+function descriptionDoubts(
+  row: MeltEntry['weighed'][number],
+  { contains, purity }: ChargeLine,
+  name: string,
+): { field: 'contains' | 'purity'; text: string }[] {
+  const counts =
+    'which counts. See which is right; what is another lot takes a name that is not on the sheet.';
+  const own = row.purity ?? purity;
+  const ofPurity = `${name}: a purity of ${own} wt.% was written, and the charge sheet says ${purity} wt.%, ${counts}`;
+  const ofContents = `${name}: its contents were written otherwise than on the charge sheet, ${counts}`;
+  return [
+    ...(own === purity ? [] : [{ field: 'purity' as const, text: ofPurity }]),
+    ...(isAsWritten(row, name, contains) ? [] : [{ field: 'contains' as const, text: ofContents }]),
+  ];
+}
+
+function isAsWritten(
+  { contains: written, amounts }: MeltEntry['weighed'][number],
+  name: string,
+  contains: ChargeLine['contains'],
+): boolean {
+  if (written === undefined || written === null || written === '') return true;
+  const said = materialOf({ name, contains: written, ...(amounts && { amounts }) }, '', '', [])?.contains;
+  if (said === undefined) return false;
+  const symbols = Object.keys({ ...said, ...contains });
+  return symbols.every((symbol) => Math.abs((said[symbol] ?? 0) - (contains[symbol] ?? 0)) < sameShare);
 }
 
 function ingotDoubts({ ingot, weighed }: MeltEntry, melt: Melt | null): MeltDoubt[] {

@@ -55,6 +55,25 @@ test('a material that is not on the sheet is doubted, and one of the sheet that 
   expect(doubtsOf(entry({ weighed }), null)).toEqual([]);
 });
 
+test('what the sheet says of a material and a row says otherwise is doubted, for only the sheet counts', () => {
+  const withRow = (more: object) =>
+    entry({ weighed: asOnSheet.map((one, at) => (at === chromium ? { ...one, ...more } : one)) });
+  expect(doubtsOf(withRow({ purity: 60 }))).toEqual([
+    {
+      pointer: `/weighed/${chromium}/purity`,
+      text: expect.stringMatching(
+        /^Cr: a purity of 60 wt\.% was written, and the charge sheet says 100 wt\.%/,
+      ),
+    },
+  ]);
+  for (const contains of ['Cr90Fe10', { Cr: 90, Fe: 10 }, 'Crx', 'Fe'])
+    expect(doubtsOf(withRow({ contains, amounts: 'wt.%' })).map(({ pointer }) => pointer)).toEqual([
+      `/weighed/${chromium}/contains`,
+    ]);
+  for (const same of [{ purity: 100 }, { contains: 'Cr', purity: null }, { contains: '', amounts: 'at.%' }])
+    expect(doubtsOf(withRow(same))).toEqual([]);
+});
+
 // By hand: of 50 g about 9.4 g are manganese, of which 1.5 % evaporate: 49.86 g are left, and nine tenths of it are 44.87 g.
 test('an ingot is doubted above all that was charged, and more than 10 % below what the losses leave', () => {
   const of = (ingot: number) => doubtsOf(entry({ ingot })).map(({ pointer, text }) => `${pointer} ${text}`);
