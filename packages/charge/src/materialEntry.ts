@@ -65,7 +65,9 @@ export function materialOf(
     const values = { place: `The name ${called}`, ...length, right: 'Shorten it.' };
     faults.push(fault('request/length', values, `${pointer}/name`));
   }
-  if (contains !== null && Object.keys(contains).length > 1 && !isAmountKind(entry.amounts)) {
+  if (entry.amounts !== undefined && entry.amounts !== null) {
+    if (!isAmountKind(entry.amounts)) faults.push(wrongAmounts(called, entry.amounts, pointer));
+  } else if (contains !== null && Object.keys(contains).length > 1) {
     faults.push(fault('materials/amounts', { name: called }, `${pointer}/amounts`));
   }
   const purity = entry.purity ?? 100;
@@ -107,6 +109,13 @@ function symbolMeant(name: string): string {
     (symbol) => symbol.toLowerCase() === word || elementOf(symbol)?.name.toLowerCase() === word,
   );
   return found ?? '';
+}
+
+/** A word that is none would be ignored where there is one element, and read as none at all where there are several. */
+function wrongAmounts(called: string, found: string, pointer: string): Fault {
+  const right = 'Write at.% or wt.%, or nothing where there is only one element in it.';
+  const shown = `"${found.slice(0, longestName)}"`;
+  return wrong(`The amounts of ${called}`, shown, right, `${pointer}/amounts`);
 }
 
 const isAmountKind = (kind: unknown): kind is AmountKind =>
