@@ -87,6 +87,15 @@ test('the estimate is told once, by one name, and a file keeps both of its lines
   );
 });
 
+// Estimates of 0.86 and 0.79: little on the scale of the quantity, some on that of the line of phases.
+test('whether the estimate differs is decided by the line that people see, in a file by each', async () => {
+  const words = ['compare', 'CoFeNi', 'CrFeNi', '--differs'];
+  expect((await tiegel(words)).out).not.toMatch(/one solid solution|uniform phase/i);
+  const rows = rowsOf(await jsonOf(words));
+  expect(rows['one-phase']).toMatchObject({ difference: 'some' });
+  expect(rows).not.toHaveProperty('singlePhaseEstimate');
+});
+
 test('alloys of one’s own count where a database is named', async () => {
   const folder = await temporaryFolder('compare');
   onTestFinished(() => folder.remove());

@@ -1,5 +1,11 @@
 import type { SearchView } from '@tiegel/contract';
-import { type ComparisonGroup, comparisonGroups, fixedDecimals, onlyDifferent } from '@tiegel/contract/terms';
+import {
+  type ComparisonGroup,
+  comparisonGroups,
+  fixedDecimals,
+  onlyDifferent,
+  toldOnce,
+} from '@tiegel/contract/terms';
 import { type Composition, factsFor, type PriceList, withOwnColumn } from '@tiegel/elements';
 import { criterionRecords, type Dossier, dossierOf, typicalRange, withOwnNeighbours } from '@tiegel/insight';
 import {
@@ -31,7 +37,10 @@ interface ComparedAlloy extends Dossier {
 /** Alloys side by side. */
 export interface Compared {
   alloys: ComparedAlloy[];
+  /** for a file: every line */
   groups: ComparisonGroup[];
+  /** the same for people, told once what is one number on two lines; one line is put for the other before it is asked what differs, for each has a scale of its own */
+  groupsForPeople: ComparisonGroup[];
   /** that groups tell of */
   asked: readonly Quantity[];
   conditions: Conditions;
@@ -87,8 +96,12 @@ export function compared(
     }),
     silence: (id, { composition, quantities: values }) => silenceInWords(id, composition, values),
   });
-  const shown = only.differs ? onlyDifferent(groups) : groups;
-  return { alloys, groups: shown, asked, conditions, prices, search: view, asStored };
+  const shown = (all: readonly ComparisonGroup[]) => (only.differs ? onlyDifferent(all) : [...all]);
+  return {
+    ...{ alloys, groups: shown(groups) },
+    groupsForPeople: shown(toldOnce(groups, 'one-phase', 'singlePhaseEstimate')),
+    ...{ asked, conditions, prices, search: view, asStored },
+  };
 }
 
 function written(value: number | null, decimals: number): string {

@@ -1,5 +1,4 @@
 import type { SearchView } from '@tiegel/contract';
-import { toldOnce } from '@tiegel/contract/terms';
 import { spacedComposition } from '@tiegel/elements';
 import { conditionsInWords } from '../input/conditionOptions.ts';
 import { wrapped } from '../output/inWords.ts';
@@ -10,14 +9,13 @@ import { linesOfGroup } from './linesOfGroup.ts';
 /** Alloys side by side for reading; which lines differ is told by signs, for there may be no colour. */
 export function* comparisonText({
   alloys,
-  groups: all,
+  groupsForPeople: groups,
   asked,
   conditions,
   prices,
   search,
   asStored,
 }: Compared): Generator<string> {
-  const groups = toldOnce(all, 'one-phase', 'singlePhaseEstimate');
   for (const [at, { composition, rank }] of alloys.entries())
     yield `${at + 1}: ${spacedComposition(composition)} at.%${rankInWords(rank)}\n`;
   const lines = groups.map((group) => ({ head: group.head, lines: linesOfGroup(group) }));
