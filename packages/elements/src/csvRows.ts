@@ -1,4 +1,4 @@
-import type { Separator } from './separatorOf.ts';
+import { type Separator, signsBeforeTable } from './separatorOf.ts';
 
 /** A row of a CSV text: its fields, and the line (from 1) on which it begins. */
 export interface CsvRow {
@@ -18,7 +18,7 @@ const mostFields = 1000;
 
 /**
  * Splits a CSV text (RFC 4180: commas, or another separator, double quotes doubled inside quotes, any line end, a byte
- * order mark at the start) into rows. Unquoted fields lose the spaces around them; lines with
+ * order mark or a line that states the separator at the start) into rows. Unquoted fields lose the spaces around them; lines with
  * nothing on them are left out. Stops at the first break of the rules and says where.
  */
 export function csvRows(
@@ -26,9 +26,9 @@ export function csvRows(
   separator: Separator = ',',
 ): { rows: CsvRow[]; broken: CsvBreak | null } {
   const rows: CsvRow[] = [];
-  let row: CsvRow = { line: 1, fields: [] };
-  let line = 1;
-  let index = text.startsWith('\uFEFF') ? 1 : 0;
+  let index = signsBeforeTable(text);
+  let line = index > 1 ? 2 : 1;
+  let row: CsvRow = { line, fields: [] };
   const quotedHere = (): string | null => {
     quotedField.lastIndex = index;
     return quotedField.exec(text)?.[0] ?? null;

@@ -13,6 +13,29 @@ test('the header tells what parts the fields', () => {
   expect(separatorOf('')).toBe(',');
 });
 
+test('a first line that states the separator is no row, and lines stay those of the file', () => {
+  const header = [
+    { line: 2, fields: ['symbol', 'value'] },
+    { line: 3, fields: ['Al', '2.5'] },
+  ];
+  for (const separator of [';', '\t'])
+    for (const first of [
+      `sep=${separator}`,
+      `\uFEFFsep=${separator}`,
+      `"sep=${separator}"`,
+      `SEP=${separator};`,
+    ])
+      for (const end of ['\n', '\r\n', '\r']) {
+        const text = [first, `symbol${separator}value`, `Al${separator}2,5`].join(end);
+        expect(tableRows(text, ['value'])).toEqual({ rows: header, broken: null, faults: [] });
+      }
+  expect(rowsOf('sep=,\nsymbol,value\nAl,2.5')).toEqual([header[0]!.fields, header[1]!.fields]);
+  // What is stated counts, also where another sign stands first in the header.
+  expect(rowsOf('sep=;\nvalue, of mine;symbol\n1;Al')[0]).toEqual(['value, of mine', 'symbol']);
+  expect(rowsOf('sep=;')).toEqual([]);
+  expect(rowsOf('sep=x,value\nAl,2')[0]).toEqual(['sep=x', 'value']);
+});
+
 test('cells of a spreadsheet are read with their decimal commas, in columns of numbers alone', () => {
   const rows = [
     ['symbol', 'value', 'note'],

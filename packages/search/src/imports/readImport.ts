@@ -1,5 +1,5 @@
 import { type Fault, ProblemError } from '@tiegel/contract/terms';
-import { csvLine, csvRows, separatorOf } from '@tiegel/elements';
+import { csvLine, separatorOf, tableRows } from '@tiegel/elements';
 import type { Entry, ImportKindOf } from './importKind.ts';
 
 /** A row of a file with what it says, or what is wrong with it; one that says nothing without a fault of its own stands in a file that cannot be read. */
@@ -31,7 +31,8 @@ export function readImport<Data>(kind: ImportKindOf<Data>, text: string): ReadIm
   if (faults.some(({ code }) => code.endsWith('/too-large')))
     return { rows: [], faults: [...faults], subject: '', data: null };
   const separator = separatorOf(text);
-  const [head, ...body] = csvRows(text, separator).rows;
+  // No column is told to hold numbers: rows are shown, and read alone, as they were written.
+  const [head, ...body] = tableRows(text, []).rows;
   const rows = body.map(
     ({ line, fields }): ReadRow => ({ line, text: cut(csvLine(fields, separator)), entry: null, faults: [] }),
   );
@@ -51,7 +52,9 @@ export function readImport<Data>(kind: ImportKindOf<Data>, text: string): ReadIm
   function readAlone(at: number): void {
     const { fields } = head!;
     const alone = kind.alone(fields, body[at]!.fields, body[0]!.fields);
-    const one = attempt(() => kind.read(`${csvLine(fields, separator)}\n${csvLine(alone, separator)}\n`));
+    // Stated, for a header with another sign in it would not tell.
+    const text = `sep=${separator}\n${csvLine(fields, separator)}\n${csvLine(alone, separator)}\n`;
+    const one = attempt(() => kind.read(text));
     if (one.data !== null) {
       rows[at]!.entry = kind.entries(one.data)[0]!;
       subject = kind.subject(one.data);

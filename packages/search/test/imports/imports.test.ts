@@ -214,3 +214,29 @@ test('an unknown number is refused', () => {
     expect(codesOf(() => act(7))).toEqual(['import/unknown']);
   }
 });
+
+test('a table whose first line states the separator says the same, on the lines of the file', () => {
+  const { imports } = imported();
+  const text = 'sep=;\r\nnote, ours;symbol;pricePerKilogram;currency;date;source\r\n';
+  const rows = ['a;Al;2,5;EUR;2026-11-25;invented', 'b;Xx;1;EUR;2026-11-25;invented'];
+  const told = imports.preview('prices', text + rows.join('\r\n')).rows;
+  expect(told.map(({ line, fate }) => [line, fate])).toEqual([
+    [3, 'changed'],
+    [4, 'refused'],
+  ]);
+});
+
+test('a row without anything in it is none, and no row after it is told of another', () => {
+  const { imports } = imported();
+  const rows = ['Al,2.5,EUR,2026-11-25,x', ',,,,', 'Ni,3,EUR,2026-11-25,x'];
+  const textOf = (last: string) =>
+    ['symbol,pricePerKilogram,currency,date,source', ...rows, last, ',,,,'].join('\n');
+  const told = (last: string) =>
+    imports.preview('prices', textOf(last)).rows.map(({ line, text, fate }) => [line, text, fate]);
+  expect(told('')).toEqual([
+    [2, rows[0], 'changed'],
+    [4, rows[2], 'changed'],
+  ]);
+  expect(told('Xx,3,EUR,2026-11-25,x').at(-1)).toEqual([5, 'Xx,3,EUR,2026-11-25,x', 'refused']);
+  expect(imports.preview('prices', textOf('')).storable).toBe(true);
+});
