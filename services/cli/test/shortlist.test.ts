@@ -30,15 +30,20 @@ test('a list is begun, filled, noted on, judged and read back', async () => {
 
 test('what is wrong is told with exit 1: no such list, no such alloy, no such status', async () => {
   const where = ['--database', await freshDatabase()];
-  expect(await tiegel(['shortlist', 'show', 'none', ...where])).toMatchObject({
-    code: 1,
-    error: expect.stringContaining('[shortlist/unknown]'),
-  });
+  for (const words of [['list'], ['show', 'none'], ['add', 'none', 'CoNi']])
+    expect(await tiegel(['shortlist', ...words, ...where])).toMatchObject({
+      code: 1,
+      error: expect.stringContaining('[file/unreadable]'),
+    });
   expect(await tiegel(['shortlist', 'begin', ' ', ...where])).toMatchObject({
     code: 1,
     error: expect.stringContaining('Write a name of up to 120 characters.'),
   });
   const { id }: Shortlist = await jsonOf(['shortlist', 'begin', 'Impeller', '--json', ...where]);
+  expect(await tiegel(['shortlist', 'show', 'none', ...where])).toMatchObject({
+    code: 1,
+    error: expect.stringContaining('[shortlist/unknown]'),
+  });
   expect(await tiegel(['shortlist', 'note', id, 'CoNi', 'x', ...where])).toMatchObject({
     code: 1,
     error: expect.stringContaining('[shortlist/no-entry]'),

@@ -50,7 +50,9 @@ export function shortlistCommand(program: Command): void {
     .action((id: string, options: Options) => run(options, (lists) => lists.view(id)));
   named('begin', 'begin a shortlist')
     .argument('<name>', 'what it is called', nameIn)
-    .action((name: string, options: Options) => run(options, (lists, by) => lists.create(name, by)));
+    .action((name: string, options: Options) =>
+      run(options, (lists, by) => lists.create(name, by), changeLaboratory),
+    );
   named('add', 'add alloys')
     .argument('<id>')
     .argument('<alloys...>')
@@ -155,8 +157,9 @@ function change(id: string, acts: readonly ShortlistAct[]): Act<[]> {
   };
 }
 
-function run(options: Options, act: Act<[]>): Promise<void> {
-  return changeLaboratory(options, ({ shortlists }) => {
+/** @param open for what is nothing without lists that are there already, a database that is there */
+function run(options: Options, act: Act<[]>, open: typeof changeLaboratory = inLaboratory): Promise<void> {
+  return open(options, ({ shortlists }) => {
     const found = act(shortlists, options.by ?? userName());
     return options.json ? jsonText(found) : shortlistText(found);
   });
