@@ -4,6 +4,7 @@ export type { CandidateColumns } from './candidates/candidateValues.ts';
 export type { NewCandidates } from './candidates/insertCandidates.ts';
 export { type JoinedStore, joinStore } from './joinStore.ts';
 export { openStore, type Store, type StoreOptions } from './openStore.ts';
+export { readStore } from './readStore.ts';
 export type { ChargeSheetTable, StoredChargeSheet } from './tables/chargeSheets.ts';
 export type { ImportTable, ListedImport, StoredImport } from './tables/imports.ts';
 export { type Ledger, MERGED } from './tables/ledger.ts';

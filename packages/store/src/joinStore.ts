@@ -12,7 +12,7 @@ import type { SearchTable } from './tables/searches.ts';
 /** A command can wait longer than a server. */
 const commandPatienceMs = 30_000;
 
-interface JoinOptions extends ConnectionOptions {
+export interface JoinOptions extends ConnectionOptions {
   file: string;
   /** as for openStore */
   columns: readonly string[];

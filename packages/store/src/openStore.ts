@@ -74,7 +74,8 @@ export function tablesOf(
 ): Store {
   const connections = openConnections(file, options);
   const { main, durable, patienceMs } = connections;
-  const guarded = <Part extends object>(part: Part) => withStoreProblems(part, file, patienceMs);
+  const told = options.readAs ?? file;
+  const guarded = <Part extends object>(part: Part) => withStoreProblems(part, told, patienceMs);
   const tables = {
     searches: guarded(searchTable(main)),
     ledger: guarded(ledger(main)),
@@ -85,6 +86,7 @@ export function tablesOf(
     melts: guarded(meltTable(durable)),
     tokens: guarded(tokenTable(durable)),
   };
+  if (options.readAs !== undefined) durable.pragma('query_only = ON');
   connections.tellLocks();
   return {
     ...tables,

@@ -11,7 +11,7 @@ const codes: readonly (readonly [string, ProblemCode])[] = [
   ['SQLITE_CORRUPT', 'store/damaged'],
   ['SQLITE_NOTADB', 'store/foreign'],
   ['SQLITE_CANTOPEN', 'store/unreachable'],
-  // Reading too writes beside the file, what several who are at work know of each other.
+  // Reading too writes beside the file, what several who are at work know of each other; see readStore.
   ['SQLITE_READONLY', 'store/read-only'],
 ];
 

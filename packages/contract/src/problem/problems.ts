@@ -937,7 +937,7 @@ export const problems = {
     text: ({ file, why }: { file: string; why: string }) =>
       `The database ${file} may only be read by whoever runs this program: ${why}.`,
     remedy:
-      'Get the right to write the file and its folder, which reading needs too, or copy the file into a folder of your own.',
+      'Get the right to write the file and its folder, or copy the file into a folder of your own. Reading needs it too where a -wal or -journal file lies beside it: close the program that works on it.',
   },
   'store/failed': {
     status: 500,

@@ -29,6 +29,8 @@ export interface ConnectionOptions {
   maximumBytes?: number;
   /** how long to wait for another program's lock, ms */
   busyTimeoutMs?: number;
+  /** the database that this file is a copy of, for reading: problems name it, and what people write down is refused */
+  readAs?: string;
 }
 
 /** A server answers nobody while it waits. */

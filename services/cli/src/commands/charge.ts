@@ -132,5 +132,5 @@ function requestOf(
 
 async function openAt(database: string | undefined, onlyRead: boolean): Promise<Laboratory> {
   const { openLaboratory, openToRead } = await import('../searching/openLaboratory.ts');
-  return onlyRead && database !== undefined ? openToRead(database) : openLaboratory(database);
+  return onlyRead ? openToRead(database) : openLaboratory(database);
 }

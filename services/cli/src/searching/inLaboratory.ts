@@ -7,11 +7,11 @@ export type Telling = (laboratory: Laboratory) => Told | Promise<Told>;
 
 /**
  * Opens the database named, which must be there, else that of the service; writes what is told from it; closes it.
- * @throws ProblemError those of openLaboratory and openToRead
+ * @throws ProblemError those of openToRead
  */
 export async function inLaboratory({ database }: { database?: string }, told: Telling): Promise<void> {
-  const { openLaboratory, openToRead } = await import('./openLaboratory.ts');
-  await tell(database === undefined ? openLaboratory(undefined) : openToRead(database), told);
+  const { openToRead } = await import('./openLaboratory.ts');
+  await tell(openToRead(database), told);
 }
 
 /**

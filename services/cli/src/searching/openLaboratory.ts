@@ -10,7 +10,7 @@ import {
   type Shortlists,
   type Tokens,
 } from '@tiegel/search/laboratory';
-import { joinStore } from '@tiegel/store';
+import { type JoinedStore, joinStore, readStore } from '@tiegel/store';
 import { placeOf } from '../input/readText.ts';
 import { refuseAbsent } from './refuseAbsent.ts';
 
@@ -32,8 +32,10 @@ export interface Laboratory {
  * @throws ProblemError those of joinStore
  */
 export function openLaboratory(database: string | undefined): Laboratory {
-  const file = database === undefined ? serviceDatabase(process.env) : placeOf(database);
-  const store = joinStore({ file, columns: candidateColumns });
+  return laboratoryIn(joinStore({ file: placeOfDatabase(database), columns: candidateColumns }));
+}
+
+function laboratoryIn(store: JoinedStore): Laboratory {
   const results = keptCandidates(store);
   const chargeSheets = openChargeSheets(store.chargeSheets);
   return {
@@ -48,12 +50,16 @@ export function openLaboratory(database: string | undefined): Laboratory {
 }
 
 /**
- * The same for who only reads.
- * @throws ProblemError those of refuseAbsent and openLaboratory
+ * The same for who only reads, or changes what is there already: a database that is named must be there, and need not be one that this user may write.
+ * @throws ProblemError those of refuseAbsent and readStore
  */
-export function openToRead(database: string): Laboratory {
-  refuseAbsent(database);
-  return openLaboratory(database);
+export function openToRead(database: string | undefined): Laboratory {
+  if (database !== undefined) refuseAbsent(database);
+  return laboratoryIn(readStore({ file: placeOfDatabase(database), columns: candidateColumns }));
+}
+
+function placeOfDatabase(database: string | undefined): string {
+  return database === undefined ? serviceDatabase(process.env) : placeOf(database);
 }
 
 function serviceDatabase({ DATA_DIR }: NodeJS.ProcessEnv): string {
