@@ -10,6 +10,7 @@ import {
   screening,
   verdictOf,
 } from '@tiegel/screening';
+import { atOnce } from '../atOnce.ts';
 import { lateQuantities } from '../late/lateQuantities.ts';
 import { lateValuesOf } from '../late/lateValuesOf.ts';
 import { resampledInterval } from './resampledInterval.ts';
@@ -49,15 +50,20 @@ export type ObservedAlloy = Pick<
 export function measureCriteria(
   alloys: readonly ObservedAlloy[] = publishedAlloys(),
 ): Record<string, Measured> {
-  return Object.fromEntries(casesOfCriteria(alloys).map(({ id, cases }) => [id, measured(cases)]));
+  return Object.fromEntries(atOnce(casesOfCriteria(alloys)).map(({ id, cases }) => [id, measured(cases)]));
 }
 
-/** Of every criterion that observed labels can test the alloys that it speaks of. */
-export function casesOfCriteria(alloys: readonly ObservedAlloy[]): { id: string; cases: Case[] }[] {
+/** Of every criterion that observed labels can test the alloys that it speaks of; in steps of an alloy each. */
+export function* casesOfCriteria(
+  alloys: readonly ObservedAlloy[],
+): Generator<undefined, { id: string; cases: Case[] }[]> {
   const valuesOf = valuesOfCriteria();
-  const valued = alloys
-    .filter(({ phases }) => phases !== null)
-    .map((alloy) => ({ alloy, values: valuesOf(alloy) }));
+  const valued: { alloy: ObservedAlloy; values: QuantityValues }[] = [];
+  for (const alloy of alloys) {
+    if (alloy.phases === null) continue;
+    valued.push({ alloy, values: valuesOf(alloy) });
+    yield;
+  }
   return criteria.flatMap((criterion) => {
     const { observed } = criterion.positiveClass;
     return observed === null ? [] : [{ id: criterion.id, cases: casesOf(criterion, observed, valued) }];

@@ -1,4 +1,5 @@
 import { factsFor, symbols } from '@tiegel/elements';
+import { atOnce } from '../atOnce.ts';
 import { type Phase, phaseOf } from '../phase/phaseOf.ts';
 import {
   type Answer,
@@ -16,7 +17,7 @@ import {
   measured,
   type ObservedAlloy,
 } from './measureCriteria.ts';
-import { resampledInterval } from './resampledInterval.ts';
+import { resamplingSteps } from './resampledInterval.ts';
 
 /** The record of a rule on one's own melts; null where they are too few to say. */
 export interface OwnRecord extends Omit<Measured, 'balancedAccuracy' | 'interval'> {
@@ -68,13 +69,25 @@ export function ownEvidence(
   melts: readonly ObservedAlloy[],
   what: 'melts' | 'alloys' = 'melts',
 ): OwnEvidence {
+  return atOnce(ownEvidenceSteps(melts, what));
+}
+
+/** The same in steps of some milliseconds: of three thousand melts it takes seconds, and others can be answered in between. */
+export function* ownEvidenceSteps(
+  melts: readonly ObservedAlloy[],
+  what: 'melts' | 'alloys',
+): Generator<undefined, OwnEvidence> {
   const observed = melts.filter(({ phases }) => phases !== null);
   const systems = systemsIn(observed);
   const enough = isEnough(observed);
+  const criteria: OwnRecord[] = [];
+  for (const { id, cases } of yield* casesOfCriteria(observed)) {
+    criteria.push(ownRecord(id, cases));
+    yield;
+  }
   return {
-    ...{ melts: observed.length, systems },
-    criteria: casesOfCriteria(observed).map(({ id, cases }) => ownRecord(id, cases)),
-    phaseEstimate: ownEstimate(observed),
+    ...{ melts: observed.length, systems, criteria },
+    phaseEstimate: yield* ownEstimate(observed),
     trust:
       what === 'melts' ? trustIn(observed.length, systems, enough) : broughtInTrust(observed.length, systems),
   };
@@ -101,9 +114,13 @@ function ownRecord(id: string, cases: readonly Case[]): OwnRecord {
   };
 }
 
-function ownEstimate(melts: readonly ObservedAlloy[]): OwnEstimate {
+function* ownEstimate(melts: readonly ObservedAlloy[]): Generator<undefined, OwnEstimate> {
   const facts = factsFor(symbols);
-  const all = melts.map((alloy) => ({ alloy, said: phaseOf(alloy.composition, facts) }));
+  const all: { alloy: ObservedAlloy; said: Phase }[] = [];
+  for (const alloy of melts) {
+    all.push({ alloy, said: phaseOf(alloy.composition, facts) });
+    yield;
+  }
   const told = all.filter(({ said }) => said.singleSolution !== null);
   const answers = told.map(
     ({ alloy, said }): Answer => ({
@@ -121,7 +138,7 @@ function ownEstimate(melts: readonly ObservedAlloy[]): OwnEstimate {
     auc: both ? areaUnderCurve(answers) : null,
     interval:
       both && isEnough(told.map(({ alloy }) => alloy))
-        ? resampledInterval(systems, areaUnderCurveOf(answers))
+        ? yield* resamplingSteps(systems, areaUnderCurveOf(answers))
         : null,
     brier: none ? null : brierScore(answers),
     logLoss: none ? null : logLoss(answers),

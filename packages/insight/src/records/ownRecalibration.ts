@@ -1,5 +1,6 @@
 import type { Facts } from '@tiegel/contract';
 import { factsFor, symbols } from '@tiegel/elements';
+import { atOnce } from '../atOnce.ts';
 import { percentInWords } from '../inWords.ts';
 import { type Phase, phaseOf } from '../phase/phaseOf.ts';
 import {
@@ -40,12 +41,19 @@ const same = 0.005;
  * number, and whose very composition it has not learnt from.
  */
 export function ownRecalibration(melts: readonly ObservedAlloy[]): Recalibration {
-  const answers = melts.flatMap(({ composition, system, singlePhase, phases }): OwnAnswer[] => {
-    if (phases === null || singlePhase === null) return [];
+  return atOnce(ownRecalibrationSteps(melts));
+}
+
+/** The same in steps of a melt each. */
+export function* ownRecalibrationSteps(melts: readonly ObservedAlloy[]): Generator<undefined, Recalibration> {
+  const answers: OwnAnswer[] = [];
+  for (const { composition, system, singlePhase, phases } of melts) {
+    if (phases === null || singlePhase === null) continue;
     const { singleSolution, nearestDistance } = phaseOf(composition, allFacts());
-    if (singleSolution === null || nearestDistance <= same) return [];
-    return [{ probability: singleSolution, yes: singlePhase, system }];
-  });
+    if (singleSolution !== null && nearestDistance > same)
+      answers.push({ probability: singleSolution, yes: singlePhase, system });
+    yield;
+  }
   return recalibrationOf(answers);
 }
 

@@ -1,3 +1,4 @@
+import { atOnce } from '../atOnce.ts';
 import { seededRandom } from '../seededRandom.ts';
 
 const RESAMPLES = 1000;
@@ -15,18 +16,28 @@ export function resampledInterval(
   groups: readonly string[],
   statistic: (rows: readonly number[]) => number,
 ): [low: number, high: number] {
+  return atOnce(resamplingSteps(groups, statistic));
+}
+
+/** The same in steps of a draw each. */
+export function* resamplingSteps(
+  groups: readonly string[],
+  statistic: (rows: readonly number[]) => number,
+): Generator<undefined, [low: number, high: number]> {
   const members = [...Map.groupBy(groups.keys(), (row) => groups[row]!).values()];
   const random = seededRandom(0);
   const drawn: number[] = [];
-  const values = Array.from({ length: RESAMPLES }, () => {
+  const values: number[] = [];
+  for (let draw = 0; draw < RESAMPLES; draw += 1) {
     drawn.length = 0;
     for (const _ of members) {
       for (const row of members[Math.floor(random() * members.length)]!) drawn.push(row);
     }
-    return statistic(drawn);
-  })
-    .filter((value) => !Number.isNaN(value))
-    .sort((a, b) => a - b);
+    const value = statistic(drawn);
+    if (!Number.isNaN(value)) values.push(value);
+    yield;
+  }
+  values.sort((a, b) => a - b);
   const at = (share: number) => values[Math.round(share * (values.length - 1))]!;
   return [at(0.025), at(0.975)];
 }

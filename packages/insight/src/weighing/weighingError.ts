@@ -1,6 +1,7 @@
 import type { Facts, Limit } from '@tiegel/contract';
 import { meetsLimit } from '@tiegel/contract/terms';
 import { type Composition, type QuantityValues, screening } from '@tiegel/screening';
+import { atOnce } from '../atOnce.ts';
 import { weighingCorners } from './weighingCorners.ts';
 
 /** A number and what weighing can make of it. null: no value, for want of data or outside a domain. */
@@ -67,11 +68,7 @@ export const weighingTrust =
  * @throws ProblemError quantity/unknown
  */
 export function weighingError(composition: Composition, weighing: Weighing): WeighingError {
-  const steps = weighingSteps(composition, weighing);
-  for (;;) {
-    const { done, value } = steps.next();
-    if (done) return value;
-  }
+  return atOnce(weighingSteps(composition, weighing));
 }
 
 /** The same in steps of a composition each, some milliseconds: twelve elements take seconds, and others can be answered in between. */

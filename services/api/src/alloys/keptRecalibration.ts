@@ -1,5 +1,5 @@
-import { ownRecalibration } from '@tiegel/insight';
+import { ownRecalibrationSteps } from '@tiegel/insight';
 import { keptFor } from './keptFor.ts';
 
 /** The recalibration on melts of one's own. */
-export const keptRecalibration = keptFor(ownRecalibration);
+export const keptRecalibration = keptFor(ownRecalibrationSteps);

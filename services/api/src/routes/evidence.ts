@@ -17,7 +17,10 @@ export function evidenceRoute(app: Server, parts: Parts): void {
         response: { 200: evidenceSchema, ...problemAnswers() },
       },
     },
-    () => asAnswer<Evidence>({ ...evidence(), ...onOwnMelts(parts), broughtIn: onBrought(parts) }),
+    async () => {
+      const broughtIn = await onBrought(parts);
+      return asAnswer<Evidence>({ ...evidence(), ...(await onOwnMelts(parts)), broughtIn });
+    },
   );
 }
 
@@ -26,11 +29,11 @@ function onBrought({ searches }: Parts) {
   return keptEvidence(searches.imports.observed(), 'alloys');
 }
 
-function onOwnMelts({ melts }: Parts) {
+async function onOwnMelts({ melts }: Parts) {
   const observed = melts.observed();
-  const recalibration = keptRecalibration(observed);
+  const recalibration = await keptRecalibration(observed);
   return {
-    own: keptEvidence(observed, 'melts'),
+    own: await keptEvidence(observed, 'melts'),
     recalibration: { ...recalibration, words: recalibrationInWords(recalibration) },
   };
 }

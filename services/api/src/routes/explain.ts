@@ -29,11 +29,12 @@ export function explainRoute(app: Server, { searches, melts }: Parts): void {
         response: { 200: explanationSchema, ...problemAnswers(413, 415) },
       },
     },
-    (request) => {
+    async (request) => {
       const { composition, conditions } = read(request.body);
+      const recalibration = await keptRecalibration(melts.observed());
       const facts = keptFacts(Object.keys(composition), searches);
       const told = explain(composition, facts, conditions, {
-        recalibration: keptRecalibration(melts.observed()),
+        recalibration,
         pairs: searches.imports.pairs(),
       });
       return asAnswer<Explanation>({
