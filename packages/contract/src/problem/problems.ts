@@ -994,7 +994,7 @@ export const problems = {
     exit: 1,
     text: ({ file, what }: { file: string; what: string }) =>
       `${file} is ${what}, which a file must not take the place of.`,
-    remedy: 'Name a file, or say - for standard output and let the shell lead that there.',
+    remedy: 'Name another file, or say - for standard output and let the shell lead that on.',
   },
   'output/refused': {
     status: 500,

@@ -1,6 +1,9 @@
 import {
+  closeSync,
   createWriteStream,
   lstatSync,
+  openSync,
+  readSync,
   realpathSync,
   renameSync,
   rmSync,
@@ -47,7 +50,8 @@ export async function writeInto(
 
 /**
  * Told before anything is worked out. A file takes the place of what bore its name: a device or a pipe would be
- * gone, whoever reads it would wait for ever.
+ * gone, whoever reads it would wait for ever; of a database all searches and melts would be, for a name that was
+ * meant for --database.
  * @throws ProblemError file/exists, file/not-replaceable, file/unwritable for a folder and for a link to nothing
  */
 export function refuseExisting(file: string, { overwrite = false }: { overwrite?: boolean }): void {
@@ -60,7 +64,27 @@ export function refuseExisting(file: string, { overwrite = false }: { overwrite?
   }
   if (there.isDirectory()) throw problem('file/unwritable', { file, why: 'it is a folder' });
   if (!there.isFile()) throw problem('file/not-replaceable', { file, what: kindOf(there) });
+  if (isDatabase(place)) throw problem('file/not-replaceable', { file, what: 'a database' });
   if (!overwrite) throw problem('file/exists', { file });
+}
+
+/** As every SQLite file begins. */
+const databaseMark = 'SQLite format 3\0';
+
+function isDatabase(place: string): boolean {
+  const begin = Buffer.alloc(databaseMark.length);
+  try {
+    const opened = openSync(place, 'r');
+    try {
+      readSync(opened, begin, 0, begin.length, 0);
+    } finally {
+      closeSync(opened);
+    }
+  } catch {
+    // What may not be read may be replaced all the same: its folder decides.
+    return false;
+  }
+  return begin.toString('latin1') === databaseMark;
 }
 
 function behindLinks(file: string): string {

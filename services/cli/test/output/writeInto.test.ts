@@ -28,6 +28,16 @@ test('what is there and no file is never replaced, and the way out is told befor
   expect(await faultsOf(() => writeInto(folder.path, content(), overwrite))).toEqual(['file/unwritable']);
 });
 
+test('a database is never replaced', async () => {
+  const file = join(folder.path, 'lab.sqlite');
+  const database = Buffer.from('SQLite format 3\0and all that a laboratory has', 'latin1');
+  writeFileSync(file, database);
+  for (const options of [overwrite, {}])
+    expect(await faultsOf(() => writeInto(file, content(), options))).toEqual(['file/not-replaceable']);
+  expect(() => refuseExisting(file, overwrite)).toThrow(/is a database/);
+  expect(readFileSync(file).equals(database)).toBe(true);
+});
+
 test('a link stays, and the file that it leads to is replaced in its own folder', async () => {
   const place = join(folder.path, 'elsewhere');
   mkdirSync(place);
