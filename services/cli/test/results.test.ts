@@ -1,7 +1,8 @@
+import { readdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { CandidatePage, ElementUse, SearchView, TradeOff } from '@tiegel/contract';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import { temporaryFolder } from '../../../test/fixtures/temporaryFolder.ts';
 import { jsonOf, tiegel } from '../../../test/fixtures/tiegel.ts';
 
@@ -169,4 +170,17 @@ test.each([
     code: 1,
     error: expect.stringContaining(`[${code}]`),
   });
+});
+
+test('where the service has no database, looking for searches makes none, and says where it looked', async () => {
+  const none = await temporaryFolder('no-database');
+  onTestFinished(() => none.remove());
+  const environment = { DATA_DIR: join(none.path, 'data') };
+  const { code, error } = await tiegel(['results', 'show', 'none'], { environment });
+  expect(code).toBe(1);
+  expect(error).toContain(`no database yet at ${join(environment.DATA_DIR, 'tiegel.sqlite')}`);
+  expect(error).toContain('[search/unknown]');
+  const listed = await tiegel(['melt', 'list', '--json'], { environment });
+  expect(listed).toMatchObject({ code: 0, out: '[]\n' });
+  expect(readdirSync(none.path)).toEqual([]);
 });

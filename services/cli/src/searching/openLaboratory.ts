@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { candidateColumns, type Imports, keptCandidates, openImports } from '@tiegel/search';
 import {
@@ -10,7 +11,7 @@ import {
   type Shortlists,
   type Tokens,
 } from '@tiegel/search/laboratory';
-import { type JoinedStore, joinStore, readStore } from '@tiegel/store';
+import { type JoinedStore, joinStore, openStore, readStore } from '@tiegel/store';
 import { placeOf } from '../input/readText.ts';
 import { refuseAbsent } from './refuseAbsent.ts';
 
@@ -50,12 +51,18 @@ function laboratoryIn(store: JoinedStore): Laboratory {
 }
 
 /**
- * The same for who only reads, or changes what is there already: a database that is named must be there, and need not be one that this user may write.
+ * The same for who only reads, or changes what is there already: a database that is named must be there, and need not be
+ * one that this user may write. Where the service has none yet, it is as if that were empty, and none is made.
  * @throws ProblemError those of refuseAbsent and readStore
  */
 export function openToRead(database: string | undefined): Laboratory {
+  const file = placeOfDatabase(database);
   if (database !== undefined) refuseAbsent(database);
-  return laboratoryIn(readStore({ file: placeOfDatabase(database), columns: candidateColumns }));
+  else if (!existsSync(file)) {
+    console.error(`The service has no database yet at ${file}; --database FILE names another.`);
+    return laboratoryIn(openStore({ file: null, columns: candidateColumns }));
+  }
+  return laboratoryIn(readStore({ file, columns: candidateColumns }));
 }
 
 function placeOfDatabase(database: string | undefined): string {
