@@ -37,7 +37,7 @@ test('what is wrong is told with exit 1: no such list, no such alloy, no such st
     });
   expect(await tiegel(['shortlist', 'begin', ' ', ...where])).toMatchObject({
     code: 1,
-    error: expect.stringContaining('Write a name of up to 120 characters.'),
+    error: expect.stringContaining('Write 1 to 120 characters, not 0.'),
   });
   const { id }: Shortlist = await jsonOf(['shortlist', 'begin', 'Impeller', '--json', ...where]);
   expect(await tiegel(['shortlist', 'show', 'none', ...where])).toMatchObject({
@@ -123,4 +123,22 @@ test('what cannot be settled is refused: no list, no entry, no conflict, a versi
   }
   const absent = await tiegel(['shortlist', 'conflicts', '--database', '/nowhere/lab.sqlite']);
   expect(absent.code).toBe(1);
+});
+
+test('texts and counts that the service refuses are refused here, too', async () => {
+  const where = ['--database', await freshDatabase()];
+  const { id }: Shortlist = await jsonOf(['shortlist', 'begin', 'Impeller', ...where]);
+  await jsonOf(['shortlist', 'add', id, 'CoNi', ...where]);
+  const wrong = [
+    [['note', id, 'CoNi', 'x'.repeat(2001)], '1 to 2000 characters, not 2001'],
+    [['note', id, 'CoNi', ' '], '1 to 2000 characters, not 0'],
+    [['note', id, 'CoNi', 'x', '--by', ''], '1 to 60 characters, not 0'],
+    [['pick', id, '--search', 's', '--count', '0'], 'from 1 to 100'],
+    [['pick', id, '--search', 's', '--count', 'many'], 'from 1 to 100'],
+    [['pick', id, '--search', 's', '--count', '1e6'], 'from 1 to 100'],
+  ] as const;
+  for (const [words, text] of wrong) {
+    const ran = await tiegel(['shortlist', ...words, ...where]);
+    expect(ran).toMatchObject({ code: 1, out: '', error: expect.stringContaining(text) });
+  }
 });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { shortlistMost } from './shortlistMost.ts';
 import { shortlistStatuses } from './shortlistStatuses.ts';
 
 const entry = z
@@ -21,7 +22,12 @@ export const shortlistActSchema = z
     z.strictObject({
       kind: z.literal('note'),
       entry,
-      text: z.string().trim().min(1).max(2000).describe('Write a note of up to 2000 characters.'),
+      text: z
+        .string()
+        .trim()
+        .min(1)
+        .max(shortlistMost.note)
+        .describe(`Write a note of up to ${shortlistMost.note} characters.`),
     }),
     z.strictObject({
       kind: z.literal('status'),
@@ -30,7 +36,12 @@ export const shortlistActSchema = z
     }),
     z.strictObject({
       kind: z.literal('rename'),
-      name: z.string().trim().min(1).max(120).describe('Write a name of up to 120 characters.'),
+      name: z
+        .string()
+        .trim()
+        .min(1)
+        .max(shortlistMost.name)
+        .describe(`Write a name of up to ${shortlistMost.name} characters.`),
     }),
   ])
   .describe(
@@ -48,7 +59,7 @@ export type ShortlistAct = z.infer<typeof shortlistActSchema>;
  */
 export const shortlistChangeSchema = z.strictObject({
   key: z.string().min(1).max(64).describe('Write a text that no other change has.'),
-  by: z.string().trim().min(1).max(60).describe('Write the name of who makes the change.'),
+  by: z.string().trim().min(1).max(shortlistMost.by).describe('Write the name of who makes the change.'),
   seen: z.int().min(0).describe('Write the sequence number of the shortlist that was seen.'),
   act: shortlistActSchema,
 });

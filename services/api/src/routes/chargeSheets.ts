@@ -4,6 +4,7 @@ import {
   type SavedChargeSheetView,
   savedChargeSheetSchema,
 } from '@tiegel/contract';
+import { longestName } from '@tiegel/contract/terms';
 import { z } from 'zod';
 import { asAnswer } from '../asAnswer.ts';
 import { chargeFields, readCharge } from '../charges/chargeSchema.ts';
@@ -14,7 +15,6 @@ import { idempotencyHeader } from './idempotencyHeader.ts';
 
 const path = '/charge-sheets';
 const tags = ['charges'];
-const longestName = 200;
 
 const bodySchema = z
   .strictObject({

@@ -1,4 +1,5 @@
 import { importKinds, importPreviewSchema, importVersionSchema } from '@tiegel/contract';
+import { longestName } from '@tiegel/contract/terms';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
@@ -8,7 +9,6 @@ import { withCsvBody } from './withCsvBody.ts';
 
 const path = '/imports';
 const tags = ['data'];
-const longestName = 200;
 const kind = z.enum(importKinds).describe(`Write one of ${importKinds.join(', ')}.`);
 const params = z.object({
   number: numberInAddress(z.int().min(1)).describe('Write the number of an import, from 1.'),

@@ -4,6 +4,7 @@ import {
   shortlistFormats,
   shortlistSchema,
 } from '@tiegel/contract';
+import { mostPicked, shortlistMost } from '@tiegel/contract/terms';
 import { shortlistFile } from '@tiegel/search/shortlistFile';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
@@ -15,10 +16,9 @@ const by = z
   .string()
   .trim()
   .min(1)
-  .max(60)
+  .max(shortlistMost.by)
   .describe('Write the name of who does it; where tokens are asked for, that of the token takes its place.');
 const mostChanges = 500;
-const mostPicked = 100;
 
 const historySchema = z.array(shortlistChangeSchema.extend({ sequence: z.int(), at: z.string() }));
 
@@ -48,7 +48,12 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
         summary: 'Begins a shortlist',
         tags,
         body: z.strictObject({
-          name: z.string().trim().min(1).max(120).describe('Write a name of up to 120 characters.'),
+          name: z
+            .string()
+            .trim()
+            .min(1)
+            .max(shortlistMost.name)
+            .describe(`Write a name of up to ${shortlistMost.name} characters.`),
           by,
         }),
         response: { 201: shortlistSchema, ...problemAnswers(413, 415) },

@@ -5,6 +5,7 @@ import {
   chargeSheet,
   readMaterials,
 } from '@tiegel/charge';
+import { longestName } from '@tiegel/contract/terms';
 import type { Composition, PriceList } from '@tiegel/elements';
 import type { Imports } from '@tiegel/search';
 import type { SavedChargeSheet } from '@tiegel/search/laboratory';
@@ -13,6 +14,7 @@ import { amountsBySymbol, grams } from '../input/amountsBySymbol.ts';
 import { readAlloy } from '../input/readAlloy.ts';
 import { readPrices } from '../input/readPrices.ts';
 import { readText } from '../input/readText.ts';
+import { textUpTo } from '../input/textUpTo.ts';
 import { chargeText } from '../output/chargeText.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { standardOutput } from '../output/standardOutput.ts';
@@ -62,7 +64,11 @@ export function chargeCommand(program: Command): void {
     )
     .option('--wt', 'amounts are wt.%, not at.%')
     .option('--prices <file>', 'your own price list of pure elements (CSV) instead of the invented one')
-    .option('--save [name]', 'keep the sheet under a number of its own; the name says what it is for')
+    .option(
+      '--save [name]',
+      'keep the sheet under a number of its own; the name says what it is for',
+      textUpTo(longestName),
+    )
     .option(
       '--database <file>',
       'whose prices and pair values hold, and with --in-force its raw materials; where the sheet is kept; else, with --in-force or --save, that of the service (DATA_DIR, or the folder data)',

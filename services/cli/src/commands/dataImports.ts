@@ -1,9 +1,11 @@
 import { type Fault, type ImportKind, importKinds, ProblemError } from '@tiegel/contract';
+import { longestName } from '@tiegel/contract/terms';
 import { symbolFault } from '@tiegel/elements';
 import type { Imports } from '@tiegel/search';
 import { type Command, InvalidArgumentError } from 'commander';
 import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
 import { readText } from '../input/readText.ts';
+import { textUpTo } from '../input/textUpTo.ts';
 import { alloyLines, previewLines, versionLines, versionsLines } from '../output/importText.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { changeLaboratory, inLaboratory } from '../searching/inLaboratory.ts';
@@ -25,7 +27,7 @@ export function importCommands(data: Command): void {
     .argument('<kind>', importKinds.join(', '), kindOf)
     .argument('<file>', 'a CSV file; - for standard input')
     .option('--preview', 'only tell what would become of each row')
-    .option('--name <name>', 'what it is')
+    .option('--name <name>', 'what it is', textUpTo(longestName))
     .action(
       (kind: ImportKind, file: string, options: LaboratoryOptions & { preview?: true; name?: string }) => {
         const text = readText(file);

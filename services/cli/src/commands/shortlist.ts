@@ -2,14 +2,17 @@ import { Readable } from 'node:stream';
 import type { Shortlist, ShortlistAct, ShortlistFormat, ShortlistStatus } from '@tiegel/contract';
 import {
   conflictsOf,
+  mostPicked,
   settlingAct,
   shortlistFormats,
+  shortlistMost,
   shortlistStatuses,
   versionNames,
 } from '@tiegel/contract/terms';
 import { demoPrices, formatComposition, parseAlloy } from '@tiegel/elements';
 import { Argument, type Command, InvalidArgumentError, Option } from 'commander';
 import { commandsOf, databaseOption, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
+import { textUpTo } from '../input/textUpTo.ts';
 import { userName } from '../input/userName.ts';
 import { asFile } from '../output/asFile.ts';
 import { conflictsText } from '../output/conflictsText.ts';
@@ -42,14 +45,18 @@ export function shortlistCommand(program: Command): void {
     );
   const inDatabase = commandsOf(parent);
   const named = (name: string, description: string) =>
-    inDatabase(name, description).option('--by <name>', 'who does it; else the name of the user');
+    inDatabase(name, description).option(
+      '--by <name>',
+      'who does it; else the name of the user',
+      textUpTo(shortlistMost.by),
+    );
 
   named('list', 'every shortlist').action((options: Options) => run(options, (lists) => lists.list()));
   named('show', 'one shortlist')
     .argument('<id>')
     .action((id: string, options: Options) => run(options, (lists) => lists.view(id)));
   named('begin', 'begin a shortlist')
-    .argument('<name>', 'what it is called', nameIn)
+    .argument('<name>', 'what it is called', textUpTo(shortlistMost.name))
     .action((name: string, options: Options) =>
       run(options, (lists, by) => lists.create(name, by), changeLaboratory),
     );
@@ -74,7 +81,7 @@ export function shortlistCommand(program: Command): void {
   named('note', 'write a note on an alloy')
     .argument('<id>')
     .argument('<alloy>')
-    .argument('<text>')
+    .argument('<text>', 'what is to be known of it', textUpTo(shortlistMost.note))
     .action((id: string, entry: string, text: string, options: Options) =>
       run(options, change(id, [{ kind: 'note', entry, text }])),
     );
@@ -108,7 +115,7 @@ export function shortlistCommand(program: Command): void {
   named('pick', 'add a spread of the candidates of a search')
     .argument('<id>')
     .requiredOption('--search <id>', 'a finished search of the same database')
-    .option('--count <number>', 'how many', Number, 10)
+    .option('--count <number>', 'how many', countIn, 10)
     .option('--one-per-system', 'only the best of each set of elements')
     .action((id: string, options: Options & { search: string; count: number; onePerSystem?: true }) =>
       run(options, (lists, by) => {
@@ -139,11 +146,10 @@ export function shortlistCommand(program: Command): void {
     );
 }
 
-/** As the route of the same takes it. */
-function nameIn(text: string): string {
-  const name = text.trim();
-  if (name !== '' && name.length <= 120) return name;
-  throw new InvalidArgumentError('Write a name of up to 120 characters.');
+function countIn(text: string): number {
+  const count = /^\d+$/.test(text) ? Number(text) : 0;
+  if (count >= 1 && count <= mostPicked) return count;
+  throw new InvalidArgumentError(`Write a whole number from 1 to ${mostPicked}.`);
 }
 
 /** Changes made after reading the list: whoever types a command has seen what stands now. */

@@ -1,5 +1,5 @@
 import { type ChargeSheet, chargeRequestOf, chargeSheet, type MaterialEntry } from '@tiegel/charge';
-import { ProblemError } from '@tiegel/contract/terms';
+import { longestName, ProblemError } from '@tiegel/contract/terms';
 import type { OwnPair } from '@tiegel/elements';
 import type { PlacedFaults } from '../ask/faults/placeFaults.ts';
 import { parseNumber } from '../numbers/parseNumber.ts';
@@ -23,9 +23,6 @@ export interface Charged {
   sheet: ChargeSheet | null;
   faults: PlacedFaults;
 }
-
-/** characters of what a charge is for, as the server keeps them */
-const longestName = 200;
 
 /** Where a material of the request stands in the form. */
 type Place = `/elements/${string}` | `/masters/${number}`;

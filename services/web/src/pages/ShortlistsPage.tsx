@@ -1,5 +1,6 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { Shortlist } from '@tiegel/contract';
+import { shortlistMost } from '@tiegel/contract/terms';
 import { useId } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Failed } from '../frame/Failed.tsx';
@@ -74,7 +75,12 @@ function Begin() {
         }}
       >
         <label htmlFor={id}>What for</label>
-        <input id={id} value={name} maxLength={120} onChange={(event) => setName(event.target.value)} />
+        <input
+          id={id}
+          value={name}
+          maxLength={shortlistMost.name}
+          onChange={(event) => setName(event.target.value)}
+        />
         <button type="submit" disabled={name.trim() === '' || person.trim() === '' || begin.isPending}>
           Begin the shortlist
         </button>

@@ -1,4 +1,5 @@
 import type { ShortlistAct } from '@tiegel/contract';
+import { shortlistMost } from '@tiegel/contract/terms';
 import { useId } from 'react';
 import { useKeptText } from '../frame/useKeptText.ts';
 
@@ -27,7 +28,7 @@ export function NoteForm({ entry, disabled, act }: NoteFormProps) {
         id={id}
         className="short-note-field"
         value={text}
-        maxLength={2000}
+        maxLength={shortlistMost.note}
         disabled={disabled}
         onChange={(event) => setText(event.target.value)}
       />

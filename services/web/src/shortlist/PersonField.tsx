@@ -1,3 +1,4 @@
+import { shortlistMost } from '@tiegel/contract/terms';
 import { useId } from 'react';
 import { usePerson } from './person.ts';
 
@@ -17,7 +18,7 @@ export function PersonField() {
       <input
         id={id}
         value={name}
-        maxLength={60}
+        maxLength={shortlistMost.by}
         autoComplete="name"
         aria-describedby={`${id}-why`}
         onChange={(event) => setName(event.target.value)}
