@@ -142,3 +142,15 @@ test('texts and counts that the service refuses are refused here, too', async ()
     expect(ran).toMatchObject({ code: 1, out: '', error: expect.stringContaining(text) });
   }
 });
+
+test('what others wrote does not steer the screen, and is the same in JSON', async () => {
+  const where = ['--database', await freshDatabase()];
+  const { id }: Shortlist = await jsonOf(['shortlist', 'begin', 'Impeller', ...where]);
+  await jsonOf(['shortlist', 'add', id, 'CoNi', ...where]);
+  const text = 'red \u001b[31m, and \u009b2J';
+  await tiegel(['shortlist', 'note', id, 'CoNi', text, ...where]);
+  const { out } = await tiegel(['shortlist', 'show', id, ...where]);
+  expect(out).toContain('red \\u001b[31m, and \\u009b2J');
+  const told: Shortlist = await jsonOf(['shortlist', 'show', id, ...where]);
+  expect(told.entries[0]!.notes[0]!.text).toBe(text);
+});
