@@ -1,4 +1,4 @@
-import { type Fault, fault, ProblemError } from '@tiegel/contract/terms';
+import { type Fault, fault, limited, ProblemError } from '@tiegel/contract/terms';
 import type { Composition, OwnPair } from '@tiegel/elements';
 import type { Material } from './material.ts';
 
@@ -45,7 +45,7 @@ export function checkRequest({ composition, mass, resolution, loss = {} }: Charg
   for (const [symbol, percent] of Object.entries(loss)) {
     faults.push(...lossFaults(symbol, percent, composition));
   }
-  if (faults.length > 0) throw new ProblemError(faults);
+  if (faults.length > 0) throw new ProblemError(limited(faults));
 }
 
 function lossFaults(symbol: string, percent: number, composition: Composition): Fault[] {
@@ -67,7 +67,7 @@ export function checkPurity(purity: Readonly<Record<string, number>>, compositio
     }
     return purityFault(`The purity of ${symbol}`, percent, pointer) ?? [];
   });
-  if (faults.length > 0) throw new ProblemError(faults);
+  if (faults.length > 0) throw new ProblemError(limited(faults));
 }
 
 /** null where the purity (wt.%) is possible */

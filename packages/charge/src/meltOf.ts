@@ -1,5 +1,5 @@
 import type { MeltEntry } from '@tiegel/contract';
-import { type Fault, fault, type ObservablePhase, ProblemError } from '@tiegel/contract/terms';
+import { type Fault, fault, limited, type ObservablePhase, ProblemError } from '@tiegel/contract/terms';
 import type { Composition } from '@tiegel/elements';
 import { compositionOfMasses, type Mass, metalIn } from './compositionOfMasses.ts';
 import type { Material } from './material.ts';
@@ -63,8 +63,8 @@ export function meltOf(entry: MeltEntry, sheet: ChargeSheet | null): Melt {
   if (faults.length > 0) throw new ProblemError(faults);
   const whole = weighed.flatMap(({ material, mass }) => (material === null ? [] : [{ material, mass }]));
   const present = new Set(whole.flatMap(({ material }) => Object.keys(material.contains)));
-  faults.push(...lossFaults(entry.loss ?? {}, present));
-  if (faults.length > 0) throw new ProblemError(faults);
+  const wrongLosses = lossFaults(entry.loss ?? {}, present);
+  if (wrongLosses.length > 0) throw new ProblemError(limited(wrongLosses));
   const composition = compositionOfMasses(whole, lost);
   return {
     composition,

@@ -23,6 +23,7 @@ export * from './melt/meltBounds.ts';
 export * from './melt/meltWords.ts';
 export { mostWorkers } from './mostWorkers.ts';
 export { nameInSentence } from './nameInSentence.ts';
+export { limited, mostFaults } from './problem/limited.ts';
 export { editDistance, nearest } from './problem/nearest.ts';
 export * from './problem/problem.ts';
 export * from './problem/problems.ts';

@@ -74,6 +74,32 @@ test.each(names)('request %s: every fault is said at its place', async (name) =>
   expect(found).toEqual(read(`${name}.expected.json`));
 });
 
+test.each([
+  ['/api/v1/explain', (names: object) => ({ composition: names })],
+  ['/api/v1/charge', (loss: object) => ({ composition: 'CoNi', mass: 50, resolution: 0.001, loss })],
+  ['/api/v1/charge', (purity: object) => ({ composition: 'CoNi', mass: 50, resolution: 0.001, purity })],
+  [
+    '/api/v1/melts',
+    (loss: object) => ({
+      ...{ date: '2026-11-25', process: 'arc melting', loss },
+      weighed: [{ material: 'Ni', mass: 5 }],
+    }),
+  ],
+])(
+  '%s names a hundred of the wrong symbols of an object, and says that there are more',
+  async (url, body) => {
+    const names = Object.fromEntries(Array.from({ length: 20_000 }, (_, place) => [`K${place}`, 1]));
+    const { status, faults } = await faultsOf({ method: 'POST', url, payload: body(names) });
+    expect([status, faults.length, faults.at(-1)!.code]).toEqual([400, 101, 'request/more-faults']);
+  },
+);
+
+test('a key of an alloy that a program would take for something else is no element', async () => {
+  const payload = '{"composition": {"__proto__": 5, "Co": 50}}';
+  const { faults } = await faultsOf({ method: 'POST', url: '/api/v1/explain', payload, headers: json });
+  expect(faults).toEqual([{ code: 'element/unknown', pointer: '/composition/__proto__' }]);
+});
+
 test('nothing of what was refused was started', async () => {
   expect((await server.ask({ url: '/api/v1/searches' })).json()).toEqual([]);
 });

@@ -1,13 +1,11 @@
 import type { z } from 'zod';
 import { inDigits } from '../inDigits.ts';
 import { jsonPointer, placeInWords } from './jsonPointer.ts';
+import { limited, mostFaults } from './limited.ts';
 import { nearest } from './nearest.ts';
 import { type Fault, fault, type ProblemValues } from './problem.ts';
 import type { ProblemCode } from './problems.ts';
 import { descriptionAt, keysAt } from './schemaAt.ts';
-
-/** An answer to thousands of faults helps nobody; this many are named. */
-const MOST_FAULTS = 100;
 
 /** A fault of the table, reported from a check of a schema; `path` leads on from the value that is checked. */
 export function report(
@@ -39,12 +37,6 @@ export function faultsOf(schema: z.ZodType, request: unknown, unknownKey: Unknow
   return limited(result.error.issues.flatMap((issue) => faultsOfIssue(issue, [], { schema, unknownKey })));
 }
 
-/** The first faults of a list, and where there are more, one that says so. */
-export function limited(faults: readonly Fault[]): Fault[] {
-  if (faults.length <= MOST_FAULTS) return [...faults];
-  return [...faults.slice(0, MOST_FAULTS), fault('request/more-faults', { named: MOST_FAULTS })];
-}
-
 interface Asked {
   schema: z.ZodType;
   unknownKey: UnknownKey;
@@ -55,7 +47,7 @@ function faultsOfIssue(issue: z.core.$ZodIssue, parent: readonly PropertyKey[], 
   switch (issue.code) {
     case 'unrecognized_keys':
       return issue.keys
-        .slice(0, MOST_FAULTS + 1)
+        .slice(0, mostFaults + 1)
         .map((key) => asked.unknownKey(path, key) ?? unknownKeyFault(path, key, asked));
     case 'invalid_union': {
       const branch = reachedFurthest(issue);

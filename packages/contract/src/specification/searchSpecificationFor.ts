@@ -1,6 +1,7 @@
 import type { z } from 'zod';
-import { faultsOf, limited, shortened } from '../problem/faultsOf.ts';
+import { faultsOf, shortened } from '../problem/faultsOf.ts';
 import { jsonPointer } from '../problem/jsonPointer.ts';
+import { limited } from '../problem/limited.ts';
 import { nearest } from '../problem/nearest.ts';
 import { type Fault, fault, ProblemError } from '../problem/problem.ts';
 import { faultsBetween } from './faultsBetween.ts';

@@ -13,10 +13,11 @@ export const conditionsField = conditionsSchema(Object.values(conditions)).exact
 
 /** An alloy in at.%; what is wrong with it joins `faults`, and null comes back. Of the wrong form, which is a fault of its own, it is null too. */
 export function readAlloy(sent: unknown, pointer: string, faults: Fault[]): Composition | null {
-  const { data, success } = alloySchema.safeParse(sent);
-  if (!success) return null;
+  if (!alloySchema.safeParse(sent).success) return null;
+  // As it was sent: the schema leaves out a key such as "__proto__" without a word.
+  const alloy = sent as z.infer<typeof alloySchema>;
   try {
-    return typeof data === 'string' ? parseAlloy(data, { pointer }) : compositionOf(data, { pointer });
+    return typeof alloy === 'string' ? parseAlloy(alloy, { pointer }) : compositionOf(alloy, { pointer });
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     faults.push(...error.faults);
