@@ -32,6 +32,8 @@ export async function run(words: readonly string[]): Promise<0 | 1 | 2> {
     .description('Searches multi-principal-element alloys: every composition of a grid, ranked.')
     .version(project.version, '--version', 'the version of the program')
     .showSuggestionAfterError()
+    // Names of commands and their arguments leave less than commander would break a description into.
+    .configureHelp({ minWidthToWrap: 30 })
     .exitOverride()
     .configureOutput({ outputError: () => {} });
   const [name = ''] = words;

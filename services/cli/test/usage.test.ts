@@ -34,6 +34,7 @@ test.each(['results', 'shortlist', 'melt'])('what %s is about names its commands
     .filter((name) => name !== 'help');
   expect(names.length).toBeGreaterThan(3);
   for (const name of names) expect.soft(about).toMatch(new RegExp(`\\b${name}\\b`));
+  expect(Math.max(...out.split('\n').map(({ length }) => length))).toBeLessThanOrEqual(80);
 });
 
 test('without a command the help stands on standard error, and the request was wrong', async () => {
