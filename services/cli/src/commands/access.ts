@@ -34,7 +34,7 @@ export function accessCommand(program: Command): void {
   named('withdraw', 'take a token out of force, at once')
     .argument('<name>', 'as "access list" shows it')
     .action((name: string, options: LaboratoryOptions) =>
-      changeLaboratory(options, ({ tokens }) => {
+      inLaboratory(options, ({ tokens }) => {
         tokens.withdraw(name);
         const all = tokens.list();
         return options.json ? jsonText(all) : tokensText(all);
