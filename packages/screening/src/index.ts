@@ -27,7 +27,7 @@ export { quantityGroups } from './registry/quantityGroups.ts';
 export * from './sensitivity/derivative.ts';
 export * from './sensitivity/sensitivities.ts';
 export type { Strength } from './strength/strength.ts';
-export { strengthErrors } from './strength/strengthErrors.ts';
+export { leastComparedMisfit, strengthErrors } from './strength/strengthErrors.ts';
 export { type StrengthRecord, strengthOf } from './strength/strengthOf.ts';
 export { parseUnit } from './units/parseUnit.ts';
 export { formatUnit, sameUnit, type Unit } from './units/unit.ts';

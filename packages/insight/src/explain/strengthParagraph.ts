@@ -26,9 +26,14 @@ export function strengthParagraph({ dossier: { strength }, conditions: set }: To
 function lattice(name: string, { value, domain, error, reason }: Strength): string {
   const why = reason === null ? '' : ` ${reason}`;
   if (value === null) return `If ${name}: no value.${why}`;
-  const shown = `${Number(value.toPrecision(2))} MPa`;
+  const shown = megapascal(value);
   const known = error === null ? 'error not measured' : `error ${percentInWords(error)}`;
   return domain === 'lower bound'
     ? `If ${name}: at least ${shown}, a lower bound.${why}`
     : `If ${name}: ${shown}, ${domain} the domain of the model, ${known}.${why}`;
+}
+
+/** Two digits, and no more of what is less than one: '1.3e-10 MPa' would be no strength of a metal. */
+function megapascal(value: number): string {
+  return `${value < 1 ? value.toFixed(0) : Number(value.toPrecision(2))} MPa`;
 }

@@ -110,6 +110,12 @@ test('strength is told with its temperature, its domain and its error', () => {
   expect(text).toMatch(/If bcc: .*(domain|lower bound)/);
 });
 
+test('a strength of next to nothing is told as none, with an error that nobody measured', () => {
+  const { text } = paragraph('Cu50Fe50', 'strength');
+  expect(text).toContain('If fcc: 0 MPa, outside the domain of the model, error not measured.');
+  expect(text).not.toMatch(/\de-/);
+});
+
 test('conditions of an explanation are those that hold, each with its value', () => {
   expect(told('CoNi', { annealTemperature: 900 }).conditions).toEqual({
     annealTemperature: 900,

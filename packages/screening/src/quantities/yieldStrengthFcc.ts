@@ -29,5 +29,5 @@ export const yieldStrengthFcc: Quantity = {
     checked: 'from memory',
   },
   caution:
-    'It assumes one fcc solution. As a yield strength off by some 45 % without a grain size, 36 % with one in the CoCrFeMnNi family; the grain-size term is that of CoCrFeMnNi from 77 to 673 K, a guess for other families. Compare no value of fcc with one of bcc.',
+    'It assumes one fcc solution. As a yield strength off by some 43 % without a grain size, 36 % with one in the CoCrFeMnNi family; the grain-size term is that of CoCrFeMnNi from 77 to 673 K, a guess for other families. Compare no value of fcc with one of bcc.',
 };

@@ -5,10 +5,10 @@ import { missingFor } from '../values/missingFor.ts';
 import { missingInWords } from '../values/missingInWords.ts';
 import { presentIn } from '../values/presentIn.ts';
 import { type Composition, valuesOf } from '../values/valuesOf.ts';
-import { reasons, TOO_HOT } from './reasons.ts';
+import { misfitInWords, reasons, TOO_HOT, tooAlike } from './reasons.ts';
 import { refractoryElements } from './refractoryElements.ts';
 import type { Strength } from './strength.ts';
-import { errorAt, strengthErrors } from './strengthErrors.ts';
+import { errorAt, leastComparedMisfit, strengthErrors } from './strengthErrors.ts';
 import { volumeMisfit } from './volumeMisfit.ts';
 
 /** Volume misfits between which edge dislocations decide, as the comparison with published alloys found. */
@@ -35,8 +35,11 @@ export function bccStrength(
     const reason = missing.length > 0 ? `Not known: ${missingInWords(missing)}.` : TOO_HOT;
     return { value, domain, error: null, reason };
   }
-  const error = expectedError(domain, temperature);
-  return { value, domain, error, reason: reasons(why, ...temperatureCautions(domain, temperature)) };
+  const alike = domain === 'outside' && misfit !== null && misfit < leastComparedMisfit.bccOutside;
+  const error = alike ? null : expectedError(domain, temperature);
+  const unmeasured = alike && tooAlike(misfit, leastComparedMisfit.bccOutside);
+  const cautions = temperatureCautions(domain, temperature);
+  return { value, domain, error, reason: reasons(why, unmeasured, ...cautions) };
 }
 
 interface Domain {
@@ -54,14 +57,16 @@ function domainOf(composition: Composition, misfit: number | null): Domain {
       why: `The model was tested on alloys of ${refractoryElements.join(', ')}, without ${others.join(', ')}.`,
     };
   }
-  const percent = `${((misfit ?? 0) * 100).toFixed(1)} %`;
-  if (misfit === null || misfit > testedMisfit.max) {
+  // Without a misfit there is no value, and that has a reason of its own.
+  if (misfit === null) return { domain: 'outside', why: false };
+  if (misfit > testedMisfit.max) {
+    const percent = misfitInWords(misfit, testedMisfit.max);
     return { domain: 'outside', why: `The volume misfit of ${percent} is above the tested 16 %.` };
   }
   return misfit < testedMisfit.min
     ? {
         domain: 'lower bound',
-        why: `The volume misfit is ${percent}: below 8 % screw dislocations decide, and the alloy is stronger.`,
+        why: `The volume misfit is ${misfitInWords(misfit, testedMisfit.min)}: below 8 % screw dislocations decide, and the alloy is stronger.`,
       }
     : { domain: 'inside', why: presentIn(composition).includes('Cr') && CHROMIUM };
 }

@@ -8,9 +8,10 @@ import { type Composition, valuesOf } from '../values/valuesOf.ts';
 import { HIGHEST_HOMOLOGOUS_TEMPERATURE } from './coldEnough.ts';
 import { aluminium, cantorElements, excludedFromFcc, MOST_ALUMINIUM } from './fccDomain.ts';
 import { hallPetchTemperatures } from './grainBoundaries.ts';
-import { reasons, TOO_HOT } from './reasons.ts';
+import { reasons, TOO_HOT, tooAlike } from './reasons.ts';
 import type { Strength } from './strength.ts';
-import { errorAt, strengthErrors } from './strengthErrors.ts';
+import { errorAt, leastComparedMisfit, strengthErrors } from './strengthErrors.ts';
+import { volumeMisfit } from './volumeMisfit.ts';
 
 /** yieldStrengthFcc with its domain, the CoCrFeMnNi family, and its error. */
 export function fccStrength(
@@ -25,6 +26,12 @@ export function fccStrength(
     return { value, domain, error: null, reason: whyNone(composition, facts, conditions) };
   }
   const temperature = conditionValue('serviceTemperature', conditions);
+  const misfit = formulaValue(volumeMisfit, composition, facts)!;
+  if (misfit < leastComparedMisfit.fcc) {
+    const why = tooAlike(misfit, leastComparedMisfit.fcc);
+    const added = hasGrains(conditions) ? !family && GUESS : LATTICE_ALONE;
+    return { value, domain, error: null, reason: reasons(added, why) };
+  }
   if (!hasGrains(conditions)) {
     const { fccLatticeInside, fccLatticeOutside } = strengthErrors;
     const error = errorAt(temperature, family ? fccLatticeInside : fccLatticeOutside);

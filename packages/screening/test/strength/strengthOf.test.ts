@@ -99,6 +99,23 @@ describe('fcc', () => {
   });
 });
 
+// Volumes A/ρ by hand: Cu 63.546/8.96 = 7.092, Fe 55.845/7.87 = 7.096, Co 6.652, Ni 6.595 cm³/mol.
+describe('where the atoms hardly differ in volume', () => {
+  test.for(['Ni', 'Cu50Fe50', 'CoNi'])('%s has no error in per cent of next to nothing', (alloy) => {
+    const { fcc: asFcc, bcc: asBcc } = of(alloy);
+    for (const { value, error, reason } of [asFcc, asBcc, of(alloy, { grainSize: 10 }).fcc]) {
+      expect(value).toBeLessThan(160);
+      expect(error).toBeNull();
+      expect(reason).toMatch(/below that of every alloy that the error was measured on \((2\.9|3\.3) %\)/);
+    }
+  });
+  test('the misfit is told with the decimals that show on which side of 8 and 16 % it lies', () => {
+    // Nb 10.841, V 8.337, Cr 7.272 cm³/mol; misfits of 7.955 and 16.04 %.
+    expect(of('Nb8V92').bcc.reason).toContain('The volume misfit is 7.96 %: below 8 %');
+    expect(of('Cr27Nb73').bcc.reason).toContain('The volume misfit of 16.04 % is above the tested 16 %');
+  });
+});
+
 test('whatever has no value says why, whatever has one says how far to trust it', () => {
   fc.assert(
     fc.property(
