@@ -1,4 +1,5 @@
-import { elementsInWords } from '../inWords.ts';
+import { conditionValue } from '@tiegel/screening';
+import { elementsInWords, kelvinInWords, setKelvinInWords } from '../inWords.ts';
 import type { Paragraph, Told } from './paragraph.ts';
 
 /** Metals whose oxides melt low or evaporate. */
@@ -7,7 +8,12 @@ const volatileOxides = ['Mo', 'W', 'Re', 'V', 'Os', 'Ru'];
 const BRITTLE_BELOW_K = 293;
 
 /** What nothing here knows, and what of it matters for this alloy. */
-export function limitParagraph({ composition, dossier: { strength, phase } }: Told): Paragraph {
+export function limitParagraph({
+  composition,
+  conditions,
+  quantities,
+  dossier: { strength, phase },
+}: Told): Paragraph {
   const oxides = volatileOxides.filter((symbol) => (composition[symbol] ?? 0) > 0);
   const sentences = [
     'Not computed: solidus and liquidus, stacking-fault energy, the ductile–brittle transition, creep, corrosion, ' +
@@ -16,6 +22,7 @@ export function limitParagraph({ composition, dossier: { strength, phase } }: To
     strength.temperature < BRITTLE_BELOW_K && (phase.bcc ?? 1) > (phase.fcc ?? 0)
       ? 'A bcc alloy may be brittle at so low a service temperature.'
       : '',
+    moltenAtAnneal(conditionValue('annealTemperature', conditions), quantities.meltingTemperature ?? null),
     'Thresholds on size mismatch and electronegativity hold for the data set that they were found with.',
   ];
   return {
@@ -25,4 +32,13 @@ export function limitParagraph({ composition, dossier: { strength, phase } }: To
     trust: null,
     sources: [],
   };
+}
+
+/** The default anneal melts light alloys; what is told at it is then of no solid. */
+function moltenAtAnneal(anneal: number, melting: number | null): string {
+  if (melting === null || anneal < melting) return '';
+  return (
+    `At the anneal temperature of ${setKelvinInWords(anneal)} it would be molten (mean melting temperature ` +
+    `${kelvinInWords(melting, anneal)}): what is told at it, of compounds and neighbours, is of no solid.`
+  );
 }

@@ -3,6 +3,7 @@ import { type Composition, valuesOf } from '@tiegel/screening';
 import { elementsInWords, kelvinInWords, numberInWords } from '../inWords.ts';
 import { firstMode } from './firstMode.ts';
 import { regularSolution } from './regularSolution.ts';
+import { soCold } from './soCold.ts';
 import { twoSides } from './twoSides.ts';
 
 /** Below which temperature a random solution would begin to separate, and how. */
@@ -65,5 +66,5 @@ function story(temperature: number, melting: number | null, mode: Readonly<Recor
   if (temperature >= melting) {
     return `${below}, above the mean melting temperature of ${kelvinInWords(melting, temperature)}, ${what}: the melt itself may separate.`;
   }
-  return `${below}, ${numberInWords(temperature / melting, 2)} of the mean melting temperature, ${what}, given time.`;
+  return `${below}, ${numberInWords(temperature / melting, 2)} of the mean melting temperature, ${what}${soCold(temperature / melting) || ', given time'}.`;
 }

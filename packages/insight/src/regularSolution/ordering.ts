@@ -3,6 +3,7 @@ import { type Composition, valuesOf } from '@tiegel/screening';
 import { elementsInWords, kelvinInWords, numberInWords } from '../inWords.ts';
 import { firstMode } from './firstMode.ts';
 import { regularSolution } from './regularSolution.ts';
+import { soCold } from './soCold.ts';
 import { twoSides } from './twoSides.ts';
 
 /** Below which temperature a random bcc solution would begin to order, and how. */
@@ -23,7 +24,8 @@ export interface Ordering {
 /** Holds for every answer about ordering. The score is recomputed from the published alloys in the tests. */
 export const orderingTrust =
   'A mean-field estimate with mixing enthalpies of liquids, of the simplest order on a bcc lattice (B2): ' +
-  'mean fields order too high, often by half and more, and the lattice is assumed. On published alloys ' +
+  'mean fields order too high, often by half and more, and the lattice is assumed; magnetism is not in it ' +
+  '(cobalt–iron comes out at 241 K and orders below some 1000 K, from memory). On published alloys ' +
   'this temperature over the melting temperature is a weak hint of more than one phase (AUC 0.62, a coin ' +
   'is 0.50).';
 
@@ -81,5 +83,5 @@ function story(
   if (temperature >= melting) {
     return `It would be ordered up to its melting, were it bcc (the model says ${kelvinInWords(temperature)}): ${apart}.`;
   }
-  return `${below}, ${numberInWords(temperature / melting, 2)} of the mean melting temperature, it would order, were it bcc: ${apart}.`;
+  return `${below}, ${numberInWords(temperature / melting, 2)} of the mean melting temperature, it would order, were it bcc: ${apart}${soCold(temperature / melting)}.`;
 }

@@ -130,6 +130,14 @@ test('oxides that evaporate are named where their metals are present', () => {
   expect(paragraph('CoCrFeNi', 'limits').text).not.toContain('evaporate');
 });
 
+// Mg 923, Al 933.47 K: molten at the default anneal of 1273 K, solid at 700; CoCrFeNi melts near 1870 K.
+test('an anneal that melts the alloy is told, since what is told at it is of no solid', () => {
+  const molten = /At the anneal temperature of 1273 K it would be molten \(mean melting temperature 928 K\)/;
+  expect(paragraph('AlMg', 'limits').text).toMatch(molten);
+  expect(paragraph('AlMg', 'limits', { annealTemperature: 700 }).text).not.toContain('molten');
+  expect(paragraph('CoCrFeNi', 'limits').text).not.toContain('molten');
+});
+
 test('what cannot be computed is said to be so', () => {
   const { paragraphs } = explain(parseAlloy('CoCrFeNi'), withoutPair('Co', 'Cr'));
   const text = (subject: string) => paragraphs.find((one) => one.subject === subject)!.text;

@@ -39,6 +39,10 @@ describe('in words', () => {
     expect(of('CoCrCuFeNi').words).toBe(
       'Below 1680 K, 0.95 of the mean melting temperature, copper would leave iron and chromium, given time.',
     );
+    // 0.13 of the melting temperature: no time is long enough there.
+    expect(of('CoCrFeMnNi').words).toBe(
+      'Below 240 K, 0.13 of the mean melting temperature, manganese would leave chromium and iron, though atoms hardly move so cold.',
+    );
     expect(of('HfNbTaTiZr').words).toContain('niobium and tantalum would leave hafnium and zirconium');
   });
 

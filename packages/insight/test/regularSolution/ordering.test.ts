@@ -45,6 +45,15 @@ test('in AlCoCrFeNi aluminium takes one sublattice, nickel and cobalt the other'
   expect(words).toMatch(/^It would be ordered up to its melting, were it bcc \(/);
 });
 
+// 2 · 4 kJ/mol · ¼ / R = 240.6 K by the closed form, 0.13 of the melting temperature; that CoFe orders near 1003 K is from memory.
+test('an order of the deep cold is told as one that atoms hardly reach, and as one that magnetism may raise', () => {
+  const { words, trust, temperature } = of('CoFe');
+  expect(temperature).toBeCloseTo(2000 / 8.314462618, 6);
+  expect(words).toMatch(/^Below 241 K, 0\.13 of .*, though atoms hardly move so cold\.$/);
+  expect(trust).toContain('cobalt–iron comes out at 241 K and orders below some 1000 K');
+  expect(of('AlCoCrFeNi').words).not.toContain('hardly move');
+});
+
 test('what never orders is said to', () => {
   expect(of('CuFe')).toMatchObject({ temperature: null, ratioToMelting: null, sublattices: [], mode: {} });
   expect(of('CuFe').words).toBe('The random solution would order at no temperature.');
