@@ -8,8 +8,8 @@ export type RoundingBounds = Record<string, number>;
  * How far (at.%) rounding each mass by at most half a step can bring each share from the target.
  * With nᵢ the moles of element i in the rounded masses after losses, eᵢ the most that half a step of
  * every material can change them, n and e their sums: |Δxᵢ| ≤ (eᵢ(1 − xᵢ) + xᵢ(e − eᵢ)) / (n − e),
- * x the target. Exact bounds of the box of masses, but for what one material changes in two elements
- * at once.
+ * x the target. Wider than the box of masses allows by the second order alone, and by what one material
+ * changes in two elements at once.
  */
 export function roundingBounds(
   materials: readonly Material[],

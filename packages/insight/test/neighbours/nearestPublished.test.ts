@@ -40,6 +40,20 @@ test('they come nearest first, as many as asked for, and none nearer is left out
   );
 });
 
+test('of equally near ones the one of more publications comes first', () => {
+  const references = new Map(publishedAlloys().map(({ formula, references: count }) => [formula, count]));
+  let ties = 0;
+  for (const alloy of ['CoNi', 'CuFe', 'Mo', 'AlNi']) {
+    const found = nearestPublished(parseAlloy(alloy), publishedAlloys().length);
+    found.slice(1).forEach((one, at) => {
+      if (one.distance !== found[at]!.distance) return;
+      ties++;
+      expect(references.get(one.formula)).toBeLessThanOrEqual(references.get(found[at]!.formula)!);
+    });
+  }
+  expect(ties).toBeGreaterThan(100);
+});
+
 test('how often publications disagree is as the text says', () => {
   const described = publishedAlloys().filter(({ formula }) => {
     const labelled = publishedMeasurements().filter((one) => one.formula === formula && one.phases !== null);

@@ -99,6 +99,39 @@ describe('laws', () => {
     expect(fit!.covariance[0]).toBeCloseTo(4 / 9, 9);
   });
 
+  // Pairs of one system with one of either kind: between systems next to nothing varies, and the likelihood's variance is the greater.
+  test('with a slope the interval is the one that the curvature of the likelihood gives, narrowest amid the melts', () => {
+    const random = seededRandom(7);
+    const drawn: OwnAnswer[] = Array.from({ length: 160 }, (_, at) => at >> 1).flatMap((pair, at) => {
+      const probability = logistic(0.4 + 2.4 * ((pair * 0.618) % 1) + 0.2 * random());
+      return [{ probability, yes: at % 2 === 0, system: `S${pair}` }];
+    });
+    const found = recalibrationOf(drawn);
+    expect(found.kind).toBe('slope');
+    const { intercept, slope } = found.fit!;
+    const worth = (a: number, b: number) =>
+      drawn.reduce((sum, { probability, yes }) => {
+        const said = logistic(a + b * logit(probability));
+        return sum + Math.log(yes ? said : 1 - said);
+      }, 0) -
+      (b - 1) ** 2 / 2;
+    const step = 1e-3;
+    const second = (da: number, db: number) =>
+      (worth(intercept + da, slope + db) - 2 * worth(intercept, slope) + worth(intercept - da, slope - db)) /
+      step ** 2;
+    const [aa, bb] = [-second(step, 0), -second(0, step)];
+    const ab = -(second(step, step) + aa + bb) / 2;
+    const spreadAt = (odds: number) =>
+      Math.sqrt((bb - 2 * odds * ab + odds * odds * aa) / (aa * bb - ab * ab));
+    for (const odds of [-2, 0, 1.6, 4]) {
+      const { interval } = recalibrated(logistic(odds), found)!;
+      const width = logit(interval[1]) - logit(interval[0]);
+      expect(width / (2 * 1.959964 * spreadAt(odds))).toBeCloseTo(1, 3);
+    }
+    expect(spreadAt(1.6)).toBeLessThan(spreadAt(0));
+    expect(spreadAt(1.6)).toBeLessThan(spreadAt(4));
+  });
+
   test('the likelihood has no better line nearby', () => {
     const random = seededRandom(5);
     const drawn: OwnAnswer[] = Array.from({ length: 150 }, (_, at) => {

@@ -95,3 +95,9 @@ test('the order of writing changes nothing', () => {
     }),
   );
 });
+
+// Valence electrons by hand: AlCoCrFeNi (3 + 9 + 6 + 8 + 10)/5 = 7.2, CoCrFeNi 8.25, NbMoTaW 5.5.
+test('an atom has 12 neighbours from 7.5 valence electrons on, as in fcc, and 8 below, as in bcc', () => {
+  const coordinationOf = (alloy: string) => pairAffinity(parseAlloy(alloy), facts)!.coordination;
+  expect(['CoCrFeNi', 'AlCoCrFeNi', 'NbMoTaW'].map(coordinationOf)).toEqual([12, 8, 8]);
+});

@@ -1,8 +1,9 @@
 import { ProblemError } from '@tiegel/contract';
 import { demoPrices, factsFor, formatComposition, parseAlloy, symbols } from '@tiegel/elements';
-import { valuesOf } from '@tiegel/screening';
+import { columnsOf, quantities, quantityById, valuesOf } from '@tiegel/screening';
 import { describe, expect, test } from 'vitest';
 import { demixing, substitutes, substitutesTrust } from '../../src/index.ts';
+import { typicalSpread } from '../../src/substitution/typicalSpread.ts';
 import { facts } from '../fixtures/alloys.ts';
 
 const cantor = parseAlloy('CoCrFeMnNi');
@@ -45,6 +46,19 @@ describe('by default', () => {
     const place = (symbol: string) => items.findIndex(({ by }) => by[symbol] === 20);
     expect(place('Fe')).toBeLessThan(place('Hf') / 4);
     expect(place('Ni')).toBeLessThan(place('Hf') / 4);
+  });
+
+  test('unlikeness is the mean change in typical spreads, each held at three, as a third of that', () => {
+    const counted = quantities
+      .map(({ id }) => id)
+      .filter((id) => !columnsOf(quantityById(id)).elements.includes('price'));
+    const spread = typicalSpread(counted);
+    const hafnium = items.find(({ by }) => by.Hf === 20)!;
+    const parts = counted
+      .filter((id) => spread[id] !== null && valuesOf(cantor, priced, [id])[id] !== null)
+      .map((id) => Math.min(3, Math.abs(hafnium.changes[id] ?? Number.POSITIVE_INFINITY) / spread[id]!));
+    expect(parts.filter((part) => part === 3).length).toBeGreaterThan(3);
+    expect(hafnium.score).toBeCloseTo(parts.reduce((sum, part) => sum + part, 0) / (3 * parts.length), 12);
   });
 
   test('prices take no part in the likeness', () => {
