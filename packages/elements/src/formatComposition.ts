@@ -1,4 +1,4 @@
-import type { Composition } from './percent.ts';
+import { type Composition, inPercent } from './percent.ts';
 
 const unitsPerPercent = 1e9;
 
@@ -32,9 +32,7 @@ function printedShares(composition: Readonly<Composition>): [string, string][] {
   if (!shares.every((share) => share > 0 && Number.isFinite(share))) {
     throw new RangeError('a composition has positive shares');
   }
-  const total = shares.reduce((sum, share) => sum + share, 0);
-  const exact = shares.map((share) => (share / total) * 100 * unitsPerPercent);
-  const units = roundedToUnits(exact);
+  const units = roundedToUnits(inUnits(shares));
   return symbols.map((symbol, index) => [symbol, printed(units[index]!)]);
 }
 
@@ -47,7 +45,9 @@ function roundedToUnits(exact: readonly number[]): number[] {
   const units = exact.map((share) => Math.max(1, Math.round(share)));
   const total = units.reduce((sum, share) => sum + share, 0);
   const whole = 100 * unitsPerPercent;
-  if (units.every((share) => Math.round((share / total) * whole) === share)) return units;
+  if (total === whole) return units;
+  if (units.every((share) => Math.round((share / total) * whole) === share) && isReadBack(units))
+    return units;
   const direction = Math.sign(whole - total);
   const byError = exact
     .map((share, index) => ({ index, error: (share - units[index]!) * direction }))
@@ -55,6 +55,25 @@ function roundedToUnits(exact: readonly number[]): number[] {
     .sort((a, b) => b.error - a.error || a.index - b.index);
   for (const { index } of byError.slice(0, Math.abs(whole - total))) units[index]! += direction;
   return units;
+}
+
+/**
+ * Whether reading the text gives shares that are printed alike, computed as reading and printing do:
+ * where the sum is off by one unit, a share of a half lies between two units but for rounding errors.
+ */
+function isReadBack(units: readonly number[]): boolean {
+  // Keys that sort as the symbols did, since the order of a sum moves its last digit.
+  const amounts = units.map(
+    (share, index) => [String(index).padStart(3, '0'), share / unitsPerPercent] as const,
+  );
+  const read = Object.values(inPercent(Object.fromEntries(amounts)));
+  return inUnits(read).every((exact, index) => Math.round(exact) === units[index]);
+}
+
+/** Shares of any total in the units that are printed, not yet rounded. */
+function inUnits(shares: readonly number[]): number[] {
+  const total = shares.reduce((sum, share) => sum + share, 0);
+  return shares.map((share) => (share / total) * 100 * unitsPerPercent);
 }
 
 function printed(units: number): string {
