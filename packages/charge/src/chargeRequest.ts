@@ -21,8 +21,8 @@ export interface ChargeRequest {
 
 /** g. Ten tonnes are no batch of a laboratory any more; beyond, sums lose the last steps of a fine balance. */
 const heaviestBatch = 1e7;
-/** g */
-const finestResolution = 1e-7;
+/** g, what the finest balance shows at all */
+export const finestResolution = 1e-7;
 /** wt.%. More than this cannot be made up for by charging more. */
 const greatestLoss = 90;
 /** wt.% */

@@ -99,7 +99,7 @@ export function materialOf(
 }
 
 /** Whether nothing is said of what is in it but its name. */
-const isPlain = ({ contains }: MaterialEntry): boolean =>
+export const isPlain = ({ contains }: Pick<MaterialEntry, 'contains'>): boolean =>
   contains === undefined || contains === null || contains === '';
 
 /** The symbol of the element whose name or symbol somebody wrote otherwise ('nickel', 'ni'); '' for none. */

@@ -78,17 +78,16 @@ function doubtsOnSheet({ weighed }: MeltEntry, { lines, resolution }: ChargeShee
   return [...ofRows, { pointer: '/weighed', text }];
 }
 
-/** The sheet says what is in its materials: what a row says otherwise is not taken, and would be lost without a word. */
+/** What a row says of its material counts, for that lot was on the balance; or it is a slip. */
 function descriptionDoubts(
   row: MeltEntry['weighed'][number],
   { contains, purity }: ChargeLine,
   name: string,
 ): { field: 'contains' | 'purity'; text: string }[] {
-  const counts =
-    'which counts. See which is right; what is another lot takes a name that is not on the sheet.';
+  const counts = 'what was written counts: see which is right.';
   const own = row.purity ?? purity;
-  const ofPurity = `${name}: a purity of ${own} wt.% was written, and the charge sheet says ${purity} wt.%, ${counts}`;
-  const ofContents = `${name}: its contents were written otherwise than on the charge sheet, ${counts}`;
+  const ofPurity = `${name}: a purity of ${own} wt.% was written, and the charge sheet says ${purity} wt.%; ${counts}`;
+  const ofContents = `${name}: its contents were written otherwise than on the charge sheet; ${counts}`;
   return [
     ...(own === purity ? [] : [{ field: 'purity' as const, text: ofPurity }]),
     ...(isAsWritten(row, name, contains) ? [] : [{ field: 'contains' as const, text: ofContents }]),

@@ -1,11 +1,12 @@
 import type { MeltEntry } from '@tiegel/contract';
 import { type Fault, fault, limited, type ObservablePhase, ProblemError } from '@tiegel/contract/terms';
 import type { Composition } from '@tiegel/elements';
+import { finestResolution, purityFault, wrong } from './chargeRequest.ts';
 import { compositionOfMasses, type Mass, metalIn } from './compositionOfMasses.ts';
 import type { Material } from './material.ts';
-import { materialOf } from './materialEntry.ts';
+import { isPlain, materialOf } from './materialEntry.ts';
 import { materialName } from './materialName.ts';
-import type { ChargeSheet } from './sheet.ts';
+import type { ChargeLine, ChargeSheet } from './sheet.ts';
 
 /** What a melt is, worked out from what was written down of it. */
 export interface Melt {
@@ -39,7 +40,7 @@ const order: readonly ObservablePhase[] = [
 
 /**
  * The melt that an entry describes.
- * @param sheet its charge sheet, which says what is in each material by its name; null where it has none
+ * @param sheet its charge sheet, which says what is in each material by its name where the entry does not; null where it has none
  * @throws ProblemError melt/phase-twice, melt/method-missing, melt/weighed-twice, charge/not-in-alloy,
  *   request/wrong-value, and those of a material that no sheet knows
  */
@@ -49,10 +50,11 @@ export function meltOf(entry: MeltEntry, sheet: ChargeSheet | null): Melt {
     const pointer = `/weighed/${at}`;
     const name = materialName(one.material);
     const known = sheet?.lines.find(({ material: listed }) => materialName(listed) === name);
-    const material: Material | null = known
-      ? { ...known, name: known.material, meltingTemperature: null }
-      : materialOf({ ...one, name: one.material }, pointer, '', faults);
-    return { material, mass: one.mass };
+    if (!(one.mass >= finestResolution)) {
+      const right = `Give what the balance showed, at least ${finestResolution.toFixed(7)} g.`;
+      faults.push(wrong(`The mass of "${name}"`, `${one.mass} g`, right, `${pointer}/mass`));
+    }
+    return { material: weighedMaterial(one, known, pointer, faults), mass: one.mass };
   });
   const names = entry.weighed.map(({ material }) => materialName(material));
   names.forEach((name, at) => {
@@ -74,6 +76,25 @@ export function meltOf(entry: MeltEntry, sheet: ChargeSheet | null): Melt {
     lost: { ...lost },
     expectedIngot: expectedIngot(whole, lost),
   };
+}
+
+/**
+ * What was weighed: what the entry says of it, for that lot was on the balance, and else the sheet.
+ * @param known the line of the sheet with its name
+ */
+function weighedMaterial(
+  entry: MeltEntry['weighed'][number],
+  known: ChargeLine | undefined,
+  pointer: string,
+  faults: Fault[],
+): Material | null {
+  if (known === undefined || !isPlain(entry)) {
+    return materialOf({ ...entry, name: entry.material }, pointer, '', faults);
+  }
+  const purity = entry.purity ?? known.purity;
+  const impossible = purityFault(`The purity of "${known.material}"`, purity, `${pointer}/purity`);
+  if (impossible !== null) faults.push(impossible);
+  return { ...known, name: known.material, purity, meltingTemperature: null };
 }
 
 /** Impurities stay in it. */

@@ -55,7 +55,7 @@ test('a material that is not on the sheet is doubted, and one of the sheet that 
   expect(doubtsOf(entry({ weighed }), null)).toEqual([]);
 });
 
-test('what the sheet says of a material and a row says otherwise is doubted, for only the sheet counts', () => {
+test('what the sheet says of a material and a row says otherwise is doubted', () => {
   const withRow = (more: object) =>
     entry({ weighed: asOnSheet.map((one, at) => (at === chromium ? { ...one, ...more } : one)) });
   expect(doubtsOf(withRow({ purity: 60 }))).toEqual([

@@ -95,6 +95,29 @@ test('materials of one’s own, a purity and a loss', () => {
   expect({ system, nominal }).toEqual({ system: 'Fe-Nb-Ni', nominal: null });
 });
 
+/*
+ * By hand: 10 g of nickel and 10 g of manganese. The sheet has Mn of 99 %, the lot on the balance had 90:
+ * 9 g are manganese, 9/54.938 = 0.16382 of 0.16382 + 10/58.693 = 0.33420 mol, 49.02 at.%; of the sheet's 51.40.
+ */
+test('what the entry says of a material holds before what the sheet says', () => {
+  const { materials } = readMaterials('material,purity\nMn,99\nNi,\n');
+  const sheet = chargeSheet({
+    ...{ composition: { Mn: 50, Ni: 50 }, mass: 20, resolution: 0.001, loss: {}, currency: null, materials },
+  });
+  const manganese = (more: object) => {
+    const weighed = [
+      { material: 'Ni', mass: 10 },
+      { material: 'Mn', mass: 10, ...more },
+    ];
+    return meltOf(entry({ weighed }), sheet).composition;
+  };
+  expect(manganese({}).Mn).toBeCloseTo(51.4, 2);
+  expect(manganese({ purity: null, contains: '' })).toEqual(manganese({}));
+  expect(manganese({ purity: 90 }).Mn).toBeCloseTo(49.02, 2);
+  expect(manganese({ contains: 'MnFe', amounts: 'at.%' }).Fe).toBeGreaterThan(20);
+  expect(() => manganese({ purity: 101 })).toThrow(/The purity of "Mn" is 101 %/);
+});
+
 test('phases are named in the order of the published labels', () => {
   const seen = entry({ phases: ['other', 'B2', 'BCC'], methods: ['light microscopy'] });
   expect(meltOf(seen, null).label).toBe('BCC+B2+other');
@@ -115,6 +138,8 @@ describe('what is wrong', () => {
       'melt/weighed-twice /weighed/1/material',
     ],
     [{ weighed: [{ material: 'Nickel', mass: 1 }] }, 'materials/name /weighed/0/name'],
+    [{ weighed: [{ material: 'Ni', mass: 5e-324 }] }, 'request/wrong-value /weighed/0/mass'],
+    [{ weighed: [{ material: 'Ni', mass: Number.NaN }] }, 'request/wrong-value /weighed/0/mass'],
     [{ loss: { Fe: 1 } }, 'charge/not-in-alloy /loss/Fe'],
     [{ loss: { Ni: 100 } }, 'request/wrong-value /loss/Ni'],
   ] as const)('%j', (more, expected) => {

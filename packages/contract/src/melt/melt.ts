@@ -14,14 +14,20 @@ const weighedSchema = z
     contains: z
       .union([z.string(), z.record(z.string(), z.number())])
       .nullable()
-      .describe('Write a master alloy such as "Fe34Nb66", where no charge sheet says what is in it.')
+      .describe(
+        'Write a master alloy such as "Fe34Nb66", where no charge sheet says what is in it, or another lot was weighed.',
+      )
       .exactOptional(),
     amounts: z
       .enum(['at.%', 'wt.%'])
       .nullable()
       .describe('Write "at.%" or "wt.%": what the amounts of a master alloy are.')
       .exactOptional(),
-    purity: z.number().nullable().describe('Write wt.% of metal; left out: 100.').exactOptional(),
+    purity: z
+      .number()
+      .nullable()
+      .describe('Write wt.% of metal; left out: as the charge sheet has it, else 100.')
+      .exactOptional(),
   })
   .meta({ id: 'Weighed' });
 
