@@ -10,10 +10,12 @@ const leastShare = 0.5e-9;
 
 /** Larger amounts are refused, so that no sum overflows. */
 const largestAmount = 1e15;
+/** Smaller ones are refused, so that no quotient of two amounts overflows and none divided by a mass is 0. */
+const smallestAmount = 1e-100;
 
 /**
  * Turns amounts of any total into at.%, symbols alphabetical.
- * @param amounts by symbol, above 0; counted as `by` says
+ * @param amounts by symbol, from 1e-100 to 1e15; counted as `by` says
  * @param pointer JSON pointer of the amounts in the request
  * @throws ProblemError with every fault, up to a hundred: alloy/empty, element/unknown, element/no-data,
  *   alloy/amount, alloy/share-too-small
@@ -36,9 +38,9 @@ export function compositionOf(
   return normalised(amounts, by, pointer);
 }
 
-/** What is wrong with an amount, null where it is above 0 and not too large; `where` as it is put behind the symbol. */
+/** What is wrong with an amount, null where it is one that can be computed with; `where` as it is put behind the symbol. */
 export function amountFault(symbol: string, amount: number, pointer: string, where = ''): Fault | null {
-  if (amount > 0 && amount <= largestAmount) return null;
+  if (amount >= smallestAmount && amount <= largestAmount) return null;
   return fault('alloy/amount', { symbol, amount: String(amount), where }, pointer);
 }
 

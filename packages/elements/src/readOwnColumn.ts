@@ -69,7 +69,8 @@ function ownColumnOf(rows: readonly CheckedRow[]): OwnColumn {
     name,
     unit,
     mixing: mixing as Mixing,
-    values: Object.fromEntries(rows.map(({ fields: { symbol, value } }) => [symbol, Number(value)])),
+    // −0 + 0 is 0: a zero has no sign, in a formula as in print.
+    values: Object.fromEntries(rows.map(({ fields: { symbol, value } }) => [symbol, Number(value) + 0])),
   };
 }
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { compositionOf } from '../src/index.ts';
+import { compositionOf, parseAlloy } from '../src/index.ts';
 import { codesFrom } from './faultsFrom.ts';
 
 test('amounts become at.%, alphabetical', () => {
@@ -30,6 +30,19 @@ test('every amount that is none is pointed at', () => {
     'element/no-data /compositions/0/Na',
     'element/unknown /compositions/0/a~1b~0c',
   ]);
+});
+
+// 5e-324, the least number there is, over an atomic mass is 0, and 5 over 2e-311 is infinite.
+test('amounts that vanish in computing are refused, and what is left is scaled without loss', () => {
+  for (const by of ['atoms', 'weight'] as const) {
+    expect(codesFrom(() => compositionOf({ Al: 5e-324 }, { by }))).toEqual(['alloy/amount /Al']);
+    expect(codesFrom(() => compositionOf({ Al: 1e-320, Ni: 1 }, { by }))).toEqual(['alloy/amount /Al']);
+  }
+  const tiny = `0.${'0'.repeat(310)}1`;
+  expect(codesFrom(() => parseAlloy(`(Al${tiny}Ni${tiny})5Fe`))).toEqual(['alloy/amount', 'alloy/amount']);
+  expect(compositionOf({ Al: 1e-100, Ni: 3e-100 }).Al).toBeCloseTo(25, 12);
+  const small = `0.${'0'.repeat(99)}1`;
+  expect(parseAlloy(`((Al${small}Ni${small})${small})1000000000000000`).Al).toBeCloseTo(50, 12);
 });
 
 test('names that every object has are no elements', () => {

@@ -115,3 +115,8 @@ test('whatever text comes is read or refused, never worse', () => {
     }),
   );
 });
+
+test('a zero has no sign', () => {
+  const { values } = readOwnColumn('symbol,value,name,unit,mixing\nAl,-0,Invented,,mole\nNi,-0.0,,,\n');
+  expect(values).toEqual({ Al: 0, Ni: 0 });
+});

@@ -154,7 +154,7 @@ export const problems = {
     text: ({ symbol, amount, where }: { symbol: string; amount: string; where: string }) =>
       `The amount of ${symbol}${where} is ${amount}, which is not possible.`,
     remedy: ({ symbol }: { symbol: string; amount: string; where: string }) =>
-      `Give ${symbol} an amount above 0 and at most 1e15, or leave it out.`,
+      `Give ${symbol} an amount above 0 (at least 1e-100) and at most 1e15, or leave it out.`,
   },
   'alloy/share-too-small': {
     status: 400,
