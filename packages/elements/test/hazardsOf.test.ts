@@ -62,6 +62,8 @@ describe('hazards', () => {
         'Lu',
       ],
     ],
+    // Common practice of melting: none of them may meet water or an oxide crucible as a melt.
+    ['reacts with water or air', ['Mg', 'Al', 'Ti', 'Zr', 'Hf']],
     ['flammable powder', ['B']],
   ];
   test.for(required)('name what is %s', ([kind, symbols]) => {

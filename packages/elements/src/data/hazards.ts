@@ -28,9 +28,10 @@ export interface Hazard {
 
 const flammablePowder: Hazard = { kind: 'flammable powder', source: 'SDS', text: 'Fine powder and grinding dust burn (flammable solid, H228).' };
 const fumeFever: Hazard = { kind: 'toxic dust or fume', source: 'practice', text: 'Fresh oxide fume causes metal fume fever.' };
+const reactiveMelt: Hazard = { kind: 'reacts with water or air', source: 'practice', text: 'A melt takes up oxygen and nitrogen, attacks oxide crucibles and explodes on contact with water.' };
 const rareEarth: readonly Hazard[] = [
   { kind: 'pyrophoric powder', source: 'SDS', text: 'Powder, chips and grinding dust of rare earths ignite easily, fine powder by itself (H228, H250).' },
-  { kind: 'reacts with water or air', source: 'SDS', text: 'Tarnishes in moist air and frees hydrogen from water (H261), the light rare earths fastest; keep dry, under oil or inert gas.' },
+  { kind: 'reacts with water or air', source: 'SDS', text: 'Tarnishes in moist air and frees hydrogen from water (H261), the light rare earths fastest; keep dry, under oil or inert gas; a melt attacks oxide crucibles.' },
 ];
 
 /** Hazards by symbol, but for what follows from the boiling temperature (hazardsOf.ts). An empty list says that none is on record here, not that there is none. */
@@ -52,6 +53,7 @@ export const hazards: Readonly<Record<string, readonly Hazard[]>> = {
   ],
   Mg: [
     { kind: 'pyrophoric powder', source: 'GHS', text: 'Powder ignites by itself (Pyr. Sol. 1, H250) and frees hydrogen from water (Water-react. 1, H260); burning magnesium must not be quenched with water or carbon dioxide.' },
+    { kind: 'reacts with water or air', source: 'practice', text: 'A melt ignites in air and explodes on contact with water, a wet mould or sand; melt it under a cover gas or flux.' },
   ],
   Al: [
     { kind: 'pyrophoric powder', source: 'GHS', text: 'Fine powder ignites by itself (Pyr. Sol. 1, H250) and frees hydrogen from water (Water-react. 2, H261).' },
@@ -66,7 +68,7 @@ export const hazards: Readonly<Record<string, readonly Hazard[]>> = {
   Sc: [...rareEarth],
   Ti: [
     { kind: 'pyrophoric powder', source: 'SDS', text: 'Fine powder and grinding dust ignite by themselves or by a spark (H250, H228, H251), and burn in nitrogen and carbon dioxide too.' },
-    { kind: 'reacts with water or air', source: 'practice', text: 'A melt takes up oxygen and nitrogen, attacks oxide crucibles and explodes on contact with water.' },
+    reactiveMelt,
   ],
   V: [
     { kind: 'toxic or volatile oxide', source: 'GHS', text: 'Vanadium pentoxide, V2O5, formed in hot air: may cause cancer (Carc. 1B, H350), fatal if inhaled (Acute Tox. 2, H330), toxic if swallowed (H301), harms airways and lungs (STOT RE 1, H372; STOT SE 3, H335), suspected of genetic defects and of harm to fertility, the unborn child and breast-fed children (H341, H361fd, H362); it melts near 950 K and drips or evaporates.' },
@@ -114,6 +116,7 @@ export const hazards: Readonly<Record<string, readonly Hazard[]>> = {
   Y: [...rareEarth],
   Zr: [
     { kind: 'pyrophoric powder', source: 'GHS', text: 'Powder ignites by itself (Pyr. Sol. 1, H250) and frees hydrogen from water (Water-react. 1, H260); chips and grinding dust burn.' },
+    reactiveMelt,
   ],
   Nb: [
     flammablePowder,
@@ -162,6 +165,7 @@ export const hazards: Readonly<Record<string, readonly Hazard[]>> = {
   Lu: [...rareEarth],
   Hf: [
     { kind: 'pyrophoric powder', source: 'SDS', text: 'Fine powder and grinding dust ignite by themselves (H250, H251).' },
+    reactiveMelt,
   ],
   Ta: [
     flammablePowder,
