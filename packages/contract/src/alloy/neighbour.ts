@@ -10,6 +10,11 @@ export const neighbourSchema = z.object({
   reports: z
     .array(z.object({ phases: z.string(), references: z.number().int() }))
     .describe('Every label, and how many publications report it'),
+  publications: z
+    .number()
+    .int()
+    .describe('How many publications report phases: one that reports several labels counts for each of them')
+    .exactOptional(),
   doi: z.array(z.string()),
   own: z.boolean().describe('Brought in or melted, rather than of the published alloys of the program'),
   import: z.number().int().nullable().describe('Number of the import that brought it'),

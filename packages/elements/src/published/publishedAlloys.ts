@@ -22,6 +22,8 @@ export interface PublishedAlloy {
   singlePhase: boolean | null;
   /** How many publications, of all labels. */
   references: number;
+  /** How many of them report phases. The counts of `reports` add up to more where one reports several labels. */
+  reporting: number;
   /** Of the records that carry the label `phases`, as is all below. */
   processing: readonly Processing[];
   /** g/cm3, measured, median */
@@ -60,6 +62,7 @@ function alloyOf(records: readonly PublishedMeasurement[]): PublishedAlloy {
     phaseClass,
     singlePhase: phaseClass === null ? null : phaseClass === 'fcc' || phaseClass === 'bcc',
     references: new Set(records.map(({ doi }) => doi)).size,
+    reporting: new Set(records.flatMap(({ phases: label, doi }) => (label === null ? [] : [doi]))).size,
     processing: [...new Set(labelled.map(({ processing }) => processing))].sort(),
     density: median(labelled.map(({ density }) => density)),
     youngsModulus: median(labelled.map(({ youngsModulus }) => youngsModulus)),

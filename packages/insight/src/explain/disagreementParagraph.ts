@@ -38,14 +38,14 @@ export function disagreementParagraph(told: Told): Paragraph | null {
   };
 }
 
-function estimateAgainst({ dossier: { phase } }: Told, { publications, oneSolution }: ReportedClasses) {
+function estimateAgainst({ dossier: { phase } }: Told, { reports, oneSolution }: ReportedClasses) {
   if (phase.singleSolution === null) return null;
-  const share = oneSolution / publications;
+  const share = oneSolution / reports;
   const otherSide = phase.singleSolution >= 0.5 !== share >= 0.5;
   if (!otherSide && Math.abs(phase.singleSolution - share) < FAR) return null;
   return (
     `The estimate disagrees: it gives one disordered solution ${numberInWords(phase.singleSolution, 2)}, but ` +
-    `${oneSolution} of ${counted(publications)} report one.`
+    `${ofOne(oneSolution, reports)}.`
   );
 }
 
@@ -53,17 +53,17 @@ function latticeAgainst({ dossier: { phase } }: Told, reported: ReportedClasses)
   const [likeliest] = classes.toSorted((a, b) => (phase[b] ?? 0) - (phase[a] ?? 0));
   const [published] = classes.toSorted((a, b) => reported.classes[b] - reported.classes[a]);
   if (phase.singleSolution === null || likeliest === published) return null;
-  // Where publications differ so that none has most of them, the estimate contradicts none.
-  if (reported.classes[published!] * 2 <= reported.publications) return null;
+  // Where reports differ so that none has most of them, the estimate contradicts none.
+  if (reported.classes[published!] * 2 <= reported.reports) return null;
   return (
     `The likeliest class of the estimate is ${named[likeliest!]} (${numberInWords(phase[likeliest!]!, 2)}), ` +
-    `most publications report ${named[published!]} (${reported.classes[published!]} of ${reported.publications}).`
+    `most reports are of ${named[published!]} (${reported.classes[published!]} of ${reported.reports}).`
   );
 }
 
-function modelsAgainst({ dossier }: Told, { publications, oneSolution }: ReportedClasses): (string | null)[] {
+function modelsAgainst({ dossier }: Told, { reports, oneSolution }: ReportedClasses): (string | null)[] {
   const { compounds, ordering, demixing } = dossier;
-  const mostlyOne = oneSolution > publications / 2;
+  const mostlyOne = oneSolution > reports / 2;
   const distance = compounds?.hullDistance ?? 0;
   const size = numberInWords(Math.abs(distance), decimalsBeside(Math.abs(distance), MODEL_ERROR, 0));
   return [
@@ -82,6 +82,7 @@ function modelsAgainst({ dossier }: Told, { publications, oneSolution }: Reporte
   ];
 }
 
-function counted(publications: number): string {
-  return publications === 1 ? 'one publication' : `${publications} publications`;
+function ofOne(oneSolution: number, reports: number): string {
+  if (reports === 1) return `the one report is of ${oneSolution === 1 ? 'one' : 'something else'}`;
+  return `${oneSolution} of ${reports} reports are of one`;
 }

@@ -14,7 +14,7 @@ export function publishedParagraph({ dossier: { nearest } }: Told): Paragraph {
   const [first, ...others] = nearest;
   const same = first !== undefined && isSame(first);
   const told = same
-    ? [`Published as ${first.formula}: ${reportsInWords(first.reports)}.`, ...beside(others)]
+    ? [`Published as ${first.formula}: ${reportsInWords(first)}.`, ...beside(others)]
     : [notInTable(), ...beside(nearest)];
   return {
     subject: 'published',
@@ -37,7 +37,7 @@ function beside(neighbours: readonly Neighbour[]): string[] {
   return neighbours
     .slice(0, MOST_NEIGHBOURS)
     .map(
-      ({ formula, distance, reports }) => `${formula}, ${differing(distance)}: ${reportsInWords(reports)}.`,
+      (neighbour) => `${neighbour.formula}, ${differing(neighbour.distance)}: ${reportsInWords(neighbour)}.`,
     );
 }
 

@@ -4,9 +4,9 @@ import type { Neighbour } from '../neighbours/nearestPublished.ts';
 /** Closer than this, as a share of atoms, a published alloy is the same one: its formula rounds so. */
 const SAME = 0.005;
 
-/** What publications say of one composition. */
+/** What publications say of one composition. A report is a label in a publication: one that has two labels makes two. */
 export interface ReportedClasses {
-  publications: number;
+  reports: number;
   /** of them, one disordered fcc or bcc solution */
   oneSolution: number;
   /** of them, by class */
@@ -24,6 +24,6 @@ export function reportedClasses(nearest: readonly Neighbour[]): ReportedClasses 
   if (reports.length === 0) return null;
   const classes: Record<PhaseClass, number> = { fcc: 0, bcc: 0, both: 0, other: 0 };
   for (const { phases, references } of reports) classes[phaseClassOf(phases)] += references;
-  const publications = reports.reduce((sum, { references }) => sum + references, 0);
-  return { publications, oneSolution: classes.fcc + classes.bcc, classes };
+  const all = reports.reduce((sum, { references }) => sum + references, 0);
+  return { reports: all, oneSolution: classes.fcc + classes.bcc, classes };
 }

@@ -12,6 +12,8 @@ export interface Neighbour {
   phases: string | null;
   /** Every label and how many publications report it, most first. */
   reports: readonly PhaseReport[];
+  /** How many publications report phases; one that reports several labels counts in each of `reports`. */
+  publications: number;
   doi: readonly string[];
 }
 
@@ -32,12 +34,13 @@ export function nearestPublished(composition: Composition, count = 5): Neighbour
     .map((alloy) => ({ alloy, distance: compositionDistance(candidate, alloy.composition) }))
     .sort((a, b) => a.distance - b.distance || before(a.alloy, b.alloy))
     .slice(0, count)
-    .map(({ alloy: { formula, composition: published, phases, reports, doi }, distance }) => ({
+    .map(({ alloy: { formula, composition: published, phases, reports, reporting, doi }, distance }) => ({
       formula,
       composition: published,
       distance,
       phases,
       reports,
+      publications: reporting,
       doi,
     }));
 }

@@ -60,6 +60,7 @@ function knownOf(
   return {
     ...{ formula: name.trim() || formatComposition(composition), composition, distance, phases },
     reports: phases === null ? [] : [{ phases, references: doi === null ? 0 : 1 }],
+    publications: phases === null || doi === null ? 0 : 1,
     doi: doi === null ? [] : [doi],
     ...{ own: true, import: from, melt: melt ?? null, methods },
   };
