@@ -89,4 +89,5 @@ function verdictOn(distance: number, phases: readonly CompetingPhase[]): string 
     : 'compounds would form';
 }
 
-const isElement = (formula: string) => /^[A-Z][a-z]?$/.test(formula);
+/** Whether a phase of the competing set is an element that is left over. */
+export const isElement = (formula: string): boolean => /^[A-Z][a-z]?$/.test(formula);

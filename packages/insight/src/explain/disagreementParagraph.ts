@@ -1,6 +1,6 @@
 import { decimalsBeside } from '@tiegel/contract/terms';
 import type { PhaseClass } from '@tiegel/elements/publishedAlloys';
-import { MODEL_ERROR } from '../compounds/compounds.ts';
+import { type Compounds, isElement, MODEL_ERROR } from '../compounds/compounds.ts';
 import { numberInWords } from '../inWords.ts';
 import type { Paragraph, Told } from './paragraph.ts';
 import { type ReportedClasses, reportedClasses } from './reportedClasses.ts';
@@ -41,7 +41,8 @@ export function disagreementParagraph(told: Told): Paragraph | null {
 function estimateAgainst({ dossier: { phase } }: Told, { reports, oneSolution }: ReportedClasses) {
   if (phase.singleSolution === null) return null;
   const share = oneSolution / reports;
-  const otherSide = phase.singleSolution >= 0.5 !== share >= 0.5;
+  // Half of the reports are on neither side.
+  const otherSide = share !== 0.5 && phase.singleSolution >= 0.5 !== share > 0.5;
   if (!otherSide && Math.abs(phase.singleSolution - share) < FAR) return null;
   return (
     `The estimate disagrees: it gives one disordered solution ${numberInWords(phase.singleSolution, 2)}, but ` +
@@ -63,15 +64,16 @@ function latticeAgainst({ dossier: { phase } }: Told, reported: ReportedClasses)
 
 function modelsAgainst({ dossier }: Told, { reports, oneSolution }: ReportedClasses): (string | null)[] {
   const { compounds, ordering, demixing } = dossier;
-  const mostlyOne = oneSolution > reports / 2;
+  // Where both halves are as large, most report neither.
+  const [mostlyOne, mostlyNot] = [oneSolution > reports / 2, oneSolution < reports / 2];
   const distance = compounds?.hullDistance ?? 0;
   const size = numberInWords(Math.abs(distance), decimalsBeside(Math.abs(distance), MODEL_ERROR, 0));
   return [
     mostlyOne && distance > MODEL_ERROR
-      ? `Miedema’s model expects compounds (${size} kJ/mol below the solution) where most report one solution.`
+      ? `Miedema’s model expects ${rivalsIn(compounds)} (${size} kJ/mol below the solution) where most report one solution.`
       : null,
-    !mostlyOne && distance < -MODEL_ERROR
-      ? `Miedema’s model lets the solution stay (by ${size} kJ/mol) where most report more than one disordered phase.`
+    mostlyNot && distance < -MODEL_ERROR
+      ? `Miedema’s model lets the solution stay (by ${size} kJ/mol) where most report something else than one disordered solution.`
       : null,
     mostlyOne && (ordering?.ratioToMelting ?? 0) > 1
       ? 'The mean-field model orders it up to its melting, where most report one disordered solution: labels of diffraction seldom tell weak order, and mean fields order too high.'
@@ -80,6 +82,10 @@ function modelsAgainst({ dossier }: Told, { reports, oneSolution }: ReportedClas
       ? 'The regular solution demixes up to its melting, where most report one solution: one more case in which demixing predicts nothing.'
       : null,
   ];
+}
+
+function rivalsIn(compounds: Compounds | null): string {
+  return compounds?.competing.every(({ formula }) => isElement(formula)) ? 'the elements apart' : 'compounds';
 }
 
 function ofOne(oneSolution: number, reports: number): string {
