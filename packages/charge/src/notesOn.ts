@@ -72,7 +72,10 @@ function orderNote({ lines }: Charged): string {
   const estimated = lines.some(({ melting }) => melting.estimated)
     ? ' The melting temperature of a master alloy is the mean of its elements where none was given.'
     : '';
-  return `The order is that of laying on a cold hearth: the lowest-melting below, the highest-melting on top, where the arc strikes. In a crucible melt in the opposite order, and add what evaporates last. Common practice, no source.${estimated}`;
+  const graphite = lines.some(({ element }) => element === 'C')
+    ? ' Graphite does not melt but dissolves, and the arc blows it away: lay it under the metal, or charge a master alloy with carbon.'
+    : '';
+  return `The order is that of laying on a cold hearth: the lowest-melting below, the highest-melting on top, where the arc strikes. In a crucible melt in the opposite order, and add what evaporates last. Common practice, no source.${graphite}${estimated}`;
 }
 
 function significant(number: number): string {

@@ -211,6 +211,14 @@ describe('what is said beside the masses', () => {
     });
   });
 
+  // Carbon sublimes at 4098 K and stands highest by that: but the arc strikes there.
+  test('graphite stands last in the order, with the word that it does not belong on top', () => {
+    const { order, notes } = chargeSheet(plain('Fe95C5'));
+    expect(order).toEqual(['Fe', 'C']);
+    expect(notes.join(' ')).toContain('Graphite does not melt but dissolves');
+    expect(chargeSheet(plain('FeNi')).notes.join(' ')).not.toContain('Graphite');
+  });
+
   test('the cost is that of the masses weighed, and none where a price is unknown', () => {
     const priced = chargeSheet(plain('FeNi'));
     const { Fe, Ni } = demoPrices.prices;

@@ -15,3 +15,9 @@ test.each([
   if (margin === null) expect(found.margin).toBeNull();
   else expect(found.margin).toBeCloseTo(margin, 12);
 });
+
+// 7e-14 beyond it lies on the limit: met, and neither above nor below it by anything.
+test('on a limit the margin is 0 and not what rounding leaves', () => {
+  expect(marginOf({ quantity: 'density', max: 8 }, 8 + 7e-14)).toEqual({ met: true, margin: 0 });
+  expect(marginOf({ quantity: 'mixingEnthalpy', min: -15 }, -15 - 1e-12)).toEqual({ met: true, margin: 0 });
+});
