@@ -87,6 +87,7 @@ test('what is fatal if inhaled comes first, what burns after what causes cancer'
 // Takeuchi & Inoue: Al–Ni −22, Al–Ti −30 kJ/mol; Co–Ni 0.
 test('violent mixing is named with its pairs, a trace is not', () => {
   expect(of('AlNiTi', 'heat of mixing')[0]!.text).toMatch(/Ni–Ti −35.*Al–Ti −30.*Al–Ni −22/);
+  expect(of('AlNiTi', 'heat of mixing')[0]!.about).toEqual(['Al', 'Ni', 'Ti']);
   expect(of('CoNi', 'heat of mixing')).toEqual([]);
   expect(of('Al4.9Ni95.1', 'heat of mixing')).toEqual([]);
   expect(of('Al5Ni95', 'heat of mixing')).toHaveLength(1);

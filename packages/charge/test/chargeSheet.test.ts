@@ -254,6 +254,7 @@ describe('what cannot be charged', () => {
     [{ resolution: 0 }, 'request/wrong-value /resolution'],
     [{ resolution: 60 }, 'request/wrong-value /resolution'],
     [{ loss: { Fe: 100 } }, 'request/wrong-value /loss/Fe'],
+    [{ loss: { Fe: 90.1 } }, 'request/wrong-value /loss/Fe'],
     [{ loss: { Zn: 5 } }, 'charge/not-in-alloy /loss/Zn'],
     // What every object has of its own is no element of the alloy either.
     [{ loss: { toString: 5 } }, 'charge/not-in-alloy /loss/toString'],

@@ -78,6 +78,9 @@ test('what the sheet says of a material and a row says otherwise is doubted', ()
 test('an ingot is doubted above all that was charged, and more than 10 % below what the losses leave', () => {
   const of = (ingot: number) => doubtsOf(entry({ ingot })).map(({ pointer, text }) => `${pointer} ${text}`);
   expect(of(70)).toEqual([expect.stringMatching(/^\/ingot The ingot weighs more than the (50\.00|49\.99)/)]);
+  // 1 % above the 50 g is what balances differ by; 2 % is not.
+  expect(of(50.4)).toEqual([]);
+  expect(of(50.9)).toHaveLength(1);
   expect(of(44.9)).toEqual([]);
   expect(of(44.8)).toEqual([expect.stringMatching(/^\/ingot The ingot is 10 % lighter than the 49\.8/)]);
   expect(doubtsOf(entry({ ingot: 9, weighed: [{ material: 'Ni', mass: 100 }] }), null)).toEqual([

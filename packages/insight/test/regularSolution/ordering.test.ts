@@ -4,6 +4,7 @@ import { publishedAlloys } from '@tiegel/elements/publishedAlloys';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { demixing, ordering, orderingTrust } from '../../src/index.ts';
+import { soCold } from '../../src/regularSolution/soCold.ts';
 import { alloys, facts, turned, withoutPair, withValues } from '../fixtures/alloys.ts';
 import { areaUnderCurve } from '../fixtures/areaUnderCurve.ts';
 
@@ -52,6 +53,8 @@ test('an order of the deep cold is told as one that atoms hardly reach, and as o
   expect(words).toMatch(/^Below 241 K, 0\.13 of .*, though atoms hardly move so cold\.$/);
   expect(trust).toContain('cobalt–iron comes out at 241 K and orders below some 1000 K');
   expect(of('AlCoCrFeNi').words).not.toContain('hardly move');
+  // Below 0.3 of the melting temperature, not at it.
+  expect([0.29, 0.3].map(soCold)).toEqual([', though atoms hardly move so cold', '']);
 });
 
 test('what never orders is said to', () => {
