@@ -66,7 +66,7 @@ test('what the sheet says of a material and a row says otherwise is doubted', ()
       ),
     },
   ]);
-  for (const contains of ['Cr90Fe10', { Cr: 90, Fe: 10 }, 'Crx', 'Fe'])
+  for (const contains of ['Cr90Fe10', { Cr: 90, Fe: 10 }])
     expect(doubtsOf(withRow({ contains, amounts: 'wt.%' })).map(({ pointer }) => pointer)).toEqual([
       `/weighed/${chromium}/contains`,
     ]);

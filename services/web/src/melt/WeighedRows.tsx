@@ -3,7 +3,7 @@ import { NumberField } from '../ask/fields/NumberField.tsx';
 import { TextField } from '../charge/TextField.tsx';
 import { formatNumber } from '../numbers/formatNumber.ts';
 import { Doubt } from './Doubt.tsx';
-import { doubtsAt, isOfSheet } from './entryOf.ts';
+import { doubtsAt, isAsOnSheet } from './entryOf.ts';
 import type { MeltForm } from './useMeltForm.ts';
 
 /** What the balance showed of each material: those of the charge sheet, and whatever was added to them. */
@@ -13,7 +13,7 @@ export function WeighedRows({ form }: { form: MeltForm }) {
     <div className="melt-rows">
       {draft.weighed.map((row, at) => {
         const line = sheet?.lines.find(({ material }) => material === row.material);
-        const known = isOfSheet(row.material, sheet);
+        const known = isAsOnSheet(row, sheet);
         return (
           // A row is what it is by its place: its name may be changed while somebody types.
           // biome-ignore lint/suspicious/noArrayIndexKey: see above
@@ -56,7 +56,7 @@ export function WeighedRows({ form }: { form: MeltForm }) {
   );
 }
 
-/** What is in a material that no charge sheet knows. */
+/** What is in a material that no charge sheet knows, or of which another lot was weighed than the sheet has. */
 function OwnMaterial({ form, at }: { form: MeltForm; at: number }) {
   const row = form.draft.weighed[at]!;
   return (

@@ -78,7 +78,7 @@ export function entryOf(draft: MeltDraft, sheet: ChargeSheet | null): Written {
       most: meltMost.mass,
       right: 'Write what the balance showed, in grams.',
     }),
-    ...describedBy(row, sheet, number(`/weighed/${at}/purity`, row.purity)),
+    ...describedBy(row, number(`/weighed/${at}/purity`, row.purity)),
   }));
   if (draft.date === '') add('/date', 'Write the day on which it was melted.');
   const entry: MeltEntry = {
@@ -142,19 +142,16 @@ function asWeighed(entry: MeltEntry, sheet: ChargeSheet | null): Melt | null {
   return meltFaults(unseen, sheet).length === 0 ? meltOf(unseen, sheet) : null;
 }
 
-/** What is in a material; nothing where the charge sheet says it. */
-function describedBy(
-  { material, contains, amounts }: WeighedRow,
-  sheet: ChargeSheet | null,
-  purity: number | null,
-) {
-  if (isOfSheet(material, sheet)) return {};
+/** What a row says is in its material; nothing where it leaves that to the charge sheet. */
+function describedBy({ contains, amounts }: WeighedRow, purity: number | null) {
   return {
     ...(contains.trim() === '' ? {} : { contains: contains.trim(), amounts }),
     ...(purity === null ? {} : { purity }),
   };
 }
 
-export function isOfSheet(material: string, sheet: ChargeSheet | null): boolean {
+/** Whether a row leaves it to the charge sheet what is in its material. */
+export function isAsOnSheet({ material, contains, purity }: WeighedRow, sheet: ChargeSheet | null): boolean {
+  if (contains.trim() !== '' || purity.trim() !== '') return false;
   return sheet?.lines.some((line) => line.material === material.trim()) ?? false;
 }

@@ -6,7 +6,7 @@ import { entryText } from '../numbers/parseNumber.ts';
 export interface WeighedRow {
   material: string;
   mass: string;
-  /** what is in it, where no charge sheet says so */
+  /** what is in it, where no charge sheet says so, or another lot was weighed */
   contains: string;
   amounts: 'wt.%' | 'at.%';
   purity: string;
@@ -91,9 +91,8 @@ const writtenAlloy = (amounts: Readonly<Record<string, number>>): string =>
 /** The rows of a charge sheet, with what was weighed of the same materials before. */
 export function rowsOfSheet(sheet: ChargeSheet, before: readonly WeighedRow[]): WeighedRow[] {
   const rows = sheet.order.map((material) => ({
-    ...emptyRow,
+    ...(before.find((row) => row.material === material) ?? emptyRow),
     material,
-    mass: before.find((row) => row.material === material)?.mass ?? '',
   }));
   const others = before.filter(({ material, mass }) => mass.trim() !== '' && !sheet.order.includes(material));
   return [...rows, ...others];

@@ -1,8 +1,14 @@
 import { chargeRequestOf, chargeSheet } from '@tiegel/charge';
 import { describe, expect, test } from 'vitest';
 import { doubtfulDay } from '../../src/melt/doubtfulDay.ts';
-import { doubtsAt, entryOf } from '../../src/melt/entryOf.ts';
-import { draftOfMelt, emptyDraft, type MeltDraft, type WeighedRow } from '../../src/melt/meltDraft.ts';
+import { doubtsAt, entryOf, isAsOnSheet } from '../../src/melt/entryOf.ts';
+import {
+  draftOfMelt,
+  emptyDraft,
+  type MeltDraft,
+  rowsOfSheet,
+  type WeighedRow,
+} from '../../src/melt/meltDraft.ts';
 
 const row = (part: Partial<WeighedRow> = {}): WeighedRow => ({
   ...{ material: 'Ni', mass: '10', contains: '', amounts: 'wt.%', purity: '' },
@@ -106,4 +112,19 @@ test('a material of the charge sheet needs its mass alone', () => {
   const weighed = [row({ material: 'Fe', mass: '' }), row({ mass: '25' })];
   const { faults } = entryOf(draft({ weighed }), sheet);
   expect([...faults.keys()]).toEqual(['/weighed/0/mass']);
+});
+
+test('another lot of a material of the charge sheet is kept as it was written down', () => {
+  const sheet = chargeSheet(
+    chargeRequestOf({ composition: { Co: 50, Ni: 50 }, mass: 20, resolution: 0.001 }, null),
+  );
+  const kept = rowsOfSheet(sheet, [row({ purity: '98' })]);
+  expect(kept.map(({ material, purity }) => [material, purity]).toSorted()).toEqual([
+    ['Co', ''],
+    ['Ni', '98'],
+  ]);
+  for (const one of kept) expect(isAsOnSheet(one, sheet)).toBe(one.material === 'Co');
+  const { entry } = entryOf(draft({ weighed: kept.map((one) => ({ ...one, mass: '10' })) }), sheet);
+  expect(entry.weighed.find(({ material }) => material === 'Ni')).toMatchObject({ purity: 98 });
+  expect(entry.weighed.find(({ material }) => material === 'Co')).not.toHaveProperty('purity');
 });
