@@ -143,6 +143,27 @@ test('what was not sent survives a reload, and what was typed', async () => {
   expect(await entry(page, 'Mn').getByLabel('Note').inputValue()).toBe('Half a thou');
 });
 
+test('what is half typed on one list stays off another with the same alloy', async () => {
+  const other = await site.api<Shortlist>('/shortlists', { name: 'Warm impeller', by: 'Ana' });
+  const lists = [`/shortlists/${id}`, `/shortlists/${other.id}`];
+  const { page } = await as('Dee');
+  for (const list of lists) {
+    await page.goto(site.url + list);
+    await alloyField(page).fill('CoNi');
+    await alloyField(page).press('Enter');
+    await entry(page, 'Co').waitFor();
+    await page.getByText('Everything is sent.').waitFor();
+  }
+  await entry(page, 'Co').getByLabel('Note').fill('For warm parts al');
+  await alloyField(page).fill('CoCrF');
+  await page.goto(site.url + lists[0]);
+  expect(await entry(page, 'Co').getByLabel('Note').inputValue()).toBe('');
+  expect(await alloyField(page).inputValue()).toBe('');
+  await page.goto(site.url + lists[1]);
+  expect(await entry(page, 'Co').getByLabel('Note').inputValue()).toBe('For warm parts al');
+  expect(await alloyField(page).inputValue()).toBe('CoCrF');
+});
+
 test('what the server cannot take for a while is kept, with the reason, and sent when it can', async () => {
   const { page } = await as('Ana');
   await page.route('**/shortlists/*', (route) =>

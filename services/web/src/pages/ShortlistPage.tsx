@@ -59,9 +59,9 @@ export function ShortlistPage() {
         </p>
       ) : null}
       {standing.map((entry) => (
-        <EntryCard key={entry.entry} entry={entry} person={person} act={act} />
+        <EntryCard key={entry.entry} list={id} entry={entry} person={person} act={act} />
       ))}
-      <AddAlloyForm disabled={mute} act={act} />
+      <AddAlloyForm list={id} disabled={mute} act={act} />
       <PickForm id={id} person={person} />
       <RemovedEntries entries={list.entries} disabled={mute} act={act} />
       <ShortlistOrigin />

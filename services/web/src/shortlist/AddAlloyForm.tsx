@@ -4,9 +4,16 @@ import { formatComposition, parseAlloy } from '@tiegel/elements';
 import { useId, useState } from 'react';
 import { useKeptText } from '../frame/useKeptText.ts';
 
+interface AddAlloyFormProps {
+  /** id of the shortlist */
+  list: string;
+  disabled: boolean;
+  act: (act: ShortlistAct) => void;
+}
+
 /** Adds an alloy that somebody types. */
-export function AddAlloyForm({ disabled, act }: { disabled: boolean; act: (act: ShortlistAct) => void }) {
-  const [text, setText] = useKeptText('alloy');
+export function AddAlloyForm({ list, disabled, act }: AddAlloyFormProps) {
+  const [text, setText] = useKeptText(`alloy ${list}`);
   const [wrong, setWrong] = useState<string | null>(null);
   const id = useId();
   return (

@@ -12,6 +12,8 @@ import { EntryNumbers } from './EntryNumbers.tsx';
 import { NoteForm } from './NoteForm.tsx';
 
 interface EntryCardProps {
+  /** id of the shortlist */
+  list: string;
   entry: ShortlistEntry;
   /** '' where nobody said who they are: nothing can be changed then */
   person: string;
@@ -19,7 +21,7 @@ interface EntryCardProps {
 }
 
 /** One alloy of a shortlist: what it is, how far it is, what people wrote. */
-export function EntryCard({ entry, person, act }: EntryCardProps) {
+export function EntryCard({ list, entry, person, act }: EntryCardProps) {
   const { entry: text, status, notes, removed, addedBy, addedAt, search } = entry;
   const id = useId();
   const composition = parseAlloy(text);
@@ -85,7 +87,7 @@ export function EntryCard({ entry, person, act }: EntryCardProps) {
           </li>
         ))}
       </ul>
-      <NoteForm entry={text} disabled={mute} act={act} />
+      <NoteForm list={list} entry={text} disabled={mute} act={act} />
     </article>
   );
 }

@@ -4,14 +4,16 @@ import { useId } from 'react';
 import { useKeptText } from '../frame/useKeptText.ts';
 
 interface NoteFormProps {
+  /** id of the shortlist: an alloy may stand on several, and what is written on one is not meant for another */
+  list: string;
   entry: string;
   disabled: boolean;
   act: (act: ShortlistAct) => void;
 }
 
 /** A note to be written; what was typed survives a reload. */
-export function NoteForm({ entry, disabled, act }: NoteFormProps) {
-  const [text, setText] = useKeptText(`note ${entry}`);
+export function NoteForm({ list, entry, disabled, act }: NoteFormProps) {
+  const [text, setText] = useKeptText(`note ${list} ${entry}`);
   const id = useId();
   return (
     <form
