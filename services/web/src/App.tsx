@@ -11,6 +11,7 @@ import { KeysDialog } from './frame/KeysDialog.tsx';
 import { useFocusKept } from './frame/useFocusKept.ts';
 import { useVisit } from './frame/useVisit.ts';
 import { Waiting } from './frame/Waiting.tsx';
+import { comeBack, noteLinks } from './frame/wayBack.ts';
 import { pages, sections } from './pages/pages.ts';
 import { UnknownPage } from './pages/UnknownPage.tsx';
 import { EndMessages } from './watch/EndMessages.tsx';
@@ -28,13 +29,17 @@ export function App() {
   const seen = useRef(visit);
   useFocusKept();
 
+  useEffect(() => noteLinks(), []);
+
   useEffect(() => {
-    // A new page is read from its beginning; the very first one leaves focus to the browser.
-    if (seen.current !== visit) {
-      main.current?.focus();
-      window.scrollTo(0, 0);
-    }
+    // The very first page leaves focus to the browser.
+    if (seen.current === visit || !main.current) return;
     seen.current = visit;
+    // A new page is read from its beginning, one that was come back to from where it was left.
+    main.current.focus({ preventScroll: true });
+    const stop = comeBack(main.current);
+    if (stop === null) window.scrollTo(0, 0);
+    return stop ?? undefined;
   }, [visit]);
 
   useEffect(() => {

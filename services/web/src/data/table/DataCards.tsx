@@ -1,6 +1,7 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { useRef } from 'react';
 import { Link } from 'wouter';
+import { useLeftRow } from '../../frame/wayBack.ts';
 import { Notation } from '../../words/Notation.tsx';
 import type { RowsProps } from './rowsProps.ts';
 
@@ -15,6 +16,7 @@ export function DataCards<Row>(props: RowsProps<Row>) {
     overscan: 6,
     scrollMargin: list.current?.offsetTop ?? 0,
   });
+  useLeftRow(rows.length, (row) => virtual.scrollToIndex(row, { align: 'center' }), props.onEnd);
   const items = virtual.getVirtualItems();
   if ((items.at(-1)?.index ?? -1) >= rows.length - 10 && props.onEnd) queueMicrotask(props.onEnd);
   if (!first) return null;
@@ -59,7 +61,9 @@ export function DataCards<Row>(props: RowsProps<Row>) {
               data-index={index}
               className="candidate-card data-card"
             >
-              <Link href={props.addressOf(row)}>{first.cell ? first.cell(row) : first.value(row)}</Link>
+              <Link href={props.addressOf(row)} data-row={index}>
+                {first.cell ? first.cell(row) : first.value(row)}
+              </Link>
               <dl>
                 {told
                   .filter(({ holds, value }) => holds === 'numbers' || value(row) !== null)

@@ -1,6 +1,7 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
+import { useLeftRow } from '../../frame/wayBack.ts';
 import { ColumnHead } from '../../look/candidates/ColumnHead.tsx';
 import { useRowKeys } from '../../look/candidates/useRowKeys.ts';
 import type { RowsProps } from './rowsProps.ts';
@@ -26,6 +27,7 @@ export function DataTable<Row>(props: RowsProps<Row>) {
   useEffect(() => {
     if (scroll.current) scroll.current.scrollTop = 0;
   }, [selection, order, direction]);
+  useLeftRow(rows.length, (row) => virtual.scrollToIndex(row, { align: 'center' }), props.onEnd);
   const items = virtual.getVirtualItems();
   const keys = useRowKeys({
     selection: `${selection} ${order} ${direction}`,

@@ -5,6 +5,7 @@ import { useRef } from 'react';
 import { Link } from 'wouter';
 import { ShareBar } from '../../composition/ShareBar.tsx';
 import { Shares } from '../../composition/Shares.tsx';
+import { useLeftRow } from '../../frame/wayBack.ts';
 import { formatCount, formatNumber } from '../../numbers/formatNumber.ts';
 import { unitText } from '../../server/lookup.ts';
 import type { ShownQuantity } from '../../server/types.ts';
@@ -42,6 +43,7 @@ export function CandidateCards({
     overscan: 6,
     scrollMargin: list.current?.offsetTop ?? 0,
   });
+  useLeftRow(rows.length, (row) => virtual.scrollToIndex(row, { align: 'center' }), onEnd);
   const items = virtual.getVirtualItems();
   if ((items.at(-1)?.index ?? -1) >= rows.length - 10) queueMicrotask(onEnd);
   const offset = (items[0]?.start ?? 0) - virtual.options.scrollMargin;
@@ -63,7 +65,7 @@ export function CandidateCards({
                 {formatCount(rank)}
                 {front ? ' ◇ on the Pareto front' : ''}
               </span>
-              <Link href={candidateAddress(searchId, composition)}>
+              <Link href={candidateAddress(searchId, composition)} data-row={index}>
                 <Shares composition={composition} decimals={shareDecimals} />
               </Link>
             </p>

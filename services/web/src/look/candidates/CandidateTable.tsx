@@ -2,6 +2,7 @@ import { useVirtualizer } from '@tanstack/react-virtual';
 import type { Candidate } from '@tiegel/contract';
 import { formatComposition } from '@tiegel/elements';
 import { type CSSProperties, useEffect, useMemo, useRef } from 'react';
+import { useLeftRow } from '../../frame/wayBack.ts';
 import type { ShownQuantity } from '../../server/types.ts';
 import type { Marks } from '../marks/useMarks.ts';
 import { CandidateRow } from './CandidateRow.tsx';
@@ -64,6 +65,7 @@ export function CandidateTable(props: CandidateTableProps) {
   useEffect(() => {
     if (scroll.current) scroll.current.scrollTop = 0;
   }, [selection]);
+  useLeftRow(rows.length, (row) => virtual.scrollToIndex(row, { align: 'center' }), props.onEnd);
   const items = virtual.getVirtualItems();
   const [first, last] = [items[0]?.index ?? 0, items.at(-1)?.index ?? -1];
   const keys = useRowKeys({
