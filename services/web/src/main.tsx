@@ -5,6 +5,7 @@ import './styles/tokens.css';
 import './styles/ground.css';
 import './styles/parts.css';
 import './styles/print.css';
+import './styles/forced.css';
 import { App } from './App.tsx';
 import { makeQueryClient } from './server/queries.ts';
 

@@ -37,6 +37,8 @@ export function tokenColour(token: string, dark: boolean): string {
   const probe = document.createElement('span');
   probe.className = dark ? '' : 'on-paper';
   probe.style.color = `var(${token})`;
+  // A canvas is drawn with our colours, also where the reader's system sets those of the page.
+  probe.style.setProperty('forced-color-adjust', 'none');
   probe.hidden = true;
   document.body.append(probe);
   const { color } = getComputedStyle(probe);
