@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useState } from 'react';
-import { formatCount, formatNumber, formatPercent } from '../numbers/formatNumber.ts';
+import { formatCount, formatNumber } from '../numbers/formatNumber.ts';
+import { shareInWords } from '../numbers/shareInWords.ts';
 import { Axis, axisRoom } from './Axis.tsx';
 import { linearScale, type Scale } from './linearScale.ts';
 import { niceTicks } from './niceTicks.ts';
@@ -12,6 +13,8 @@ export interface HistogramRow {
   name: string;
   counts: readonly number[];
   total: number;
+  /** whether the total was drawn of more: a bar's share is then told with its 95 % interval */
+  sampled: boolean;
   /** how it is filled; rows are told apart by place and name, too */
   tone: 'whole' | 'part' | 'chosen';
 }
@@ -83,7 +86,8 @@ export function Histogram({
   const valueText = (value: number) => formatNumber(value, Math.min(decimals, 4));
   const readoutOf = (at: number) => {
     const shares = rows.map(
-      ({ name, counts, total }) => `${formatPercent(counts[at]!, total)} of ${lowerFirst(name)}`,
+      ({ name, counts, total, sampled }) =>
+        `${shareInWords(counts[at]!, total, !sampled)} of ${lowerFirst(name)}`,
     );
     return `${valueText(edges[at]!)} to ${valueText(edges[at + 1]!)}${unit === '' ? '' : ` ${unit}`}: ${shares.join(', ')}`;
   };

@@ -1,7 +1,7 @@
 import { useContext } from 'react';
+import { shareInWords } from '../../numbers/shareInWords.ts';
 import { tightest } from './countPasses.ts';
 import { SampleContext } from './sampleContext.ts';
-import { shareInWords } from './shareInWords.ts';
 
 /** What one limit leaves of the space, alone and on top of the others. */
 export function LimitShares({ index, values }: { index: number; values: readonly (number | null)[] }) {

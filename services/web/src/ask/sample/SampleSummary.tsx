@@ -1,8 +1,8 @@
 import { useContext } from 'react';
 import { formatCount } from '../../numbers/formatNumber.ts';
+import { countInWords, shareInWords } from '../../numbers/shareInWords.ts';
 import { NoAnswer } from '../../server/request.ts';
 import { SampleContext } from './sampleContext.ts';
-import { countInWords, shareInWords } from './shareInWords.ts';
 import { largest } from './useSample.ts';
 
 /** What all limits leave together, and how far the sample that says so is to be trusted. */

@@ -34,7 +34,7 @@ export function DistributionFigure(props: DistributionFigureProps) {
   return (
     <Figure
       title={quantity.name}
-      caption={outsideInWords(spread)}
+      caption={outsideInWords(spread, answer)}
       origin={['Each row is as high as its own fullest bar.', originOf(search)]}
       fileName={fileNameOf(search, `${quantity.id}-distribution`)}
       table={<BinTable quantity={quantity} unit={unit} edges={spread.edges} rows={rows} />}
@@ -63,14 +63,23 @@ function rowsOf({ grid, passing, kept }: Of, { exact, meeting }: SearchDistribut
             name: `All compositions${sampled}`,
             counts: grid.counts,
             total: total(grid),
+            sampled: !exact,
             tone: 'whole' as const,
           },
         ]
       : []),
     ...(passing
-      ? [{ name: `Passing${sampled}`, counts: passing.counts, total: total(passing), tone: 'part' as const }]
+      ? [
+          {
+            name: `Passing${sampled}`,
+            counts: passing.counts,
+            total: total(passing),
+            sampled: !exact,
+            tone: 'part' as const,
+          },
+        ]
       : []),
-    { name: 'Kept', counts: kept.counts, total: meeting, tone: 'chosen' },
+    { name: 'Kept', counts: kept.counts, total: meeting, sampled: false, tone: 'chosen' },
   ];
 }
 
@@ -81,12 +90,13 @@ function markAt(value: number, keeps: 'above' | 'below', unit: string): Histogra
 }
 
 /** What the bins leave out. */
-function outsideInWords({ grid, kept }: Of): string[] {
+function outsideInWords({ grid, kept }: Of, { exact }: SearchDistributions): string[] {
+  const compositions = exact ? 'compositions' : 'compositions of the sample';
   const parts = [
     ...(grid && grid.below + grid.above > 0
-      ? [`${formatCount(grid.below + grid.above)} compositions lie outside the axis`]
+      ? [`${formatCount(grid.below + grid.above)} ${compositions} lie outside the axis`]
       : []),
-    ...(grid && grid.missing > 0 ? [`${formatCount(grid.missing)} have no value`] : []),
+    ...(grid && grid.missing > 0 ? [`${formatCount(grid.missing)} ${compositions} have no value`] : []),
     ...(kept.below + kept.above > 0
       ? [`${formatCount(kept.below + kept.above)} kept ones lie outside the axis`]
       : []),

@@ -63,7 +63,10 @@ export function DistributionsView(props: LookProps) {
           These are the distributions of before; they could not be fetched anew: {error.message}
         </p>
       ) : null}
-      <p className="read">{sampleInWords(data)} Each row of a figure is as high as its own fullest bar.</p>
+      <p className="read">
+        {sampleInWords(data)} Each row of a figure is as high as its own fullest bar; the share of a bar is
+        read out where the pointer or an arrow key is.
+      </p>
       {data.meeting === 0 ? <NothingMeets view={view} change={change} /> : null}
       <div className="distributions">{figures(data)}</div>
       <p className="row">

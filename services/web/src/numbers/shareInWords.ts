@@ -1,4 +1,4 @@
-import { formatCount, formatNumber, formatPercent } from '../../numbers/formatNumber.ts';
+import { formatCount, formatNumber, formatPercent } from './formatNumber.ts';
 
 /** Hits below which a percentage would promise too much. */
 const fewHits = 10;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { countInWords, shareError, shareInWords } from '../../src/ask/sample/shareInWords.ts';
+import { countInWords, shareError, shareInWords } from '../../src/numbers/shareInWords.ts';
 
 // Wilson's 95 % interval of 10 in 100, from memory of common tables: 0.0552 to 0.1744.
 test('the error is the greater distance to an end of the interval', () => {
