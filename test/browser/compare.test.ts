@@ -163,6 +163,25 @@ test('the strips are saved as a figure, with the letters of the alloys', async (
   expect(await page.locator('.conditions').isVisible()).toBe(false);
 });
 
+test('six alloys stand side by side on 1024 px', async () => {
+  const six = ['CoCrFeMnNi', 'CoCrFeNi', 'NbMoTaW', 'AlCoCrFeNi', 'Al0.3CoCrFeNi', 'HfNbTaTiZr'];
+  const address = `/compare?${six.map((alloy) => `alloy=${alloy}`).join('&')}`;
+  const { page } = await site.visit(address, { viewport: { width: 1024, height: 768 } });
+  const table = page.locator('.compare-table');
+  await table.locator('.compare-alloy').nth(5).waitFor();
+  await page.locator('.strip-mark').first().waitFor();
+  expect(await table.evaluate((one) => one.parentElement!.scrollWidth - one.parentElement!.clientWidth)).toBe(
+    0,
+  );
+  // Each value within its own column.
+  const wide = await table
+    .locator('td')
+    .evaluateAll((cells) =>
+      cells.filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent),
+    );
+  expect(wide).toEqual([]);
+});
+
 test('on a phone six alloys are read line by line, and nothing is wider than the screen', async () => {
   const query = ['CoCrFeMnNi', 'CoCrFeNi', 'NbMoTaW', 'AlCoCrFeNi', 'HfNbTaTiZr', 'CoCrCuFeMnNi'];
   const { page, wrongs } = await site.visit(`/compare?${query.map((one) => `alloy=${one}`).join('&')}`, {
