@@ -4,14 +4,14 @@ import { fault, type ProblemCode, problems } from '@tiegel/contract';
 import { expect, test } from 'vitest';
 
 const root = join(import.meta.dirname, '../..');
-const table = 'packages/contract/src/problem/problems.ts';
+const table = 'packages/contract/src/problem/table/';
 const codes = Object.keys(problems);
 
 /** Every code that files name as a text of its own, with the files that do. */
 function named(pattern: string): Map<string, string[]> {
   const found = new Map<string, string[]>();
   for (const file of globSync(pattern, { cwd: root })) {
-    if (file === table || file.includes('node_modules')) continue;
+    if (file.startsWith(table) || file.includes('node_modules')) continue;
     const text = readFileSync(join(root, file), 'utf8');
     for (const [, code] of text.matchAll(/['"`]([a-z]+\/[a-z-]+)['"`\s]/g)) {
       found.set(code!, [...(found.get(code!) ?? []), file]);
@@ -19,6 +19,15 @@ function named(pattern: string): Map<string, string[]> {
   }
   return found;
 }
+
+test('every code stands in the table once: of two the later one would take the place of the other', () => {
+  const written = globSync(`${table}*.ts`, { cwd: root }).flatMap((file) =>
+    [...readFileSync(join(root, file), 'utf8').matchAll(/^ {2}'([a-z]+\/[a-z-]+)': \{$/gm)].map(
+      ([, code]) => code,
+    ),
+  );
+  expect(written.toSorted()).toEqual(codes.toSorted());
+});
 
 test('every code of the table is thrown somewhere', () => {
   const inSource = named('{packages,services}/*/src/**/*.{ts,tsx}');

@@ -49,6 +49,16 @@ test('what most publications report is known; what they dispute is not', async (
   expect(known(['FCC', 17], ['FCC+BCC', 2], ['Other', 1])).toBe(
     'Known: one uniform metal phase (fcc), in 17 of 20 publications.',
   );
+  // One publication reports both.
+  expect(
+    knownInWords({
+      ...neighbour([
+        ['FCC', 17],
+        ['FCC+BCC', 3],
+      ]),
+      publications: 19,
+    }),
+  ).toBe('Known: one uniform metal phase (fcc), in 17 of 19 publications.');
   expect(known(['FCC+B2', 1])).toBe('Known: FCC+B2, in the one publication.');
   expect(known(['FCC', 1], ['BCC', 1])).toBeNull();
 });

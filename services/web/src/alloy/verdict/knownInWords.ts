@@ -15,8 +15,8 @@ export const latticeWords: Readonly<Record<'fcc' | 'bcc', string>> = {
 };
 
 /** What most publications report of the alloy, or one's own record of it, as one plain sentence; null where they do not agree on one disordered solution or several phases. */
-export function knownInWords({ reports, own, melt }: Neighbour): string | null {
-  const all = reports.reduce((sum, { references }) => sum + references, 0);
+export function knownInWords({ reports, publications, own, melt }: Neighbour): string | null {
+  const all = publications ?? reports.reduce((sum, { references }) => sum + references, 0);
   const [first] = reports;
   if (!first || (!own && first.references * 2 <= all)) return null;
   const published = all === 1 ? 'in the one publication' : `in ${first.references} of ${all} publications`;
