@@ -33,10 +33,10 @@ test('what is wrong is told with exit 1: no role, an unknown one, a name that ha
     expect({ code, out }).toEqual({ code: 1, out: '' });
     return error;
   };
+  expect(await refusal('withdraw', 'Ana')).toContain('there is no such file');
   expect(await refusal('give', 'Ana')).toContain('--role');
   expect(await refusal('give', 'Ana', '--role', 'boss')).toContain('reader, author, keeper');
   expect(await refusal('give', ' ', '--role', 'reader')).toContain('[access/holder-name]');
-  expect(await refusal('withdraw', 'Ana')).toContain('there is no such file');
   await tiegel(['access', 'give', 'Ana', '--role', 'reader', ...where]);
   expect(await refusal('withdraw', 'Ben')).toContain('[access/holder-unknown]');
   expect(await refusal('give', 'Ana', '--role', 'keeper')).toContain('[access/holder-known]');
