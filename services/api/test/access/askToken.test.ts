@@ -195,6 +195,32 @@ test('a token ends at once when it is withdrawn', async () => {
   expect((await asked()).json()).toMatchObject({ code: 'access/unknown-token' });
 });
 
+test('no answer is kept on its way or in the browser, where another may sit next', async () => {
+  const cacheOf = async (request: Promise<{ headers: Record<string, unknown> }>) =>
+    (await request).headers['cache-control'];
+  const access = { url: '/api/v1/access', payload: { token: tokenOf.reader } };
+  expect(await cacheOf(server.ask({ ...access, method: 'POST' }))).toBe('no-store');
+  expect(await cacheOf(server.ask({ url: '/api/v1/access', method: 'DELETE' }))).toBe('no-store');
+  expect(await cacheOf(as('reader', { url: '/api/v1/searches' }))).toBe('no-store');
+  const write = async (url: string, payload: object) =>
+    (await as('author', { method: 'POST', url, payload })).json();
+  const sheet = { composition: 'Ni', mass: 50, resolution: 0.1 };
+  const { number: charge } = await write('/api/v1/charge-sheets', sheet);
+  const melt = {
+    charge,
+    date: '2026-11-30',
+    process: 'arc melting',
+    weighed: [{ material: 'Ni', mass: 50 }],
+  };
+  const { id } = await write('/api/v1/melts', melt);
+  const attached = await as('author', {
+    ...{ method: 'POST', url: `/api/v1/melts/${id}/attachments?name=scan.xy` },
+    ...{ payload: Buffer.from('20 1\n'), headers: { 'content-type': 'application/octet-stream' } },
+  });
+  const file = await as('reader', { url: attached.headers.location as string });
+  expect([file.body, file.headers['cache-control']]).toEqual(['20 1\n', 'no-store']);
+});
+
 test('what is written on a shortlist bears the name of the token, whatever name was sent', async () => {
   const url = '/api/v1/shortlists';
   const begun = await as('author', { method: 'POST', url, payload: { name: 'Pumps', by: 'Somebody' } });
