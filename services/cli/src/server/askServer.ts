@@ -1,5 +1,6 @@
 import { type Fault, ProblemError, problem, problems } from '@tiegel/contract/terms';
 import { z } from 'zod';
+import { tokenHeader } from './tokenHeader.ts';
 
 /** What is asked: a path below /api/v1, and what is sent, as JSON or as the file that it is. */
 export interface Asked {
@@ -10,6 +11,14 @@ export interface Asked {
 }
 
 const longestWait = 60_000;
+
+const warned = new Set<string>();
+
+/** A command may ask several times. */
+function warnOnce(text: string): void {
+  if (!warned.has(text)) console.error(text);
+  warned.add(text);
+}
 
 const refusal = z.object({
   faults: z
@@ -45,11 +54,12 @@ export async function answerOf(address: string, { method, path, body, file }: As
   const type = file === undefined ? 'application/json' : 'application/octet-stream';
   const answer = await sent(address, `${address}/api/v1${path}`, {
     method,
+    // A service sends nobody elsewhere; what answers so is not told what was meant for it.
+    redirect: 'manual',
     signal: AbortSignal.timeout(longestWait),
     headers: {
       ...(body === undefined && file === undefined ? {} : { 'content-type': type }),
-      // Not an option: everybody on a computer can read the words of a command.
-      ...(process.env.TIEGEL_TOKEN ? { authorization: `Bearer ${process.env.TIEGEL_TOKEN.trim()}` } : {}),
+      ...tokenHeader(address, warnOnce),
     },
     ...(body === undefined && file === undefined ? {} : { body: file ?? JSON.stringify(body) }),
   });
