@@ -47,7 +47,7 @@ export async function buildServer(
 function framework(logger: FastifyBaseLogger | undefined, https: Certificate | null): Server {
   const app = Fastify({
     // Its type would make another kind of server of it, which no route sees anything of.
-    ...(https === null ? {} : ({ https } as object)),
+    ...(https === null ? {} : ({ https: { ...https, minVersion: 'TLSv1.2' } } as object)),
     ...(logger === undefined ? {} : { loggerInstance: logger }),
     bodyLimit: bodyLimitBytes,
     forceCloseConnections: true,

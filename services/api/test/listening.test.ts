@@ -240,15 +240,18 @@ test('what is no HTTP is answered as a problem, and the connection ends', async 
   expect(JSON.parse(body!).code).toBe('request/unreadable');
 });
 
-test('a request of HTTP/1.1 without a Host is answered as a problem', async () => {
+test.each([
+  ['without a Host', '', 'it has no Host header'],
+  ['with two of them', 'host: localhost\r\nhost: other.example\r\n', 'it has more than one Host header'],
+])('a request of HTTP/1.1 %s is answered as a problem', async (_, hosts, what) => {
   const { port } = server.app.server.address() as AddressInfo;
   const socket = connect(port, '127.0.0.1');
-  socket.write('GET /api/v1/searches HTTP/1.1\r\nconnection: close\r\n\r\n');
+  socket.write(`GET /api/v1/searches HTTP/1.1\r\n${hosts}connection: close\r\n\r\n`);
   const [head, body] = (await text(socket)).split('\r\n\r\n');
   expect(head).toMatch(/^HTTP\/1.1 400 Bad Request\r\n/);
   expect(head).toContain('content-type: application/problem+json');
   expect(body).toContain('"code":"request/unreadable"');
-  expect(body).toContain('it has no Host header');
+  expect(body).toContain(what);
 });
 
 test('while the service stops, whoever still asks is told so', async () => {

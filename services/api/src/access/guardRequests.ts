@@ -5,10 +5,15 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 const ownName = /^(?:localhost|127(?:\.\d{1,3}){3}|\[::1\])(?::\d{1,5})?$/i;
 const readingMethods = new Set(['GET', 'HEAD', 'OPTIONS']);
 
-/** HTTP/1.1 wants one of every request; Node would answer without a word. Throws request/unreadable. */
-function refuseWithoutHost({ headers, raw }: FastifyRequest): void {
+/**
+ * HTTP/1.1 wants one of every request, and one alone: a proxy could look at the other. Node would answer without a
+ * word. Throws request/unreadable.
+ */
+function refuseUnclearHost({ headers, raw }: FastifyRequest): void {
   if (headers.host === undefined && raw.httpVersion === '1.1')
     throw problem('request/unreadable', { what: 'it has no Host header' });
+  if ((raw.headersDistinct?.host ?? []).length > 1)
+    throw problem('request/unreadable', { what: 'it has more than one Host header' });
 }
 
 /**
@@ -31,8 +36,11 @@ function refuseForeignPage(request: FastifyRequest): void {
   const site = request.headers['sec-fetch-site'];
   const named = origin ?? (site === 'cross-site' || site === 'same-site' ? site : undefined);
   if (named === undefined) return;
-  const own = URL.canParse(named) && new URL(named).host === host;
-  if (!own) throw problem('access/foreign-page', { origin: named });
+  const page = URL.canParse(named) ? new URL(named) : null;
+  // Without TLS here, a proxy may add it. With it, a page of the same name without is one that anybody on the way can write.
+  const schemes = request.protocol === 'https' ? ['https:'] : ['http:', 'https:'];
+  if (page === null || page.host !== host || !schemes.includes(page.protocol))
+    throw problem('access/foreign-page', { origin: named });
 }
 
 /**
@@ -46,7 +54,7 @@ export function guardRequests(
   { hostNames }: { hostNames: readonly string[] | null },
 ): void {
   app.addHook('onRequest', async (request) => {
-    refuseWithoutHost(request);
+    refuseUnclearHost(request);
     if (hostNames !== null) refuseForeignHost(request, hostNames);
     refuseForeignPage(request);
   });

@@ -2,7 +2,7 @@ import { accessSchema } from '@tiegel/contract';
 import { problem } from '@tiegel/contract/terms';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { tokenCookie } from '../access/sentToken.ts';
+import { isEncrypted, tokenCookie } from '../access/sentToken.ts';
 import type { Parts, Server } from '../parts.ts';
 import { problemAnswers } from '../problems/problemAnswers.ts';
 
@@ -74,7 +74,7 @@ export function accessRoutes(app: Server, { tokens }: Parts): void {
 
 /** No script of a page reads it (HttpOnly), no other site makes a browser send it (SameSite). */
 function cookieOf(request: FastifyRequest, value: string, seconds: number): string {
-  const encrypted = request.protocol === 'https' || request.headers['x-forwarded-proto'] === 'https';
-  const words = [`${tokenCookie}=${value}`, 'Path=/', 'HttpOnly', 'SameSite=Strict', `Max-Age=${seconds}`];
-  return [...words, ...(encrypted ? ['Secure'] : [])].join('; ');
+  const named = `${tokenCookie(request)}=${value}`;
+  const words = [named, 'Path=/', 'HttpOnly', 'SameSite=Strict', `Max-Age=${seconds}`];
+  return [...words, ...(isEncrypted(request) ? ['Secure'] : [])].join('; ');
 }

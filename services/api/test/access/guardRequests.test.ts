@@ -43,6 +43,7 @@ test.each([
   { origin: 'http://attacker.example' },
   { origin: 'http://localhost:3000' },
   { origin: 'null' },
+  { origin: 'other://localhost:4270' },
   { 'sec-fetch-site': 'cross-site' },
   { 'sec-fetch-site': 'same-site' },
 ])('a change that another page asks for is refused: %o', async (headers) => {
