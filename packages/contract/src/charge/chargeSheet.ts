@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { writerSchema } from '../access/writer.ts';
 import { amountsSchema } from '../alloy/amounts.ts';
 
 const number = z.number();
@@ -59,6 +60,7 @@ export type ChargeSheetView = z.infer<typeof chargeSheetSchema>;
 const savedFields = {
   number: z.string().describe('As it is written on paper, C-0007; given once'),
   savedAt: z.string().describe('UTC, ISO 8601'),
+  by: writerSchema,
   name: z.string(),
 };
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { writerSchema } from '../access/writer.ts';
 import { amountsSchema } from '../alloy/amounts.ts';
 import { phaseClasses } from '../alloy/phaseClasses.ts';
 import { attachmentSchema, meltEntrySchema } from './melt.ts';
@@ -33,7 +34,7 @@ export type MeltsView = z.infer<typeof meltsSchema>;
 
 export const meltWithHistorySchema = meltViewSchema.extend({
   history: z
-    .array(z.object({ version: z.number().int(), at: z.string(), entry: meltEntrySchema }))
+    .array(z.object({ version: z.number().int(), at: z.string(), by: writerSchema, entry: meltEntrySchema }))
     .describe('How it stood from then on, the newest first'),
 });
 export type MeltWithHistory = z.infer<typeof meltWithHistorySchema>;

@@ -9,6 +9,8 @@ export interface SavedChargeSheet extends ChargeSheet {
   number: string;
   /** UTC, ISO 8601 */
   savedAt: string;
+  /** whose token it was saved with; null: nobody was asked */
+  by: string | null;
   /** what it is for */
   name: string;
   /** as it was asked for */
@@ -21,6 +23,7 @@ export interface SavedChargeSheet extends ChargeSheet {
 /** What is kept beside a sheet. */
 interface SheetOrigin {
   name: string;
+  by?: string | null;
   request: Record<string, unknown>;
   /** what was in force */
   prices: PriceList | null;
@@ -41,10 +44,10 @@ type Kept = Omit<SavedChargeSheet, 'number' | 'savedAt'>;
 
 export function openChargeSheets(table: ChargeSheetTable): ChargeSheets {
   return {
-    save(sheet, { name, request, prices, pairs }, key = null) {
+    save(sheet, { name, by = null, request, prices, pairs }, key = null) {
       const kept: Kept = {
         ...sheet,
-        ...{ name: name.trim(), request, dataVersion: dataVersionOf(prices, [], pairs) },
+        ...{ name: name.trim(), by, request, dataVersion: dataVersionOf(prices, [], pairs) },
         prices: prices && { currency: prices.currency, date: prices.date, invented: prices.invented },
       };
       return savedOf(table.save(kept, new Date().toISOString(), key).stored);
@@ -60,5 +63,7 @@ export function openChargeSheets(table: ChargeSheetTable): ChargeSheets {
 }
 
 function savedOf({ number, savedAt, sheet }: StoredChargeSheet): SavedChargeSheet {
-  return { number: chargeNumber(number), savedAt, ...(sheet as Kept) };
+  const kept = sheet as Omit<Kept, 'by'> & Partial<Kept>;
+  // What was saved before anybody was asked says nothing of it.
+  return { number: chargeNumber(number), savedAt, ...kept, by: kept.by ?? null };
 }

@@ -28,11 +28,14 @@ export interface Melts {
   /** @throws ProblemError melt/not-found */
   view(id: string): MeltView;
   /** Every version, the newest first. */
-  history(id: string): { version: number; at: string; entry: MeltEntry }[];
-  /** @throws ProblemError charge/not-found, and as meltOf of packages/charge does */
-  record(entry: MeltEntry, key?: string | null): MeltView;
+  history(id: string): { version: number; at: string; by: string | null; entry: MeltEntry }[];
+  /**
+   * @param by whose token it is written with; null: nobody was asked
+   * @throws ProblemError charge/not-found, and as meltOf of packages/charge does
+   */
+  record(entry: MeltEntry, key?: string | null, by?: string | null): MeltView;
   /** @throws ProblemError melt/not-found, melt/changed-meanwhile, and as `record` does */
-  change(id: string, version: number, entry: MeltEntry): MeltView;
+  change(id: string, version: number, entry: MeltEntry, by?: string | null): MeltView;
   remove(id: string): MeltView;
   restore(id: string): MeltView;
   /** Those whose phases were observed, as records of rules take them. */
@@ -73,10 +76,10 @@ export function openMelts(table: MeltTable, sheets: ChargeSheets): Melts {
       stored(id);
       return table.history(id).map(({ entry, ...rest }) => ({ ...rest, entry: entry as MeltEntry }));
     },
-    record: (entry, key = null) => viewOf(table.create(checked(entry, sheets), now(), key)),
-    change(id, version, entry) {
+    record: (entry, key = null, by = null) => viewOf(table.create(checked(entry, sheets), now(), key, by)),
+    change(id, version, entry, by = null) {
       stored(id);
-      const changed = table.change(id, version, checked(entry, sheets), now());
+      const changed = table.change(id, version, checked(entry, sheets), now(), by);
       if (changed !== null) return viewOf(changed);
       throw problem('melt/changed-meanwhile', { version, current: stored(id).version }, '/version');
     },

@@ -17,6 +17,8 @@ export interface StoredMelt {
 export interface MeltVersion {
   version: number;
   at: string;
+  /** who wrote it; null: nobody was asked */
+  by: string | null;
   entry: unknown;
 }
 
@@ -33,12 +35,12 @@ export interface StoredAttachment {
 /** The melts that somebody recorded, with every earlier version. Each change is on the disk when it returns. */
 export interface MeltTable {
   /** The same key, sent again because the answer was lost, gives the melt that it made the first time. */
-  create(entry: unknown, at: string, key?: string | null): StoredMelt;
+  create(entry: unknown, at: string, key?: string | null, by?: string | null): StoredMelt;
   find(id: string): StoredMelt | null;
   /** Those that are not deleted, the newest first. */
   list(): StoredMelt[];
   /** null where the melt is at another version by now: nothing is changed then. */
-  change(id: string, version: number, entry: unknown, at: string): StoredMelt | null;
+  change(id: string, version: number, entry: unknown, at: string, by?: string | null): StoredMelt | null;
   /** Hides a melt, or with null brings it back. Nothing is lost. */
   setDeleted(id: string, at: string | null): void;
   /** The newest first. */
@@ -68,7 +70,9 @@ export function meltTable(durable: Connection): MeltTable {
   const insert = durable.prepare(
     'insert into melt (id, key, version, created_at, changed_at, entry) values (?, ?, 1, ?, ?, ?)',
   );
-  const keep = durable.prepare('insert into melt_version (melt, version, at, entry) values (?, ?, ?, ?)');
+  const keep = durable.prepare(
+    'insert into melt_version (melt, version, at, written_by, entry) values (?, ?, ?, ?, ?)',
+  );
   const byId = durable.prepare(`select ${columns} from melt where id = ?`);
   const byKey = durable.prepare(`select ${columns} from melt where key = ?`);
   const all = durable.prepare(`select ${columns} from melt where deleted_at is null order by number desc`);
@@ -77,7 +81,7 @@ export function meltTable(durable: Connection): MeltTable {
   );
   const hide = durable.prepare('update melt set deleted_at = ? where id = ?');
   const versions = durable.prepare(
-    'select version, at, entry from melt_version where melt = ? order by version desc',
+    'select version, at, written_by as "by", entry from melt_version where melt = ? order by version desc',
   );
   const add = durable.prepare(
     `insert into melt_attachment (id, melt, name, type, size, added_at)
@@ -98,26 +102,28 @@ export function meltTable(durable: Connection): MeltTable {
   const had = durable.prepare('select 1 from melt_attachment where melt = ? and id = ?');
   const find = (id: string) => read(byId.get(id));
 
-  const create = durable.transaction((entry: unknown, at: string, key: string | null) => {
+  const create = durable.transaction((entry: unknown, at: string, key: string | null, by: string | null) => {
     const before = key === null ? null : read(byKey.get(key));
     if (before !== null) return before;
     const id = newId(durable);
     const text = JSON.stringify(entry);
     insert.run(id, key, at, at, text);
-    keep.run(id, 1, at, text);
+    keep.run(id, 1, at, by, text);
     return find(id)!;
   });
-  const change = durable.transaction((id: string, version: number, entry: unknown, at: string) => {
-    const text = JSON.stringify(entry);
-    if (update.run(at, text, id, version).changes === 0) return null;
-    keep.run(id, version + 1, at, text);
-    return find(id);
-  });
+  const change = durable.transaction(
+    (id: string, version: number, entry: unknown, at: string, by: string | null) => {
+      const text = JSON.stringify(entry);
+      if (update.run(at, text, id, version).changes === 0) return null;
+      keep.run(id, version + 1, at, by, text);
+      return find(id);
+    },
+  );
   return {
-    create: (entry, at, key = null) => create.immediate(entry, at, key),
+    create: (entry, at, key = null, by = null) => create.immediate(entry, at, key, by),
     find,
     list: () => all.all().map((row) => read(row)!),
-    change: (id, version, entry, at) => change.immediate(id, version, entry, at),
+    change: (id, version, entry, at, by = null) => change.immediate(id, version, entry, at, by),
     setDeleted: (id, at) => void hide.run(at, id),
     history: (id) => (versions.all(id) as (MeltVersion & { entry: string })[]).map(parsed),
     newAttachmentId: () => newId(durable),

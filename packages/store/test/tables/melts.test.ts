@@ -10,15 +10,15 @@ test('a melt is changed version by version, and every version is kept', () => {
   const first = openStore({ file, columns });
   const made = first.melts.create({ hardness: null }, at);
   expect(made).toMatchObject({ version: 1, createdAt: at, deletedAt: null, entry: { hardness: null } });
-  expect(first.melts.change(made.id, 1, { hardness: 200 }, later)).toMatchObject({
+  expect(first.melts.change(made.id, 1, { hardness: 200 }, later, 'Ana')).toMatchObject({
     version: 2,
     changedAt: later,
   });
   first.close();
   const { melts } = openTestStore(file);
   expect(melts.history(made.id)).toEqual([
-    { version: 2, at: later, entry: { hardness: 200 } },
-    { version: 1, at, entry: { hardness: null } },
+    { version: 2, at: later, by: 'Ana', entry: { hardness: 200 } },
+    { version: 1, at, by: null, entry: { hardness: null } },
   ]);
   expect(melts.find(made.id)?.entry).toEqual({ hardness: 200 });
 });

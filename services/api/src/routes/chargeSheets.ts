@@ -50,7 +50,8 @@ export function chargeSheetRoutes(app: Server, { searches, chargeSheets }: Parts
       const sheet = chargeSheet(readCharge(bodySchema, request.body, searches));
       const { name = '', ...asked } = request.body as z.infer<typeof bodySchema>;
       const key = request.headers['idempotency-key'] ?? null;
-      const saved = chargeSheets.save(sheet, { name, request: asked, prices, pairs }, key);
+      const by = request.holder?.name ?? null;
+      const saved = chargeSheets.save(sheet, { name, by, request: asked, prices, pairs }, key);
       return reply
         .code(201)
         .header('location', `/api/v1${path}/${saved.number}`)

@@ -45,7 +45,8 @@ export function meltRoutes(app: Server, { melts }: Parts): void {
       },
     },
     async (request, reply) => {
-      const melt = melts.record(request.body, request.headers['idempotency-key'] ?? null);
+      const { body, headers, holder } = request;
+      const melt = melts.record(body, headers['idempotency-key'] ?? null, holder?.name ?? null);
       return reply.code(201).header('location', `/api/v1/melts/${melt.id}`).send(melt);
     },
   );
@@ -81,7 +82,7 @@ export function meltRoutes(app: Server, { melts }: Parts): void {
     },
     (request) => {
       const { version, ...entry } = request.body;
-      return melts.change(request.params.id, version, entry);
+      return melts.change(request.params.id, version, entry, request.holder?.name ?? null);
     },
   );
 

@@ -232,6 +232,30 @@ test('what is written on a shortlist bears the name of the token, whatever name 
   expect((history as { by: string }[]).map(({ by }) => by)).toEqual(['Aut', 'Kee']);
 });
 
+test('a version of a melt and a saved charge sheet name whose token wrote them', async () => {
+  const { number: charge } = (
+    await as('keeper', {
+      ...{ method: 'POST', url: '/api/v1/charge-sheets' },
+      payload: { composition: 'Ni', mass: 50, resolution: 0.1 },
+    })
+  ).json();
+  const sheet = (await as('reader', { url: `/api/v1/charge-sheets/${charge}` })).json();
+  expect(sheet.by).toBe('Kee');
+  const melt = {
+    charge,
+    date: '2026-11-30',
+    process: 'arc melting',
+    weighed: [{ material: 'Ni', mass: 50 }],
+  };
+  const begun = (await as('author', { method: 'POST', url: '/api/v1/melts', payload: melt })).json();
+  const url = `/api/v1/melts/${begun.id}`;
+  const told = async () => (await as('reader', { url })).json().history;
+  const [{ entry }] = await told();
+  await as('keeper', { method: 'PUT', url, payload: { ...entry, hardness: 90, version: 1 } });
+  const history = await told();
+  expect((history as { by: string }[]).map(({ by }) => by)).toEqual(['Kee', 'Aut']);
+});
+
 test('pages come to anybody, for they hold nothing and ask for the token', async () => {
   const page = await server.ask({ url: '/searches', headers: { accept: 'text/html' } });
   // 503: these tests build no pages.

@@ -21,12 +21,12 @@ export function* chargeText(
   }: {
     invented: string | null;
     number: string | null;
-    saved?: Pick<SavedChargeSheet, 'name' | 'savedAt' | 'prices'>;
+    saved?: Pick<SavedChargeSheet, 'name' | 'savedAt' | 'by' | 'prices'>;
   },
 ): Generator<string> {
   const { composition, mass, resolution, window, notes, cautions } = sheet;
   if (number !== null) yield `Charge sheet ${number}\n`;
-  if (saved) yield `${wrapped(`${saved.savedAt.slice(0, 16).replace('T', ' ')} UTC ${saved.name}`.trim())}\n`;
+  if (saved) yield `${wrapped(savedText(saved))}\n`;
   yield `${wrapped(`${spacedComposition(composition)} at.%, ${mass} g on a balance of ${resolution} g`)}\n\n`;
   yield `${masses(sheet).join('\n')}\n\n`;
   yield `${shares(sheet).join('\n')}\n\n`;
@@ -88,4 +88,9 @@ function shares({ composition, resulting, rounding }: ChargeSheet): string[] {
 function signed(number: number): string {
   const shown = fixedDecimals(number, 4);
   return shown.startsWith('-') ? shown : `+${shown}`;
+}
+
+function savedText({ savedAt, by, name }: Pick<SavedChargeSheet, 'savedAt' | 'by' | 'name'>): string {
+  const at = `${savedAt.slice(0, 16).replace('T', ' ')} UTC`;
+  return [at, ...(by === null ? [] : [`by ${by}`]), name].join(' ').trim();
 }

@@ -5,13 +5,14 @@ import { wrapped } from './inWords.ts';
 export interface MeltVersion {
   version: number;
   at: string;
+  by: string | null;
   entry: MeltEntry;
 }
 
 /** Every version of a melt for reading, the newest first, and what each changed. */
 export function* meltHistoryText(history: readonly MeltVersion[]): Generator<string> {
-  for (const [place, { version, at, entry }] of history.entries()) {
-    yield `${wrapped(`version ${version}, ${at}: ${changesIn(entry, history[place + 1]?.entry)}`)}\n`;
+  for (const [place, { version, at, by, entry }] of history.entries()) {
+    yield `${wrapped(`version ${version}, ${at}${by === null ? '' : `, ${by}`}: ${changesIn(entry, history[place + 1]?.entry)}`)}\n`;
   }
 }
 

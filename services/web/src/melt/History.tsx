@@ -17,9 +17,10 @@ export function History({ history }: Pick<MeltWithHistory, 'history'>) {
         History: {history.length} {history.length === 1 ? 'version' : 'versions'}
       </summary>
       <ol className="melt-history">
-        {history.map(({ version, at, entry }, place) => (
+        {history.map(({ version, at, by, entry }, place) => (
           <li key={version}>
-            Version {version}, {formatInstant(at)}: {changesIn(entry, history[place + 1]?.entry)}
+            Version {version}, {formatInstant(at)}
+            {by === null ? '' : `, ${by}`}: {changesIn(entry, history[place + 1]?.entry)}
           </li>
         ))}
       </ol>

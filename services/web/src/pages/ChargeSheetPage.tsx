@@ -60,7 +60,8 @@ export function ChargeSheetPage() {
         }
       >
         <p>
-          Saved {formatInstant(sheet.savedAt)}. Data version {sheet.dataVersion}, price list{' '}
+          Saved {formatInstant(sheet.savedAt)}
+          {sheet.by === null ? '' : ` by ${sheet.by}`}. Data version {sheet.dataVersion}, price list{' '}
           {prices ? `of ${prices.date}${prices.invented ? ' (invented for demonstration)' : ''}` : 'none'}. A
           saved sheet is never changed.
         </p>

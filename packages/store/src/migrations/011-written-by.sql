@@ -1,0 +1,2 @@
+-- Whose token a version of a melt was written with; null where nobody is asked for one.
+alter table melt_version add column written_by text;
