@@ -4,6 +4,7 @@ import { openTokens, type Tokens } from '@tiegel/search/laboratory';
 import { joinStore } from '@tiegel/store';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { seriousFindings } from './axeOf.ts';
+import { focusedName } from './byKeyboard.ts';
 import { eventually, openSite, type Site, textOf } from './site.ts';
 
 let site: Site;
@@ -91,4 +92,31 @@ test('a token that is withdrawn ends what is open, and signing out shows nothing
   await other.getByRole('heading', { name: 'Sign in' }).waitFor();
   expect(await other.locator('.head-holder').count()).toBe(0);
   await eventually(async () => (await other.context().cookies()).length).toBe(0);
+});
+
+test('whoever is signed out while they write signs in again at once, and finds what they wrote', async () => {
+  const give = () => {
+    tokenOf.Mia = tokens.give('Mia', 'author').token;
+  };
+  give();
+  const { page, wrongs } = await signIn('/shortlists', 'Mia');
+  await page.getByLabel('What for').fill('Valves');
+  await page.getByRole('button', { name: /Begin/ }).click();
+  await page.getByLabel('An alloy, at.%').fill('CoCrFeMnNi');
+  await page.keyboard.press('Enter');
+  await page.getByText('Added by Mia').waitFor();
+  await page.getByLabel('Note').fill('Written down as the token ended');
+  await page.getByRole('button', { name: 'Add it' }).waitFor();
+  tokens.withdraw('Mia');
+  await page.getByLabel('Note').press('Enter');
+  await page.getByRole('heading', { name: 'Sign in' }).waitFor();
+  await eventually(() => focusedName(page)).toBe('Token');
+
+  give();
+  await page.keyboard.type(tokenOf.Mia!);
+  await page.keyboard.press('Enter');
+  await page.locator('.short-page').getByText('Written down as the token ended').waitFor();
+  await page.getByText('Everything is sent.').waitFor({ state: 'attached' });
+  expect(await page.evaluate('document.activeElement.id')).toBe('main');
+  expect(wrongs).toEqual([]);
 });

@@ -26,21 +26,24 @@ export function App() {
   const visit = useVisit(location, page);
   const { data: access } = useQuery(accessQuery);
   const isRefused = access?.asked === true && access.role === null;
-  const seen = useRef(visit);
+  // The form that asks who is here stands in the place of a page, and sees to the focus by itself.
+  const shown = isRefused ? null : visit;
+  const seen = useRef(shown);
   useFocusKept();
 
   useEffect(() => noteLinks(), []);
 
   useEffect(() => {
     // The very first page leaves focus to the browser.
-    if (seen.current === visit || !main.current) return;
-    seen.current = visit;
+    if (seen.current === shown || !main.current) return;
+    seen.current = shown;
+    if (shown === null) return;
     // A new page is read from its beginning, one that was come back to from where it was left.
     main.current.focus({ preventScroll: true });
     const stop = comeBack(main.current);
     if (stop === null) window.scrollTo(0, 0);
     return stop ?? undefined;
-  }, [visit]);
+  }, [shown]);
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {

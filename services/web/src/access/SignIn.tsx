@@ -1,6 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { AccessView } from '@tiegel/contract';
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { post } from '../server/request.ts';
@@ -11,7 +11,10 @@ export function SignIn() {
   useTitle('Sign in');
   const client = useQueryClient();
   const [token, setToken] = useState('');
-  const field = useId();
+  const id = useId();
+  const field = useRef<HTMLInputElement>(null);
+  // There is nothing else to do here, and by keys the field lies behind the whole head.
+  useEffect(() => field.current?.focus(), []);
   const signIn = useMutation({
     mutationFn: () => post<AccessView>('/access', { token }),
     onSuccess: (view) => takeAccess(client, view),
@@ -25,11 +28,15 @@ export function SignIn() {
       }}
     >
       <h1>Sign in</h1>
-      <p>This server asks who you are. Your token is the long word that begins with “tiegel_”.</p>
+      <p id={`${id}-why`}>
+        This server asks who you are. Your token is the long word that begins with “tiegel_”.
+      </p>
       <p className="row">
-        <label htmlFor={field}>Token</label>
+        <label htmlFor={id}>Token</label>
         <input
-          id={field}
+          ref={field}
+          id={id}
+          aria-describedby={`${id}-why`}
           type="password"
           required
           maxLength={200}

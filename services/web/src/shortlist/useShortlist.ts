@@ -2,6 +2,7 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import type { Shortlist, ShortlistAct, ShortlistChange } from '@tiegel/contract';
 import { shortlistOf } from '@tiegel/contract/terms';
 import { useEffect, useState, useSyncExternalStore } from 'react';
+import { accessQuery } from '../access/accessQuery.ts';
 import { onSharedText } from '../frame/sharedText.ts';
 import { randomKey } from '../server/randomKey.ts';
 import { NoAnswer, request, ServerProblem } from '../server/request.ts';
@@ -47,8 +48,8 @@ export function useShortlist(id: string): ShortlistState {
 type Sending = Pick<ShortlistState, 'hindered' | 'refused'>;
 
 /**
- * Sends what is pending, in order. What got no answer, or met a fault of the server, is sent again. The server takes
- * all changes of a request or none: once it refuses several they go one by one, so that only what is wrong goes.
+ * Sends what is pending, in order. What got no answer, met a fault of the server, or found nobody signed in, is sent
+ * again. The server takes all changes of a request or none: once it refuses several they go one by one, so that only what is wrong goes.
  */
 function useSending(
   id: string,
@@ -78,7 +79,10 @@ function useSending(
         settle(id, keys);
       } catch (error) {
         if (stop.signal.aborted) return;
-        if (error instanceof ServerProblem && error.status < 500) {
+        const asksWho = error instanceof ServerProblem && error.status === 401;
+        // Who is signed out meant it all the same: it goes out once they have signed in again.
+        if (asksWho) void client.invalidateQueries({ queryKey: accessQuery.queryKey });
+        if (error instanceof ServerProblem && error.status < 500 && !asksWho) {
           if (changes.length > 1) return setAtOnce(1);
           setSending({ hindered: null, refused: error });
           return settle(id, keys);
