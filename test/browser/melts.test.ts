@@ -433,3 +433,32 @@ test('a melt stands among the nearest alloys of its alloy, told from the publish
   await page.waitForURL(new RegExp(`/melts/${id}$`));
   expect(wrongs).toEqual([]);
 });
+
+test('another lot of a material of the sheet is written in its row, which keeps its fields while they are emptied', async () => {
+  const { page, wrongs } = await site.visit(`/melts/new?charge=${charge}`);
+  await page.getByText('to weigh 10.471 g').waitFor();
+  await fillMasses(page);
+  await page.getByRole('button', { name: 'Another lot of Ni' }).click();
+  await page.keyboard.type('95');
+  await page.getByText('Ni: a purity of 95 wt.% was written').waitFor();
+  await page.keyboard.press('Backspace');
+  await page.keyboard.press('Backspace');
+  await page.keyboard.type('99.5');
+  await page.getByText('Ni: a purity of 99.5 wt.% was written').waitFor();
+
+  // The name of a material of the sheet, on the way to another.
+  await page.getByRole('button', { name: 'Add a material' }).click();
+  const material = page.getByLabel('Material', { exact: true }).last();
+  await material.focus();
+  await page.keyboard.type('Co shot');
+  expect(await material.inputValue()).toBe('Co shot');
+  await page.getByRole('button', { name: 'Remove material 6' }).click();
+
+  await page.getByRole('button', { name: 'Record the melt' }).click();
+  await page.waitForURL(/\/melts\/[0-9a-z]{12}$/);
+  const id = page.url().split('/').at(-1);
+  const { weighed } = await site.api<{ weighed: { material: string }[] }>(`/melts/${id}`);
+  expect(weighed.find((one) => one.material === 'Ni')).toMatchObject({ mass: 10.428, purity: 99.5 });
+  expect(weighed.filter((one) => 'purity' in one)).toHaveLength(1);
+  expect(wrongs).toEqual([]);
+});
