@@ -90,6 +90,27 @@ test('a limit is moved by keyboard and by pointer, and taken away at the end of 
   await eventually(async () => Number(await least.inputValue())).toBeCloseTo(6, 0);
 });
 
+test('what limits leave is read out once a limit rests, not at every step of it', async () => {
+  const { page } = await sampled();
+  await page.evaluate(`(() => {
+    window.spoken = [];
+    const region = document.querySelector('.sample-summary [role=status]');
+    const note = () => window.spoken.push(region.textContent);
+    new MutationObserver(note).observe(region, { subtree: true, childList: true, characterData: true });
+  })()`);
+  const shown = page.locator('.sample-summary p').first();
+  const before = await textOf(shown);
+  await thumb(page, 'Size mismatch at most').focus();
+  for (let step = 0; step < 12; step++) await page.keyboard.press('PageDown');
+  await eventually(() => page.evaluate('window.spoken.length')).toBe(1);
+  expect(await textOf(shown)).not.toBe(before);
+  expect(
+    String(await page.evaluate('window.spoken[0]'))
+      .trim()
+      .replaceAll('\u00a0', ' '),
+  ).toContain((await textOf(shown)).trim());
+});
+
 test('what a thumb sets is written with the decimal sign of the reader', async () => {
   const { page } = await sampled({ locale: 'de-DE' });
   await thumb(page, 'Density at most').focus();
@@ -112,7 +133,7 @@ test('a space smaller than the sample is looked at as a whole, and its shares ar
   await page.getByLabel('Equal shares only').check();
   const summary = page.locator('.sample-summary');
   await eventually(() => textOf(summary)).toMatch(/these shares are exact/);
-  expect(await textOf(summary)).not.toContain('±');
+  await eventually(() => textOf(summary)).not.toContain('±');
 });
 
 test('wishes that are combined begin with anchors from the sample, which are dragged over it', async () => {

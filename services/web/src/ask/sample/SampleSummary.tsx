@@ -2,6 +2,7 @@ import { useContext } from 'react';
 import { formatCount } from '../../numbers/formatNumber.ts';
 import { countInWords, shareInWords } from '../../numbers/shareInWords.ts';
 import { NoAnswer } from '../../server/request.ts';
+import { useSettled } from '../useSettled.ts';
 import { SampleContext } from './sampleContext.ts';
 import { largest } from './useSample.ts';
 
@@ -19,14 +20,16 @@ export function SampleSummary() {
   if (!sample || !passes || passes.each.length === 0) return null;
   const { size, points, whole } = sample;
   const more = !whole && size < Math.min(largest, points);
+  const share = shareInWords(passes.all, size, whole);
+  const count = countInWords(passes.all, size, points, whole);
+  const none = passes.all === 0 ? nothingLeft(passes.each) : '';
   return (
-    <div className={stale ? 'sample-summary sample-stale' : 'sample-summary'} aria-live="polite">
-      <p>
-        All limits together leave <b>{shareInWords(passes.all, size, whole)}</b> of the space
-        {': '}
-        {countInWords(passes.all, size, points, whole)}.
+    <div className={stale ? 'sample-summary sample-stale' : 'sample-summary'}>
+      <p aria-hidden="true">
+        All limits together leave <b>{share}</b> of the space: {count}.
       </p>
-      {passes.all === 0 ? <p>{nothingLeft(passes.each)}</p> : null}
+      <Spoken text={`All limits together leave ${share} of the space: ${count}. ${none}`} />
+      {none === '' ? null : <p aria-hidden="true">{none}</p>}
       <p className="small quiet">
         {whole
           ? `All ${formatCount(points)} compositions were looked at: these shares are exact.`
@@ -39,6 +42,15 @@ export function SampleSummary() {
         </button>
       ) : null}
     </div>
+  );
+}
+
+/** The same for those who listen, once a limit rests: while it is dragged every step would be read. */
+function Spoken({ text }: { text: string }) {
+  return (
+    <p className="unseen" role="status">
+      {useSettled(text, 1000)}
+    </p>
   );
 }
 
