@@ -55,6 +55,19 @@ test('masses follow what is typed, and read back as the alloy', async () => {
   expect(wrongs).toEqual([]);
 });
 
+test('what two tabs write on the shelf is kept of both', async () => {
+  const { page } = await site.visit(`/charge?alloy=${cantor}`);
+  const other = await page.context().newPage();
+  await other.goto(`${site.url}/charge?alloy=${cantor}`);
+  await page.getByLabel('Manganese: purity, wt.%').fill('99.7');
+  await other.getByLabel('Nickel: purity, wt.%').fill('99.5');
+  await page.getByLabel('Batch mass').fill('40');
+  await other.reload();
+  await eventually(() => other.getByLabel('Manganese: purity, wt.%').inputValue()).toBe('99.7');
+  expect(await other.getByLabel('Nickel: purity, wt.%').inputValue()).toBe('99.5');
+  expect(await other.getByLabel('Batch mass').inputValue()).toBe('40');
+});
+
 test('the form, the alloy and the materials survive a reload; another alloy finds the same shelf', async () => {
   const { page } = await site.visit('/charge');
   await page.getByText('Write the alloy that is to be melted').waitFor();

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useState } from 'react';
 import {
   type ChargeDraft,
   type ElementRow,
@@ -9,41 +9,32 @@ import {
   type MasterRow,
 } from './chargeDraft.ts';
 
-/** The form of a charge, kept in this browser, with what can be done to it. */
+/**
+ * The form of a charge, kept in this browser, with what can be done to it. Each change alone goes onto what is kept:
+ * another tab may have written the price of another material meanwhile.
+ */
 export function useChargeDraft() {
   const [draft, setDraft] = useState(keptDraft);
-  useEffect(() => keepDraft(draft), [draft]);
-
-  const change = useCallback(
-    (part: Partial<ChargeDraft>) => setDraft((before) => ({ ...before, ...part })),
-    [],
-  );
-  const changeElement = useCallback(
-    (symbol: string, part: Partial<ElementRow>) =>
-      setDraft((before) => ({
+  const apply = (next: (before: ChargeDraft) => ChargeDraft) => {
+    setDraft(next);
+    keepDraft(next(keptDraft()));
+  };
+  const change = (part: Partial<ChargeDraft>) => apply((before) => ({ ...before, ...part }));
+  // Rows of master alloys have no names of their own to be told apart by: they are kept together, as this tab has them.
+  const changeMasters = (masters: MasterRow[]) => change({ masters });
+  return {
+    draft,
+    change,
+    changeElement: (symbol: string, part: Partial<ElementRow>) =>
+      apply((before) => ({
         ...before,
         elements: { ...before.elements, [symbol]: { ...emptyElement, ...before.elements[symbol], ...part } },
       })),
-    [],
-  );
-  const changeMaster = useCallback(
-    (at: number, part: Partial<MasterRow>) =>
-      setDraft((before) => ({
-        ...before,
-        masters: before.masters.map((row, place) => (place === at ? { ...row, ...part } : row)),
-      })),
-    [],
-  );
-  const addMaster = useCallback(
-    () => setDraft((before) => ({ ...before, masters: [...before.masters, emptyMaster] })),
-    [],
-  );
-  const removeMaster = useCallback(
-    (at: number) =>
-      setDraft((before) => ({ ...before, masters: before.masters.filter((_, place) => place !== at) })),
-    [],
-  );
-  return { draft, change, changeElement, changeMaster, addMaster, removeMaster };
+    changeMaster: (at: number, part: Partial<MasterRow>) =>
+      changeMasters(draft.masters.map((row, place) => (place === at ? { ...row, ...part } : row))),
+    addMaster: () => changeMasters([...draft.masters, emptyMaster]),
+    removeMaster: (at: number) => changeMasters(draft.masters.filter((_, place) => place !== at)),
+  };
 }
 
 export type ChargeForm = ReturnType<typeof useChargeDraft>;
