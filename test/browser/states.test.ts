@@ -161,6 +161,31 @@ test('a server that does not answer is announced, what was entered stays, and al
   await page.waitForURL(/\/searches\//);
 });
 
+test('what has no answer is said once, however often the page asks again', async () => {
+  const { specification } = await site.api<{ specification: object }>('/demonstration');
+  const { id } = await site.finish(specification);
+  const { page } = await site.visit(`/searches/${id}`);
+  await page.locator('.candidates tbody tr[data-index]').first().waitFor();
+  await page.evaluate(`(() => {
+    window.alerts = 0;
+    const isAlert = (node) => node.nodeType === 1 && (node.matches('[role=alert]') || node.querySelector('[role=alert]') !== null);
+    const count = (records) => { for (const { addedNodes } of records) window.alerts += [...addedNodes].filter(isAlert).length; };
+    new MutationObserver(count).observe(document.body, { subtree: true, childList: true });
+  })()`);
+  let asked = 0;
+  await page.route('**/candidates?**', (route) => {
+    asked += 1;
+    return route.abort();
+  });
+  await page.getByRole('button', { name: /Density/ }).click();
+  await page.getByText('The rows that are asked for cannot be shown.').waitFor();
+  await eventually(() => asked).toBeGreaterThan(2);
+  expect(await page.evaluate('window.alerts')).toBe(1);
+  await page.unroute('**/candidates?**');
+  await eventually(() => page.getByText('cannot be shown').count()).toBe(0);
+  await page.locator('.candidates tbody tr[data-index]').first().waitFor();
+});
+
 test('a part of the page whose code cannot be fetched says so, the form stays, and loading again brings it', async () => {
   const { page } = await site.visit('/nowhere');
   await page.route('**/Thumbs*.js', (route) => route.abort());

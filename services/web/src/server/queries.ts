@@ -16,6 +16,7 @@ import type {
   Size,
 } from '@tiegel/contract';
 import { answerInLocale } from '../numbers/inLocale.ts';
+import { keepUnanswered } from './keepUnanswered.ts';
 import { NoAnswer, post, request, ServerProblem } from './request.ts';
 import type { Demonstration, ElementView, PricesView } from './types.ts';
 
@@ -58,6 +59,7 @@ export function makeQueryClient(): QueryClient {
       mutations: { networkMode: 'always' },
     },
   });
+  keepUnanswered(client.getQueryCache());
   return client;
 }
 

@@ -60,7 +60,7 @@ export function Candidates({ search, quantities, view, change, marks }: LookProp
           onRetry={() => void refetch()}
         />
       ) : null}
-      {isStale && isFetching ? selecting : null}
+      {isStale && isFetching && !error ? selecting : null}
       <div className={isStale ? 'look-stale' : undefined} aria-busy={isStale}>
         {narrow ? (
           <CandidateCards {...shared} />
