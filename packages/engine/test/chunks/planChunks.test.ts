@@ -28,13 +28,20 @@ test('every grid point lies in exactly one chunk, in order, and each chunk knows
   );
 });
 
-test('a system is cut only where a line begins', () => {
+// Bounds that hold lines at both ends, and chunks that are to be shorter than a line.
+test.each([
+  { pointsPerChunk: 100, step: 5, most: 60 },
+  { pointsPerChunk: 40, step: 2, most: 30 },
+  { pointsPerChunk: 3, step: 2, most: 30 },
+])('a system is cut only where a line begins: $pointsPerChunk points, up to $most at.%', (asked) => {
+  const { pointsPerChunk, step, most } = asked;
   const grid = gridOf(
-    specificationWith({ components: { min: 4, max: 4 }, fractions: { step: 5, min: 5, max: 60, each: {} } }),
+    specificationWith({
+      components: { min: 4, max: 4 },
+      fractions: { step, min: step, max: most, each: {} },
+    }),
   );
-  const cut = planChunks(grid, { pointsPerChunk: 100, workers: 1 }).filter(
-    ({ firstPoint }) => firstPoint > 0,
-  );
+  const cut = planChunks(grid, { pointsPerChunk, workers: 1 }).filter(({ firstPoint }) => firstPoint > 0);
   expect(cut.length).toBeGreaterThan(10);
   for (const { firstSystem, firstPoint } of cut) {
     const numbering = pointNumbering(grid, systemNumbering(grid).systemAt(firstSystem));
@@ -42,6 +49,21 @@ test('a system is cut only where a line begins', () => {
     const before = numbering.partsAt(firstPoint - 1).slice(0, 2);
     expect(begins).not.toEqual(before);
   }
+});
+
+test('a system of up to half as many points again as a chunk should hold stays whole', () => {
+  // 171 points: three positive multiples of 5 at.% that add up to 100.
+  const grid = gridOf(
+    specificationWith({
+      elements: { pool: ['Co', 'Cr', 'Ni'], require: [], forbid: [] },
+      components: { min: 3, max: 3 },
+      fractions: { step: 5, min: 5, max: 100, each: {} },
+    }),
+  );
+  const sizes = (pointsPerChunk: number) =>
+    planChunks(grid, { pointsPerChunk, workers: 1 }).map(({ points }) => points);
+  expect(sizes(114)).toEqual([171]);
+  expect(sizes(113).length).toBeGreaterThan(1);
 });
 
 test('chunks hold about what was asked for, and less towards the end', () => {
