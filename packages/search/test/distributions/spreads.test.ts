@@ -18,6 +18,12 @@ test('every value is counted once, in a bin, below, above or as missing', () => 
   );
 });
 
+test('a value on an edge lies in the bin that begins there, one on the last edge in the last bin', () => {
+  const { spread, add } = spreadOver([0, 1, 2, 3]);
+  for (const value of [-0.1, 0, 1, 3, 3, 3.1]) add(value);
+  expect(spread).toEqual({ counts: [1, 1, 2], below: 1, above: 1, missing: 0 });
+});
+
 test('a few far values do not press all others into one bin', () => {
   const all = [...Array.from({ length: 5_000 }, (_, place) => place / 5_000), 1e9];
   const { spread, add } = spreadOver(edgesFor([all], []));
@@ -38,5 +44,7 @@ test('a small set beside a large one lies on the axis, and no values at all have
   const large = Array.from({ length: 10_000 }, (_, place) => place / 10_000);
   const edges = edgesFor([large, [5, 5.1, 5.2]], []);
   expect(edges.at(-1)).toBeGreaterThan(5.2);
-  expect(edgesFor([[], []], [])).toHaveLength(edges.length);
+  const none = edgesFor([[], []], []);
+  expect(none).toHaveLength(edges.length);
+  expect(none.every(Number.isFinite)).toBe(true);
 });
