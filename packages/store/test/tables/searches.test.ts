@@ -18,6 +18,18 @@ test('a search comes back as it was kept, waiting and with nothing counted', () 
   expect(store.searches.findByIdempotencyKey('one')?.id).toBe(id);
 });
 
+// Null says that nobody counts: a 0 would say that nothing passed.
+test.each([
+  { tally: 'all' as const, passed: 0 },
+  { tally: 'none' as const, passed: null },
+])('what a tally of "$tally" does not count is null from the beginning', ({ tally, passed }) => {
+  const store = openTestStore();
+  const { plan } = newSearch();
+  const specification = { ...plan.specification, tally };
+  const { counts } = store.searches.create(newSearch({ plan: { ...plan, specification } }), chunks(1));
+  expect(counts).toEqual({ systems: 1, points: 0, passed, passedEach: null, outside: null });
+});
+
 test('an id is short, safe in an address, and another one each time', () => {
   const store = openTestStore();
   const ids = Array.from({ length: 50 }, () => keptSearch(store).id);
