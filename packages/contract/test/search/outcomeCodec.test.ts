@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { decodeOutcome, encodeOutcome, type Outcome } from '../../src/index.ts';
 
 const numbers = fc
-  .array(fc.tuple(fc.double(), fc.double(), fc.double()), { maxLength: 20 })
+  .array(fc.tuple(fc.double(), fc.double(), fc.double()), { maxLength: 20, size: 'max' })
   .map((points) => Float64Array.from(points.flat()));
 const count = fc.nat({ max: Number.MAX_SAFE_INTEGER });
 const outcomes: fc.Arbitrary<Outcome> = fc

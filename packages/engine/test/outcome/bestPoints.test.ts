@@ -12,7 +12,7 @@ const point = fc.record({
 });
 /** Points with numbers of their own, in any order. */
 const points = fc
-  .array(point, { maxLength: 200 })
+  .array(point, { maxLength: 200, size: 'max' })
   .map((list) => list.map((one, number) => ({ ...one, point: number })))
   .chain((list) => fc.shuffledSubarray(list, { minLength: list.length }));
 

@@ -4,7 +4,7 @@ import { tradeOff } from '../../src/candidates/tradeOff.ts';
 
 type Pair = [number | null, number | null];
 const values = fc.option(fc.integer({ min: 0, max: 12 }), { freq: 8 });
-const pairs = fc.array(fc.tuple(values, values), { maxLength: 60 });
+const pairs = fc.array(fc.tuple(values, values), { maxLength: 60, size: 'max' });
 const wishes = fc.tuple(
   fc.constantFrom('low' as const, 'high' as const),
   fc.constantFrom('low' as const, 'high' as const),
