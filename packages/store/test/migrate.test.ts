@@ -15,6 +15,14 @@ test('a new database goes through every migration, an old one through those that
   database.exec('insert into first values (1); insert into second values (2)');
 });
 
+test('a database of the next release is refused', () => {
+  const steps = ['create table first (x integer) strict', 'create table second (x integer) strict'];
+  const database = new Database(':memory:');
+  migrate(database, steps);
+  expect(() => migrate(database, steps.slice(0, 1))).toThrow(/has form 2/);
+  expect(form(database)).toBe(2);
+});
+
 test('a migration that fails changes nothing', () => {
   const database = new Database(':memory:');
   const steps = ['create table first (x integer) strict; insert into nowhere values (1)'];

@@ -134,7 +134,8 @@ test('a key is refused with other filters, and taken with the same ones written 
   const after = next!;
   const again = query({ ranges: ranges.toReversed(), has: ['Ni', 'Fe'], limit: 1, after });
   expect(tables.held.page(set, again).items).toHaveLength(1);
-  for (const filters of [{}, { ranges }, { ranges, has: ['Fe', 'Ni'], without: ['Cu'] }]) {
+  const same = { ranges, has: ['Fe', 'Ni'] };
+  for (const filters of [{}, { ranges }, { ...same, without: ['Cu'] }, { ...same, front: true as const }]) {
     const asked = query({ ...filters, limit: 1, after });
     expect(() => tables.held.page(set, asked)).toThrow(/is a key of a page with other filters/);
   }

@@ -25,6 +25,7 @@ test('changes are numbered in the order of taking, each key once, and survive a 
     [2, 'b', '2027-01-14T08:01:00Z'],
     [3, 'c', '2027-01-14T08:02:00Z'],
   ]);
+  expect(shortlists.changes(other.id).map(({ sequence }) => sequence)).toEqual([1]);
 });
 
 test('a list begins with its first changes, or not at all', () => {
