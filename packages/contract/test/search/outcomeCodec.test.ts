@@ -69,6 +69,14 @@ test.each([
   );
 });
 
+test.each([8, 1])('bytes with %i more than the head says are refused', (more) => {
+  const sound = { version: 1, points: 3, passed: 1, passedEach: [], outside: {}, lengths: [3, 0] };
+  const bytes = Buffer.concat([bytesOf(sound), Buffer.alloc(more)]);
+  expect(() => decodeOutcome(bytes)).toThrow(
+    expect.objectContaining({ faults: [expect.objectContaining({ code: 'outcome/unreadable' })] }),
+  );
+});
+
 /** Bytes with a head and one number for each that it announces. */
 function bytesOf(head: { lengths: number[] }): Uint8Array {
   const text = Buffer.from(JSON.stringify(head));

@@ -1,6 +1,7 @@
 import Database from 'better-sqlite3';
 import { expect, test } from 'vitest';
 import { candidateTable } from '../../src/candidates/candidateTable.ts';
+import { compositionHash } from '../../src/candidates/compositionHash.ts';
 import { openStore } from '../../src/index.ts';
 import { openConnections } from '../../src/sharing/connections.ts';
 import { searchTable } from '../../src/tables/searches.ts';
@@ -58,6 +59,21 @@ test.each([2 ** 20, 0])(
     connections.close();
   },
 );
+
+test('compositions with the same hash are told apart', () => {
+  const store = openTestStore();
+  const { number } = keptSearch(store);
+  // Found by trying: of so many compositions some share 32 bits.
+  const one = { rank: 1, symbols: ['Cr', 'Fe', 'Ni'], parts: [8, 175, 217], score: 1, quantities: {} };
+  const other = { ...one, rank: 2, symbols: ['Al', 'Cr', 'Fe'], parts: [29, 134, 237] };
+  expect(compositionHash('Cr Fe Ni', '8 175 217')).toBe(compositionHash('Al Cr Fe', '29 134 237'));
+  const rankOf = ({ symbols, parts }: typeof one, kept: number) =>
+    store.candidates.find(set(number, kept), symbols, parts)?.rank ?? null;
+  store.candidates.insert(number, batchOf([one]));
+  expect([rankOf(one, 1), rankOf(other, 1)]).toEqual([1, null]);
+  store.candidates.insert(number, batchOf([other]));
+  expect([rankOf(one, 2), rankOf(other, 2)]).toEqual([1, 2]);
+});
 
 test('clearing takes away the candidates of one search, a bounded number at a time', () => {
   const store = openTestStore();
