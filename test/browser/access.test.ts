@@ -112,11 +112,22 @@ test('whoever is signed out while they write signs in again at once, and finds w
   await page.getByRole('heading', { name: 'Sign in' }).waitFor();
   await eventually(() => focusedName(page)).toBe('Token');
 
+  // What somebody else wrote here does not go out under one's own name.
+  await page.keyboard.type(tokenOf['Ana Berg']!);
+  await page.keyboard.press('Enter');
+  await page.getByText('What Mia changed on this list is kept in this browser').waitFor();
+  await page.getByText('Everything is sent.').waitFor({ state: 'attached' });
+  await page.getByRole('button', { name: 'Sign out' }).click();
+  await page.getByRole('heading', { name: 'Sign in' }).waitFor();
+  await page.getByLabel('Token').focus();
+
   give();
   await page.keyboard.type(tokenOf.Mia!);
   await page.keyboard.press('Enter');
   await page.locator('.short-page').getByText('Written down as the token ended').waitFor();
+  await page.getByText('What Mia changed').waitFor({ state: 'detached' });
   await page.getByText('Everything is sent.').waitFor({ state: 'attached' });
+  await page.getByText(/Written down as the token ended/).waitFor();
   expect(await page.evaluate('document.activeElement.id')).toBe('main');
   expect(wrongs).toEqual([]);
 });

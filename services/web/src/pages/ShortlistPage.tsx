@@ -18,7 +18,7 @@ import { type ShortlistState, useShortlist } from '../shortlist/useShortlist.ts'
 export function ShortlistPage() {
   const { id = '' } = useParams<{ id: string }>();
   const [person] = usePerson();
-  const { list, unsent, error, hindered, refused, act, retry } = useShortlist(id);
+  const { list, unsent, awaited, error, hindered, refused, act, retry } = useShortlist(id);
   useTitle(list?.name.value ?? 'Shortlist');
   if (error && !list)
     return (
@@ -50,7 +50,13 @@ export function ShortlistPage() {
         <div className="short-person">
           <PersonField />
         </div>
-        <Standing unsent={unsent} stale={error !== null} hindered={hindered} refused={refused} />
+        <Standing
+          unsent={unsent}
+          awaited={awaited}
+          stale={error !== null}
+          hindered={hindered}
+          refused={refused}
+        />
       </header>
       {standing.length === 0 ? (
         <p className="read">
@@ -69,11 +75,11 @@ export function ShortlistPage() {
   );
 }
 
-interface StandingProps extends Pick<ShortlistState, 'unsent' | 'hindered' | 'refused'> {
+interface StandingProps extends Pick<ShortlistState, 'unsent' | 'awaited' | 'hindered' | 'refused'> {
   stale: boolean;
 }
 
-function Standing({ unsent, stale, hindered, refused }: StandingProps) {
+function Standing({ unsent, awaited, stale, hindered, refused }: StandingProps) {
   const occasion = hindered ? `takes them. It cannot now: ${hindered.message}` : 'answers.';
   return (
     <>
@@ -84,6 +90,12 @@ function Standing({ unsent, stale, hindered, refused }: StandingProps) {
             ? 'The server does not answer: what others changed since does not show.'
             : 'Everything is sent.'}
       </p>
+      {awaited.map((name) => (
+        <p key={name} className="note">
+          What {name} changed on this list is kept in this browser and not sent yet; it goes out when {name}{' '}
+          signs in here.
+        </p>
+      ))}
       {refused ? (
         <p role="alert" className="note note-danger">
           <b>A change was refused:</b> {refused.message}

@@ -1,7 +1,7 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import type { Shortlist, ShortlistAct, ShortlistChange } from '@tiegel/contract';
 import { shortlistOf } from '@tiegel/contract/terms';
-import { useEffect, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { accessQuery } from '../access/accessQuery.ts';
 import { onSharedText } from '../frame/sharedText.ts';
 import { randomKey } from '../server/randomKey.ts';
@@ -15,6 +15,8 @@ export interface ShortlistState {
   list: Shortlist | undefined;
   /** how many changes the server does not have yet */
   unsent: number;
+  /** who wrote changes here that wait until they sign in again */
+  awaited: readonly string[];
   /** why the list cannot be read */
   error: Error | null;
   /** why the server cannot take changes now: they are kept, and sent again */
@@ -26,13 +28,20 @@ export interface ShortlistState {
 }
 
 export function useShortlist(id: string): ShortlistState {
-  const [by] = usePerson();
+  const [by, setName] = usePerson();
   const { data, error, refetch } = useQuery(shortlistQuery(id));
   const pending = useSyncExternalStore(onSharedText, () => pendingChanges(id));
-  const sending = useSending(id, pending, data);
+  const isSignedIn = setName === null;
+  // Whoever sends a change under a token is told to have written it: those of another wait for that person.
+  const own = useMemo(
+    () => (isSignedIn ? pending.filter((one) => one.by === by) : pending),
+    [isSignedIn, pending, by],
+  );
+  const awaited = [...new Set(pending.filter((one) => !own.includes(one)).map((one) => one.by))];
+  const sending = useSending(id, own, data);
   return {
     list: data && merged(data, pending),
-    ...{ unsent: pending.length, error, ...sending },
+    ...{ unsent: own.length, awaited, error, ...sending },
     act(...acts) {
       const seen = data?.sequence ?? 0;
       addPending(
