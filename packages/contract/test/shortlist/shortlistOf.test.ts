@@ -129,7 +129,10 @@ test('whatever people do in whatever order, no note is lost and no entry disappe
     fc.record({ kind: fc.constant('status' as const), entry, status: fc.constantFrom(...shortlistStatuses) }),
     fc.record({ kind: fc.constantFrom('remove' as const, 'restore' as const, 'add' as const), entry }),
   );
-  const rows = fc.array(fc.tuple(fc.constantFrom('Ana', 'Ben', 'Cy'), fc.nat(30), act), { maxLength: 30 });
+  const rows = fc.array(fc.tuple(fc.constantFrom('Ana', 'Ben', 'Cy'), fc.nat(30), act), {
+    maxLength: 30,
+    size: 'max',
+  });
   fc.assert(
     fc.property(rows, (changes) => {
       const all = taken(

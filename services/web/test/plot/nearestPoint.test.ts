@@ -32,7 +32,7 @@ const points = fc.array(
   fc.tuple(fc.integer({ min: 0, max: 400 }), fc.integer({ min: 0, max: 300 })) as fc.Arbitrary<
     [number, number]
   >,
-  { minLength: 2, maxLength: 30 },
+  { minLength: 2, maxLength: 30, size: 'max' },
 );
 
 test('walking right again and again comes to the rightmost column of points, and ends there', () => {
