@@ -1,4 +1,5 @@
 import { problem } from '@tiegel/contract/terms';
+import type { Quantity } from '../definition/quantity.ts';
 import {
   constant,
   divide,
@@ -10,10 +11,6 @@ import {
   times,
 } from '../formula/expression.ts';
 import { fold } from '../formula/fold.ts';
-import type { Quantity } from '../registry/quantity.ts';
-import { type FormulaNode, namesIn, type Operator } from './formulaNode.ts';
-import { functions } from './functions.ts';
-import { partText } from './partText.ts';
 import {
   commonUnit,
   isPlain,
@@ -24,7 +21,10 @@ import {
   raisedUnit,
   unitInWords,
   writtenUnit,
-} from './writtenUnit.ts';
+} from '../units/writtenUnit.ts';
+import { type FormulaNode, namesIn, type Operator } from './formulaNode.ts';
+import { functions } from './functions.ts';
+import { partText } from './partText.ts';
 
 /** What a part of a formula means: how it is computed, and in which unit. */
 export interface Meaning {

@@ -1,5 +1,6 @@
 import type { Mixing } from '@tiegel/contract/terms';
 import type { OwnColumn } from '@tiegel/elements';
+import type { Quantity } from '../definition/quantity.ts';
 import {
   column,
   divide,
@@ -9,7 +10,6 @@ import {
   elementQuotient,
   linear,
 } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 import { refuseName } from './refuseName.ts';
 
 /**

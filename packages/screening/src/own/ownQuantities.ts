@@ -1,7 +1,7 @@
 import { type Fault, nearest, ProblemError, problem } from '@tiegel/contract/terms';
 import type { OwnColumn } from '@tiegel/elements';
+import type { Quantity } from '../definition/quantity.ts';
 import { quantities } from '../quantities/index.ts';
-import type { Quantity } from '../registry/quantity.ts';
 import { quantityById } from '../registry/quantityById.ts';
 import { ownColumnQuantity } from './ownColumnQuantity.ts';
 import { ownQuantity } from './ownQuantity.ts';

@@ -1,4 +1,4 @@
-import type { Quantity } from '../registry/quantity.ts';
+import type { Quantity } from '../definition/quantity.ts';
 import { parseExpression } from './parseExpression.ts';
 import { refuseName } from './refuseName.ts';
 

@@ -1,11 +1,11 @@
 import { ProblemError, problem } from '@tiegel/contract/terms';
+import type { Quantity } from '../definition/quantity.ts';
 import type { Expression } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
+import type { PartUnit } from '../units/writtenUnit.ts';
 import { namesIn } from './formulaNode.ts';
 import { lookUpFaults } from './lookUpFaults.ts';
 import { meaningOf } from './meaningOf.ts';
 import { readFormula } from './readFormula.ts';
-import type { PartUnit } from './writtenUnit.ts';
 
 /** What a typed formula means. */
 export interface ParsedExpression {

@@ -1,5 +1,5 @@
 import { problem } from '@tiegel/contract/terms';
-import type { Quantity } from '../registry/quantity.ts';
+import type { Quantity } from '../definition/quantity.ts';
 import { functions } from './functions.ts';
 
 /**

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { constant, divide, linear, squareRoot, times, variance } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Relative spread of the Allen electronegativities Δχ_A (%):

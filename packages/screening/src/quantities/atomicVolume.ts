@@ -1,6 +1,6 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { linear } from '../formula/expression.ts';
 import { molarVolume } from '../formula/molarVolume.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Atomic volume V (cm³ per mole of atoms) from the molar volumes of the elements, A atomic masses

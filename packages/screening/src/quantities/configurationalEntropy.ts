@@ -1,6 +1,6 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { constant, entropy, times } from '../formula/expression.ts';
 import { GAS_CONSTANT_J_PER_MOL_K } from '../formula/gasConstant.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Configurational entropy ΔS (J/(mol K)) of an ideal, fully disordered solution:

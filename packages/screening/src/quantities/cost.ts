@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { column, divide, elementProduct, linear } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Cost of the pure elements per kilogram of alloy (the price list's currency per kg), p prices

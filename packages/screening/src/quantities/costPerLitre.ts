@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { column, divide, elementProduct, elementQuotient, linear } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Cost of the pure elements per litre of alloy (the price list's currency per L): cost · density,

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { column, divide, elementQuotient, linear } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Density ρ (g/cm³) from the molar volumes of the elements, A atomic masses (u):

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { entropy, exponential } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Effective number of elements N_eff, no unit: how many elements in equal shares have the entropy

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { squareRoot, variance } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Spread of the Pauling electronegativities Δχ (Pauling units, written without a unit):

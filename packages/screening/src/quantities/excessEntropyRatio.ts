@@ -1,6 +1,6 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { absolute, atMost, choose, constant, divide, lesser, minus, times } from '../formula/expression.ts';
 import { GAS_CONSTANT_J_PER_MOL_K } from '../formula/gasConstant.ts';
-import type { Quantity } from '../registry/quantity.ts';
 import { configurationalEntropy } from './configurationalEntropy.ts';
 import { meltingTemperature } from './meltingTemperature.ts';
 import { mismatchEntropy } from './mismatchEntropy.ts';

@@ -1,3 +1,4 @@
+import type { Quantity } from '../definition/quantity.ts';
 import {
   column,
   divide,
@@ -10,7 +11,6 @@ import {
   power,
   squareRoot,
 } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * The share of its surroundings that an atom of this radius takes up among atoms of the mean

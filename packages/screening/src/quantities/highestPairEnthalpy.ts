@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { greatestPair, pairColumn } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * The highest pair enthalpy of the system (kJ/mol): max Hᵢⱼ over the pairs of elements present, Hᵢⱼ

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { condition, divide } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 import { meltingTemperature } from './meltingTemperature.ts';
 
 /**

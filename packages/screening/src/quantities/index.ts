@@ -1,4 +1,4 @@
-import type { Quantity } from '../registry/quantity.ts';
+import type { Quantity } from '../definition/quantity.ts';
 import { allenElectronegativitySpread } from './allenElectronegativitySpread.ts';
 import { atomicVolume } from './atomicVolume.ts';
 import { bulkModulus } from './bulkModulus.ts';

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { atMost, choose, constant, divide, lesser, linear, times, variance } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 import { configurationalEntropy } from './configurationalEntropy.ts';
 
 const CAP = constant(10_000, 'J/(mol K)');

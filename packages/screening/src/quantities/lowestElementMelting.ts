@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { column, least } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * The lowest melting point among the elements of the system (K): min Tᵢ.

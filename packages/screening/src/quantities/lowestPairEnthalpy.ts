@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { leastPair, pairColumn } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * The lowest pair enthalpy of the system (kJ/mol): min Hᵢⱼ over the pairs of elements present, Hᵢⱼ

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { linear } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Mean atomic mass (u): Σ cᵢ Aᵢ. Equal in number to the molar mass in g/mol.

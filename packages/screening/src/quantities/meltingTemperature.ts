@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { linear } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Melting temperature T_m (K) by the rule of mixtures: T_m = Σ cᵢ Tᵢ, Tᵢ of the pure elements.

@@ -1,3 +1,4 @@
+import type { Quantity } from '../definition/quantity.ts';
 import {
   column,
   divide,
@@ -12,7 +13,6 @@ import {
   sumOfTwo,
   times,
 } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /** Packing fractions ξ of bcc and of close packing: the value is the mean of both. */
 const PACKINGS = [0.68, 0.74] as const;

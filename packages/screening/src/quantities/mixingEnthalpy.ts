@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { constant, pairColumn, pairProduct, pairs } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Enthalpy of mixing ΔH (kJ/mol of atoms) of the liquid as a regular solution:

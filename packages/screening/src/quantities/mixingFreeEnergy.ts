@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { condition, constant, divide, minus, times } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 import { configurationalEntropy } from './configurationalEntropy.ts';
 import { mixingEnthalpy } from './mixingEnthalpy.ts';
 

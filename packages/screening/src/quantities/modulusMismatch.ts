@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { constant, divide, linear, squareRoot, times, variance } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Modulus mismatch δ_G (%), the relative spread of the shear moduli G (GPa):

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { absolute, constant, divide, lesser, times } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 import { configurationalEntropy } from './configurationalEntropy.ts';
 import { meltingTemperature } from './meltingTemperature.ts';
 import { mixingEnthalpy } from './mixingEnthalpy.ts';

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { constant, elementProduct, linear, share } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Elements that grow protective oxide scales (at.%): 100 (c_Al + c_Cr + c_Si).

@@ -1,3 +1,4 @@
+import type { Quantity } from '../definition/quantity.ts';
 import {
   atMost,
   choose,
@@ -11,7 +12,6 @@ import {
   squareRoot,
   times,
 } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /** What is smaller beside the mean square is rounding; the table of whole kJ/mol gives more on any grid. */
 const ROUNDING = 1e-12;

@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { divide } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 import { bulkModulus } from './bulkModulus.ts';
 import { shearModulus } from './shearModulus.ts';
 

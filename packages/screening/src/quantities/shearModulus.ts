@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { linear } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Shear modulus G (GPa) of the polycrystal near room temperature by the rule of mixtures:

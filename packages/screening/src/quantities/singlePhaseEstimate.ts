@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { singlePhaseProbability } from '../models/phaseClasses.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * The probability that the alloy, as usually made, is one disordered fcc or bcc solution: a

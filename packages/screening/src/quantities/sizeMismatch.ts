@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { constant, divide, linear, squareRoot, times, variance } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Size mismatch δ (%), the relative spread of the metallic radii r (pm), c mole fractions:

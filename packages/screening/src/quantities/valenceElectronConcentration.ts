@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { linear } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Valence electron concentration VEC, electrons per atom (no unit): VEC = Σ cᵢ VECᵢ, counting

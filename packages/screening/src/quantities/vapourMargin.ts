@@ -1,5 +1,5 @@
+import type { Quantity } from '../definition/quantity.ts';
 import { column, greatest, least, minus } from '../formula/expression.ts';
-import type { Quantity } from '../registry/quantity.ts';
 
 /**
  * Gap between the lowest boiling and the highest melting point of the system's elements (K):

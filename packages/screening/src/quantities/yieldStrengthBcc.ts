@@ -1,4 +1,4 @@
-import type { Quantity } from '../registry/quantity.ts';
+import type { Quantity } from '../definition/quantity.ts';
 import { coldEnough } from '../strength/coldEnough.ts';
 import { bcc } from '../strength/lattices.ts';
 import { soluteStrengthening } from '../strength/soluteStrengthening.ts';

@@ -1,4 +1,4 @@
-import type { Quantity } from '../registry/quantity.ts';
+import type { Quantity } from '../definition/quantity.ts';
 import { coldEnough } from '../strength/coldEnough.ts';
 import { withinFccDomain } from '../strength/fccDomain.ts';
 import { withGrainBoundaries } from '../strength/grainBoundaries.ts';

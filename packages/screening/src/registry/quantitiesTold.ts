@@ -1,6 +1,6 @@
+import { columnsOf } from '../definition/columnsOf.ts';
+import { conditionsOf } from '../definition/conditionsOf.ts';
 import { quantities } from '../quantities/index.ts';
-import { columnsOf } from './columnsOf.ts';
-import { conditionsOf } from './conditionsOf.ts';
 
 /** Every quantity as it is told to people: all but the nodes of its formula, and what the formula reads. */
 export const quantitiesTold = () =>

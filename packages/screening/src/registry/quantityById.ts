@@ -1,6 +1,6 @@
 import { nearest, problem } from '@tiegel/contract/terms';
+import type { Quantity } from '../definition/quantity.ts';
 import { quantities } from '../quantities/index.ts';
-import type { Quantity } from './quantity.ts';
 
 const byId = new Map(quantities.map((quantity) => [quantity.id, quantity]));
 

@@ -1,6 +1,6 @@
 import type { Facts } from '@tiegel/contract';
 import { bind } from '../binding/bind.ts';
-import type { Quantity } from '../registry/quantity.ts';
+import type { Quantity } from '../definition/quantity.ts';
 import { quantityOf } from '../registry/quantityById.ts';
 import { evaluator } from '../values/evaluator.ts';
 import { amountsOf, type Composition } from '../values/valuesOf.ts';

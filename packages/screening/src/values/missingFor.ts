@@ -1,7 +1,7 @@
 import type { Facts } from '@tiegel/contract';
 import { missingIn } from '@tiegel/elements';
-import { columnsOf } from '../registry/columnsOf.ts';
-import type { Quantity } from '../registry/quantity.ts';
+import { columnsOf } from '../definition/columnsOf.ts';
+import type { Quantity } from '../definition/quantity.ts';
 import { quantityOf } from '../registry/quantityById.ts';
 import { presentIn } from './presentIn.ts';
 import type { Composition } from './valuesOf.ts';

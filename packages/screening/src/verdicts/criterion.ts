@@ -1,4 +1,4 @@
-import type { Source } from '../registry/quantity.ts';
+import type { Source } from '../definition/quantity.ts';
 import type { Predicate } from './predicate.ts';
 
 /**

@@ -1,5 +1,5 @@
-import { parseUnit } from '../units/parseUnit.ts';
-import { multiplyUnits, PLAIN_NUMBER, raiseUnit, sameUnit, type Unit } from '../units/unit.ts';
+import { parseUnit } from './parseUnit.ts';
+import { multiplyUnits, PLAIN_NUMBER, raiseUnit, sameUnit, type Unit } from './unit.ts';
 
 /** A unit and how people write it; '' is a plain number. */
 export interface WrittenUnit {

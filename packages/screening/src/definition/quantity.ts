@@ -1,5 +1,5 @@
 import type { Expression } from '../formula/expression.ts';
-import type { PartUnit } from '../own/writtenUnit.ts';
+import type { PartUnit } from '../units/writtenUnit.ts';
 
 /** Where a formula was published. `checked` says how far anybody compared it with the source. */
 export interface Source {
