@@ -1,5 +1,5 @@
 import type { MeltEntry } from '@tiegel/contract';
-import { materialOf } from './materialEntry.ts';
+import { isPlain, materialOf } from './materialEntry.ts';
 import { materialName } from './materialName.ts';
 import type { Melt } from './meltOf.ts';
 import type { ChargeLine, ChargeSheet } from './sheet.ts';
@@ -94,13 +94,14 @@ function descriptionDoubts(
   ];
 }
 
+/** Whether a row leaves to the sheet what is in its material, or says the same. */
 function isAsWritten(
-  { contains: written, amounts }: MeltEntry['weighed'][number],
+  row: MeltEntry['weighed'][number],
   name: string,
   contains: ChargeLine['contains'],
 ): boolean {
-  if (written === undefined || written === null || written === '') return true;
-  const said = materialOf({ name, contains: written, ...(amounts && { amounts }) }, '', '', [])?.contains;
+  if (isPlain(row)) return true;
+  const said = materialOf({ ...row, name }, '', '', [])?.contains;
   if (said === undefined) return false;
   const symbols = Object.keys({ ...said, ...contains });
   return symbols.every((symbol) => Math.abs((said[symbol] ?? 0) - (contains[symbol] ?? 0)) < sameShare);

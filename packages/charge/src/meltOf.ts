@@ -88,10 +88,9 @@ function weighedMaterial(
   pointer: string,
   faults: Fault[],
 ): Material | null {
-  if (known === undefined || !isPlain(entry)) {
-    return materialOf({ ...entry, name: entry.material }, pointer, '', faults);
-  }
+  if (known === undefined) return materialOf({ ...entry, name: entry.material }, pointer, '', faults);
   const purity = entry.purity ?? known.purity;
+  if (!isPlain(entry)) return materialOf({ ...entry, purity, name: entry.material }, pointer, '', faults);
   const impossible = purityFault(`The purity of "${known.material}"`, purity, `${pointer}/purity`);
   if (impossible !== null) faults.push(impossible);
   return { ...known, name: known.material, purity, meltingTemperature: null };

@@ -115,6 +115,8 @@ test('what the entry says of a material holds before what the sheet says', () =>
   expect(manganese({ purity: null, contains: '' })).toEqual(manganese({}));
   expect(manganese({ purity: 90 }).Mn).toBeCloseTo(49.02, 2);
   expect(manganese({ contains: 'MnFe', amounts: 'at.%' }).Fe).toBeGreaterThan(20);
+  // A purity that is left out is the sheet's, also where the contents are not.
+  expect(manganese({ contains: 'Mn' }).Mn).toBeCloseTo(manganese({}).Mn!, 9);
   expect(() => manganese({ purity: 101 })).toThrow(/The purity of "Mn" is 101 %/);
 });
 
