@@ -3,6 +3,7 @@ export { chargeNumber, numberOfCharge } from './chargeNumber.ts';
 export type { ChargeRequest } from './chargeRequest.ts';
 export { chargeRequestOf } from './chargeRequestOf.ts';
 export { chargeSheet } from './chargeSheet.ts';
+export { leftToSheet } from './leftToSheet.ts';
 export { type Material, type Materials, pureMaterials } from './material.ts';
 export { amountKinds, type MaterialEntry, materialOf } from './materialEntry.ts';
 export { type MeltDoubt, meltDoubts } from './meltDoubts.ts';

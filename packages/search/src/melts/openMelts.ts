@@ -1,6 +1,6 @@
-import { type Melt, type MeltDoubt, meltDoubts, meltOf } from '@tiegel/charge';
+import { type ChargeSheet, leftToSheet, type Melt, type MeltDoubt, meltDoubts, meltOf } from '@tiegel/charge';
 import type { MeltEntry } from '@tiegel/contract';
-import { problem } from '@tiegel/contract/terms';
+import { ProblemError, problem } from '@tiegel/contract/terms';
 import { type PhaseClass, phaseClassOf } from '@tiegel/elements/publishedAlloys';
 import type { ObservedAlloy } from '@tiegel/insight';
 import { valueFor } from '@tiegel/screening';
@@ -92,8 +92,21 @@ export function openMelts(table: MeltTable, sheets: ChargeSheets): Melts {
   };
 }
 
+/**
+ * What follows from an entry that was kept. An earlier release read nothing of what an entry says of materials of its
+ * sheet, and kept what is refused today: one such melt must not keep all others from being told.
+ */
 function followingFrom(entry: MeltEntry, sheets: ChargeSheets): Following {
   const sheet = sheetOf(entry, sheets);
+  try {
+    return followingOn(entry, sheet);
+  } catch (error) {
+    if (!(error instanceof ProblemError) || sheet === null) throw error;
+    return followingOn(leftToSheet(entry, sheet), sheet);
+  }
+}
+
+function followingOn(entry: MeltEntry, sheet: ChargeSheet | null): Following {
   const whole = meltOf(entry, sheet);
   const { lost: _, expectedIngot: __, ...melt } = whole;
   const phaseClass = melt.label === null ? null : phaseClassOf(melt.label);

@@ -1,3 +1,4 @@
+import { chargeRequestOf, chargeSheet } from '@tiegel/charge';
 import type { MeltEntry } from '@tiegel/contract';
 import { openStore } from '@tiegel/store';
 import { afterAll, expect, test } from 'vitest';
@@ -5,7 +6,8 @@ import { openChargeSheets, openMelts } from '../../src/laboratory.ts';
 
 const store = openStore({ file: null, columns: [] });
 afterAll(() => store.close());
-const melts = openMelts(store.melts, openChargeSheets(store.chargeSheets));
+const sheets = openChargeSheets(store.chargeSheets);
+const melts = openMelts(store.melts, sheets);
 
 const entry: MeltEntry = {
   ...{ name: 'First trial', date: '2026-11-25', charge: null, ingot: 19.9, process: 'arc melting' },
@@ -40,4 +42,16 @@ test('a version that somebody else wrote into the database is told as it is', ()
   const { id } = melts.record(entry);
   store.melts.change(id, 1, { ...entry, phases: ['BCC'] }, '2026-11-26T12:00:00Z');
   expect(melts.view(id)).toMatchObject({ version: 2, label: 'BCC', phaseClass: 'bcc' });
+});
+
+test('what an earlier release kept without reading it is told as that release did, and refused once it is changed', () => {
+  const asked = chargeRequestOf({ composition: { Fe: 50, Ni: 50 }, mass: 20, resolution: 0.001 }, null);
+  const { number } = sheets.save(chargeSheet(asked), { name: '', request: {}, prices: null, pairs: [] });
+  const plain = { ...entry, charge: number };
+  const weighed = plain.weighed.map((row) => (row.material === 'Ni' ? { ...row, purity: 0.997 } : row));
+  const { id } = store.melts.create({ ...plain, weighed }, '2026-11-25T12:00:00Z');
+  const { composition } = melts.view(id);
+  expect(composition).toEqual(melts.record(plain).composition);
+  expect(melts.list().map((one) => one.id)).toContain(id);
+  expect(() => melts.change(id, 1, { ...plain, weighed })).toThrow(/The purity of "Ni" is 0\.997 %/);
 });
