@@ -13,7 +13,9 @@ export const neighbourSchema = z.object({
   publications: z
     .number()
     .int()
-    .describe('How many publications report phases: one that reports several labels counts for each of them')
+    .describe(
+      'How many publications report phases; one that reports several labels counts once here, and for each of them in `reports`',
+    )
     .exactOptional(),
   doi: z.array(z.string()),
   own: z.boolean().describe('Brought in or melted, rather than of the published alloys of the program'),

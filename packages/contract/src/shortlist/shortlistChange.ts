@@ -8,6 +8,21 @@ const entry = z
   .max(400)
   .describe('Write the composition of the entry, for example "Co20Cr20Fe20Mn20Ni20".');
 
+export const shortlistNameSchema = z
+  .string()
+  .trim()
+  .min(1)
+  .max(shortlistMost.name)
+  .describe(`Write a name of up to ${shortlistMost.name} characters.`);
+
+/** Who writes on a shortlist. */
+export const shortlistBySchema = z
+  .string()
+  .trim()
+  .min(1)
+  .max(shortlistMost.by)
+  .describe('Write the name of who does it; where tokens are asked for, that of the token takes its place.');
+
 /** What somebody does to a shortlist. Entries are named by their canonical composition; none is ever lost. */
 export const shortlistActSchema = z
   .discriminatedUnion('kind', [
@@ -36,12 +51,7 @@ export const shortlistActSchema = z
     }),
     z.strictObject({
       kind: z.literal('rename'),
-      name: z
-        .string()
-        .trim()
-        .min(1)
-        .max(shortlistMost.name)
-        .describe(`Write a name of up to ${shortlistMost.name} characters.`),
+      name: shortlistNameSchema,
     }),
   ])
   .describe(
@@ -59,7 +69,7 @@ export type ShortlistAct = z.infer<typeof shortlistActSchema>;
  */
 export const shortlistChangeSchema = z.strictObject({
   key: z.string().min(1).max(64).describe('Write a text that no other change has.'),
-  by: z.string().trim().min(1).max(shortlistMost.by).describe('Write the name of who makes the change.'),
+  by: shortlistBySchema,
   seen: z.int().min(0).describe('Write the sequence number of the shortlist that was seen.'),
   act: shortlistActSchema,
 });

@@ -1,10 +1,12 @@
 import {
   type ShortlistFormat,
+  shortlistBySchema,
   shortlistChangeSchema,
   shortlistFormats,
+  shortlistNameSchema,
   shortlistSchema,
 } from '@tiegel/contract';
-import { mostPicked, shortlistMost } from '@tiegel/contract/terms';
+import { mostPicked } from '@tiegel/contract/terms';
 import { shortlistFile } from '@tiegel/search/shortlistFile';
 import { z } from 'zod';
 import type { Parts, Server } from '../parts.ts';
@@ -12,12 +14,6 @@ import { problemAnswers } from '../problems/problemAnswers.ts';
 
 const tags = ['shortlists'];
 const params = z.object({ id: z.string().describe('Id of the shortlist.') });
-const by = z
-  .string()
-  .trim()
-  .min(1)
-  .max(shortlistMost.by)
-  .describe('Write the name of who does it; where tokens are asked for, that of the token takes its place.');
 const mostChanges = 500;
 
 const historySchema = z.array(shortlistChangeSchema.extend({ sequence: z.int(), at: z.string() }));
@@ -48,13 +44,8 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
         summary: 'Begins a shortlist',
         tags,
         body: z.strictObject({
-          name: z
-            .string()
-            .trim()
-            .min(1)
-            .max(shortlistMost.name)
-            .describe(`Write a name of up to ${shortlistMost.name} characters.`),
-          by,
+          name: shortlistNameSchema,
+          by: shortlistBySchema,
         }),
         response: { 201: shortlistSchema, ...problemAnswers(413, 415) },
       },
@@ -119,7 +110,7 @@ export function shortlistRoutes(app: Server, { shortlists, searches }: Parts): v
             .boolean()
             .describe('Write true to take only the best of each set of elements.')
             .default(false),
-          by,
+          by: shortlistBySchema,
         }),
         response: { 200: shortlistSchema, ...problemAnswers(404, 409, 413, 415) },
       },
