@@ -1,10 +1,9 @@
+import { isSame, reportsInWords } from '@tiegel/contract/terms';
 import { sources } from '@tiegel/elements';
 import { publishedAlloys, publishedSource } from '@tiegel/elements/publishedAlloys';
 import { percentInWords } from '../inWords.ts';
 import { type Neighbour, neighboursTrust } from '../neighbours/nearestPublished.ts';
 import type { Paragraph, Told } from './paragraph.ts';
-import { isSame } from './reportedClasses.ts';
-import { reportsInWords } from './reportsInWords.ts';
 
 const MOST_DOI = 3;
 const MOST_NEIGHBOURS = 3;
@@ -14,7 +13,7 @@ export function publishedParagraph({ dossier: { nearest } }: Told): Paragraph {
   const [first, ...others] = nearest;
   const same = first !== undefined && isSame(first);
   const told = same
-    ? [`Published as ${first.formula}: ${reportsInWords(first)}.`, ...beside(others)]
+    ? [`Published as ${first.formula}: ${published(first)}.`, ...beside(others)]
     : [notInTable(), ...beside(nearest)];
   return {
     subject: 'published',
@@ -33,12 +32,15 @@ function notInTable(): string {
   return `Not in the table of published alloys here (${publishedAlloys().length} alloys, a part of what is published).`;
 }
 
+/** All that publications report of a neighbour, in the words of the pages. */
+function published(neighbour: Neighbour): string {
+  return reportsInWords({ ...neighbour, own: false, melt: null, methods: [] });
+}
+
 function beside(neighbours: readonly Neighbour[]): string[] {
   return neighbours
     .slice(0, MOST_NEIGHBOURS)
-    .map(
-      (neighbour) => `${neighbour.formula}, ${differing(neighbour.distance)}: ${reportsInWords(neighbour)}.`,
-    );
+    .map((neighbour) => `${neighbour.formula}, ${differing(neighbour.distance)}: ${published(neighbour)}.`);
 }
 
 /** How far a neighbour is, in words. */

@@ -1,8 +1,6 @@
+import { isSame } from '@tiegel/contract/terms';
 import { type PhaseClass, phaseClassOf } from '@tiegel/elements/publishedAlloys';
 import type { Neighbour } from '../neighbours/nearestPublished.ts';
-
-/** Closer than this, as a share of atoms, a published alloy is the same one: its formula rounds so. */
-const SAME = 0.005;
 
 /** What publications say of one composition. A report is a label in a publication: one that has two labels makes two. */
 export interface ReportedClasses {
@@ -11,11 +9,6 @@ export interface ReportedClasses {
   oneSolution: number;
   /** of them, by class */
   classes: Record<PhaseClass, number>;
-}
-
-/** Whether a published alloy is the very alloy that it is a neighbour of. */
-export function isSame({ distance }: Neighbour): boolean {
-  return distance < SAME;
 }
 
 /** The reports of the alloy itself by class; null where nobody published its phases. */
