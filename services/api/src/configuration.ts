@@ -12,7 +12,7 @@ export interface Configuration {
   /** anyone who reaches the address may use it */
   openNetwork: boolean;
   /** only holders of a token may use it */
-  tokens: boolean;
+  asksForTokens: boolean;
   /** files of the certificate and its key, in PEM; null: plain HTTP */
   tls: { certificate: string; key: string } | null;
   /** names that a request's Host may have beside those of this computer; null: any name */
@@ -85,7 +85,7 @@ export function readConfiguration(environment: Readonly<Record<string, string | 
   };
   const redisUrl = read('REDIS_URL', null);
   const openNetwork = read('OPEN_NETWORK', false);
-  const tokens = read('TOKENS', false);
+  const asksForTokens = read('TOKENS', false);
   const host = read('HOST', '127.0.0.1');
   const certificate = read('TLS_CERTIFICATE', null);
   const key = read('TLS_KEY', null);
@@ -93,7 +93,7 @@ export function readConfiguration(environment: Readonly<Record<string, string | 
     host,
     port: read('PORT', 4270),
     openNetwork,
-    tokens,
+    asksForTokens,
     tls:
       certificate === null || key === null ? null : { certificate: resolve(certificate), key: resolve(key) },
     // A network has names for this computer that nobody knows here unless somebody says them.
@@ -109,7 +109,7 @@ export function readConfiguration(environment: Readonly<Record<string, string | 
     const needed = 'at least 1, or set REDIS_URL to leave the work to worker processes';
     faults.push(fault('configuration/invalid', { name: 'WORKERS', value: '0', needed }, '/WORKERS'));
   }
-  if (openNetwork && tokens) {
+  if (openNetwork && asksForTokens) {
     const needed = 'no where TOKENS=yes asks everybody for a token';
     faults.push(
       fault('configuration/invalid', { name: 'OPEN_NETWORK', value: 'yes', needed }, '/OPEN_NETWORK'),
@@ -119,7 +119,7 @@ export function readConfiguration(environment: Readonly<Record<string, string | 
     const name = key === null ? 'TLS_KEY' : 'TLS_CERTIFICATE';
     faults.push(fault('configuration/missing', { name, needed: settings[name].needed }, `/${name}`));
   }
-  if (!isLoopback(host) && !openNetwork && !tokens)
+  if (!isLoopback(host) && !openNetwork && !asksForTokens)
     faults.push(fault('configuration/open-network', { host }, '/HOST'));
   if (faults.length > 0) throw new ProblemError(faults);
   return configuration;

@@ -19,7 +19,7 @@ const writePatienceMs = 5000;
 
 /** Opens ledger, queue and searches as configured. `close` ends them in the order that loses nothing. */
 export async function openParts(
-  { dataFolder, redisUrl, workers, maxPoints, openNetwork, hostNames, tokens: asksForTokens }: Configuration,
+  { dataFolder, redisUrl, workers, maxPoints, openNetwork, hostNames, asksForTokens }: Configuration,
   logger: Logger,
 ): Promise<{ parts: Parts; close: () => Promise<void> }> {
   const file = join(dataFolder, 'tiegel.sqlite');

@@ -40,8 +40,8 @@ function warnOfOpenNetwork({ openNetwork, host, port }: Configuration): void {
   );
 }
 
-function warnOfOpenTokens({ tokens, tls, host }: Configuration): void {
-  if (!tokens || tls !== null || isLoopback(host)) return;
+function warnOfOpenTokens({ asksForTokens, tls, host }: Configuration): void {
+  if (!asksForTokens || tls !== null || isLoopback(host)) return;
   console.error(
     [
       'WARNING: without TLS_CERTIFICATE and TLS_KEY, tokens cross the network as plain text, unless a proxy of',

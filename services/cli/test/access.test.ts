@@ -36,7 +36,10 @@ test('what is wrong is told with exit 1: no role, an unknown one, a name that ha
   expect(await refusal('withdraw', 'Ana')).toContain('there is no such file');
   expect(await refusal('give', 'Ana')).toContain('--role');
   expect(await refusal('give', 'Ana', '--role', 'boss')).toContain('reader, author, keeper');
-  expect(await refusal('give', ' ', '--role', 'reader')).toContain('[access/holder-name]');
+  expect(await refusal('give', ' ', '--role', 'reader')).toContain('Write 1 to 60 characters');
+  // None of these made the database.
+  expect(await refusal('list')).toContain('there is no such file');
+  expect(await refusal('give', 'a\u200bb', '--role', 'reader')).toContain('[access/holder-name]');
   await tiegel(['access', 'give', 'Ana', '--role', 'reader', ...where]);
   expect(await refusal('withdraw', 'Ben')).toContain('[access/holder-unknown]');
   expect(await refusal('give', 'Ana', '--role', 'keeper')).toContain('[access/holder-known]');

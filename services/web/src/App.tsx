@@ -1,10 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
 import { Suspense, useEffect, useRef, useState } from 'react';
 import { Link, matchRoute, Route, Switch, useLocation, useRouter } from 'wouter';
-import { accessQuery } from './access/accessQuery.ts';
 import { SignedIn } from './access/SignedIn.tsx';
 import { SignIn } from './access/SignIn.tsx';
 import { Banners } from './frame/Banners.tsx';
+import { accessQuery } from './server/queries.ts';
 import './frame/frame.css';
 import { Guard } from './frame/Guard.tsx';
 import { KeysDialog } from './frame/KeysDialog.tsx';

@@ -27,10 +27,7 @@ export function accessRoutes(app: Server, { tokens }: Parts): void {
         response: { 200: accessSchema, ...problemAnswers() },
       },
     },
-    (request, reply) => {
-      reply.header('cache-control', 'no-store');
-      return view(request.holder);
-    },
+    (request) => view(request.holder),
   );
 
   app.post(

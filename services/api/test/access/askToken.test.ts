@@ -1,4 +1,7 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Shortlist } from '@tiegel/contract';
+import { roleInWords, roles } from '@tiegel/contract/terms';
 import { openTokens } from '@tiegel/search/laboratory';
 import { openStore } from '@tiegel/store';
 import type { InjectOptions } from 'fastify';
@@ -93,6 +96,12 @@ test('what each role may change is this, and what nobody listed is a keeper’s'
     'PUT /prices',
   ]);
   expect(neededRole('POST', '/api/v1/of-tomorrow')).toBe('keeper');
+});
+
+test('what the document of security says of the roles is what is told elsewhere', () => {
+  const document = readFileSync(join(import.meta.dirname, '../../../../SECURITY.md'), 'utf8');
+  for (const role of roles)
+    expect(document).toMatch(new RegExp(`\\| \`${role}\` +\\| ${roleInWords(role)} +\\|`));
 });
 
 test('every route but those for anybody refuses who sends no token, and who sends another', async () => {

@@ -1,7 +1,8 @@
 import type { Role } from '@tiegel/contract';
-import { roleInWords, roles } from '@tiegel/contract/terms';
+import { longestHolderName, roleInWords, roles } from '@tiegel/contract/terms';
 import { type Command, Option } from 'commander';
 import { commandsOf, type LaboratoryOptions } from '../input/laboratoryOptions.ts';
+import { textUpTo } from '../input/textUpTo.ts';
 import { givenText, tokensText } from '../output/accessText.ts';
 import { jsonText } from '../output/jsonText.ts';
 import { changeLaboratory, inLaboratory } from '../searching/inLaboratory.ts';
@@ -17,7 +18,7 @@ export function accessCommand(program: Command): void {
   const named = commandsOf(parent);
   const does = roles.map((role) => `${role}: may ${roleInWords(role)}`).join('; ');
   named('give', 'give somebody a token, which is told this once')
-    .argument('<name>', 'of the person or program')
+    .argument('<name>', 'of the person or program', textUpTo(longestHolderName))
     .addOption(new Option('--role <role>', does).choices(roles).makeOptionMandatory())
     .action((name: string, { role, ...options }: LaboratoryOptions & { role: Role }) =>
       changeLaboratory(options, ({ tokens }) => {

@@ -4,7 +4,7 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { FaultList } from '../frame/FaultList.tsx';
 import { useTitle } from '../frame/useTitle.ts';
 import { post } from '../server/request.ts';
-import { takeAccess } from './accessQuery.ts';
+import { takeAccess } from './takeAccess.ts';
 
 /** Asks who sits here, in the place of the page that the address names; that page follows. */
 export function SignIn() {

@@ -1,8 +1,9 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { AccessView } from '@tiegel/contract';
 import { roleInWords } from '@tiegel/contract/terms';
+import { accessQuery } from '../server/queries.ts';
 import { request } from '../server/request.ts';
-import { accessQuery, takeAccess } from './accessQuery.ts';
+import { takeAccess } from './takeAccess.ts';
 
 /** Who is signed in, and the way out; nothing where the server asks nobody. */
 export function SignedIn() {

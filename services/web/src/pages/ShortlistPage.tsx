@@ -17,7 +17,7 @@ import { type ShortlistState, useShortlist } from '../shortlist/useShortlist.ts'
 /** One shortlist: what is on it, what people said, and what has not reached the others yet. */
 export function ShortlistPage() {
   const { id = '' } = useParams<{ id: string }>();
-  const [person] = usePerson();
+  const [person, setPerson] = usePerson();
   const { list, unsent, awaited, error, hindered, refused, act, retry } = useShortlist(id);
   useTitle(list?.name.value ?? 'Shortlist');
   if (error && !list)
@@ -37,7 +37,10 @@ export function ShortlistPage() {
       <header>
         <h1>{list.name.value}</h1>
         <p className="quiet">
-          Begun by {list.name.by}. Everyone with this page’s address sees it and may write on it.
+          Begun by {list.name.by}.{' '}
+          {setPerson === null
+            ? 'Everyone with a token sees it; authors and keepers may write on it.'
+            : 'Everyone with this page’s address sees it and may write on it.'}
         </p>
         <p className="row screen-only">
           <CompareEntries entries={standing} />

@@ -6,6 +6,7 @@ import {
   queryOptions,
 } from '@tanstack/react-query';
 import type {
+  AccessView,
   Candidate,
   Distributions,
   HealthView,
@@ -41,7 +42,7 @@ export function makeQueryClient(): QueryClient {
       void client.invalidateQueries({ queryKey: healthQuery.queryKey });
     }
     if (error instanceof ServerProblem && error.status === 401) {
-      void client.invalidateQueries({ queryKey: ['access'] });
+      void client.invalidateQueries({ queryKey: accessQuery.queryKey });
     }
   };
   const client = new QueryClient({
@@ -102,6 +103,13 @@ export const healthQuery = queryOptions({
   queryFn: ({ signal }) => request<HealthView>('/health', { signal, patience }),
   refetchInterval: ({ state }) => interval(20_000, state.error),
   refetchOnWindowFocus: true,
+});
+
+/** Whether the server asks for a token, and whose this browser shows; asked again when a request is refused for want of one. */
+export const accessQuery = queryOptions({
+  queryKey: ['access'],
+  queryFn: ({ signal }) => request<AccessView>('/access', { signal }),
+  staleTime: Number.POSITIVE_INFINITY,
 });
 
 /** Systems, points and time of a specification; the answer to the one before stays until this one is there. */

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useSyncExternalStore } from 'react';
-import { accessQuery } from '../access/accessQuery.ts';
 import { onSharedText, sharedText, shareText } from '../frame/sharedText.ts';
+import { accessQuery } from '../server/queries.ts';
 
 const place = 'tiegel.person.1';
 
